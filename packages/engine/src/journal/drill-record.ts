@@ -1,0 +1,50 @@
+import { z } from 'zod';
+
+/** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
+export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
+export type Outcome = z.output<typeof outcomeSchema>;
+
+/** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
+export const repRecordSchema = z.strictObject({
+  block: z.int().min(0),
+  set: z.int().min(0),
+  rep: z.int().min(0),
+  hand: z.enum(['usual', 'opposite']),
+  prescribedMs: z.int().min(0),
+  heldMs: z.int().min(0),
+  outcome: outcomeSchema,
+});
+export type RepRecord = z.output<typeof repRecordSchema>;
+
+/** What one session leaves in the journal. */
+export const drillRecordSchema = z.strictObject({
+  id: z.string().min(1).max(64),
+  /** The program's title as it was on the day. */
+  program: z.string().min(1).max(120),
+  /** The program file's id, where it has one. */
+  programId: z.string().max(64).optional(),
+  /** The archer's local day, ISO 8601. */
+  date: z.iso.date(),
+  /** Instants, ISO 8601 with offset. They stamp; nothing is computed from their difference. */
+  startedAt: z.string(),
+  endedAt: z.string(),
+  reps: z.array(repRecordSchema).max(20_000),
+  /** How hard it was, 0 to 10. */
+  effort: z.number().min(0).max(10).optional(),
+  pain: z.boolean().optional(),
+  note: z.string().max(4000).optional(),
+  /** Reps that were prescribed, done or not; absent in records that were typed in. */
+  prescribedReps: z.int().min(0).optional(),
+  /** The session's length on the monotonic clock, pauses left out. */
+  durationMs: z.int().min(0).optional(),
+  /** On-the-fingers weight on the day, pounds-force, added weight included. */
+  onFingersLbf: z.number().min(0).max(200).optional(),
+  tool: z.enum(['bow', 'light-bow', 'band', 'strap']).optional(),
+  /** True while the session is still running: a crash leaves it so. */
+  open: z.literal(true).optional(),
+  /** When it was last changed, ISO 8601 UTC; the later edit wins a merge. */
+  editedAt: z.string().optional(),
+  /** A removed record stays as a mark, so that a merge does not bring it back. */
+  removed: z.literal(true).optional(),
+});
+export type DrillRecord = z.output<typeof drillRecordSchema>;

@@ -1,0 +1,62 @@
+import { z } from 'zod';
+import { drillRecordSchema } from './drill-record.ts';
+
+/** What was shot, by kind. */
+export const arrowsSchema = z.strictObject({
+  kind: z.enum(['blank bale', 'practice', 'scoring']),
+  count: z.int().min(0).max(2000),
+  distanceM: z.number().min(0).max(200).optional(),
+});
+export type Arrows = z.output<typeof arrowsSchema>;
+
+/** Work without a bow: minutes and effort (0 to 10). */
+export const workSchema = z.strictObject({
+  kind: z.enum(['strength', 'mobility', 'fitness']),
+  minutes: z.number().min(0).max(1440),
+  effort: z.number().min(0).max(10).optional(),
+});
+export type Work = z.output<typeof workSchema>;
+
+/** The diary of one day; its identity is its date. */
+export const dayEntrySchema = z.strictObject({
+  date: z.iso.date(),
+  arrows: z.array(arrowsSchema).max(50).optional(),
+  shootingEffort: z.number().min(0).max(10).optional(),
+  shootingMinutes: z.number().min(0).max(1440).optional(),
+  work: z.array(workSchema).max(50).optional(),
+  /** Five steps, 1 (poor) to 5 (very good). */
+  feel: z.int().min(1).max(5).optional(),
+  feelWords: z.string().max(200).optional(),
+  /** Today's own word before drilling. */
+  readiness: z.enum(['fresh', 'as usual', 'heavy']).optional(),
+  pain: z.boolean().optional(),
+  note: z.string().max(4000).optional(),
+  editedAt: z.string().optional(),
+  removed: z.literal(true).optional(),
+});
+export type DayEntry = z.output<typeof dayEntrySchema>;
+
+/** One ISO week's page; its identity is the week, '2026-W48'. */
+export const weekPageSchema = z.strictObject({
+  week: z.string().regex(/^\d{4}-W\d{2}$/),
+  goal: z.string().max(1000).optional(),
+  focus: z.string().max(400).optional(),
+  /** The sketch of the focus: strokes of x, y pairs in 0..1 of a square. */
+  sketch: z.array(z.array(z.number()).max(4000)).max(400).optional(),
+  wentRight: z.string().max(4000).optional(),
+  needsWork: z.string().max(4000).optional(),
+  carriedForward: z.string().max(1000).optional(),
+  comment: z.string().max(4000).optional(),
+  editedAt: z.string().optional(),
+  removed: z.literal(true).optional(),
+});
+export type WeekPage = z.output<typeof weekPageSchema>;
+
+/** Everything that was done, by day, drill and week. */
+export const journalSchema = z.strictObject({
+  drills: z.array(drillRecordSchema),
+  days: z.array(dayEntrySchema),
+  weeks: z.array(weekPageSchema),
+  majorGoal: z.strictObject({ text: z.string().max(1000), editedAt: z.string() }).optional(),
+});
+export type Journal = z.output<typeof journalSchema>;

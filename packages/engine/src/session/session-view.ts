@@ -1,0 +1,38 @@
+import type { RepRecord } from '../journal/drill-record.ts';
+import type { Step } from '../timeline/timeline.ts';
+
+/** What a screen needs to know of a session at one moment. */
+export interface SessionView {
+  /** `waiting`: not begun; `done`: walked to its end; `stopped`: ended early. */
+  state: 'waiting' | 'running' | 'paused' | 'done' | 'stopped';
+  /** Why it is paused. `gap`: time was lost (sleep, frozen page), the running rep is `unsure`. */
+  pausedBy?: 'archer' | 'gap';
+  /** The step under way; while waiting, the first. Absent when ended. */
+  step?: Step;
+  /** Time left in the step, milliseconds. */
+  msLeft: number;
+  /** The step's length as lived: more rest lengthens it. */
+  stepMs: number;
+  /** The next step. */
+  next?: Step;
+  /** Offset in the timeline, milliseconds; equals the `atMs` clock of its cues. Early let-down and skip jump it forward, pause and more rest hold it. */
+  offsetMs: number;
+  /** The caller's clock at which offset 0 would lie now: `cueAtNow = originMs + cue.atMs`. Changes with every pause, jump and more rest. Absent unless running. */
+  originMs?: number;
+  progress: {
+    repsDone: number;
+    repsTotal: number;
+    set: number;
+    sets: number;
+    rep: number;
+    reps: number;
+    block: number;
+    blocks: number;
+    msLeft: number;
+  };
+  lastRep?: RepRecord;
+}
+
+export type SessionEvent = {
+  type: 'begin' | 'pause' | 'resume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop' | 'gap';
+};

@@ -1,0 +1,38 @@
+import { accessSync, constants } from 'node:fs';
+import { delimiter, join } from 'node:path';
+
+/** Flags every automated Chromium here starts with: no sandbox (root), no background traffic, sound without a press. */
+export const chromiumFlags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--disable-default-apps',
+  '--no-default-browser-check',
+  '--autoplay-policy=no-user-gesture-required',
+];
+
+const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome', 'chrome'];
+
+function isExecutable(path) {
+  try {
+    accessSync(path, constants.X_OK);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The path of an installed Chromium or Chrome: `CHROMIUM_PATH` first, then PATH; undefined where there is none. */
+export function findChromium(env = process.env) {
+  if (env.CHROMIUM_PATH && isExecutable(env.CHROMIUM_PATH)) return env.CHROMIUM_PATH;
+  const folders = (env.PATH ?? '').split(delimiter).filter(Boolean);
+  for (const name of names) {
+    const found = folders.map((folder) => join(folder, name)).find(isExecutable);
+    if (found) return found;
+  }
+  return undefined;
+}

@@ -1,0 +1,62 @@
+import { playwright } from '@vitest/browser-playwright';
+import { defineConfig } from 'vitest/config';
+import { chromiumFlags, findChromium } from './scripts/find-chromium.mjs';
+
+const resolve = {
+  conditions: ['@larkhold/source', 'module', 'browser', 'development|production', 'import', 'default'],
+};
+const ssr = {
+  resolve: { conditions: ['@larkhold/source', 'module', 'node', 'development|production', 'import', 'default'] },
+};
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        resolve,
+        ssr,
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: [
+            'packages/*/src/**/*.test.ts',
+            'apps/web/src/**/*.test.ts',
+            'tests/reference/**/*.test.ts',
+            'tests/checks/**/*.test.ts',
+          ],
+          server: { deps: { inline: [/@larkhold/] } },
+        },
+      },
+      {
+        resolve,
+        optimizeDeps: {
+          include: ['lit', 'lit/decorators.js', 'zod', 'xstate', 'howler', 'axe-core', 'idb', 'fast-check'],
+        },
+        test: {
+          name: 'browser',
+          include: ['packages/*/src/**/*.browser.ts', 'apps/web/src/**/*.browser.ts'],
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({ launchOptions: { executablePath: findChromium(), args: chromiumFlags } }),
+            instances: [{ browser: 'chromium' }],
+          },
+        },
+      },
+      {
+        resolve,
+        ssr,
+        test: {
+          name: 'journeys',
+          environment: 'node',
+          include: ['tests/journeys/**/*.test.ts'],
+          globalSetup: ['tests/journeys/serve.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
