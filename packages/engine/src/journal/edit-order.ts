@@ -1,0 +1,88 @@
+/** What an edit carries: when it was made, and whether it removed the thing. */
+export interface Edited {
+  editedAt?: string;
+  removed?: true;
+  /** Of a drill record only: its session had not ended. */
+  open?: true;
+}
+
+/**
+ * Chooses between two versions of one thing: the later edit; of two at the same instant the one that removes, then the one whose session had
+ * ended, then the greater canonical text. This is a total order, so the choice does not depend on which side asks.
+ * @param a one version. @param b another.
+ * @returns the version that stands.
+ * @source own; a last-writer-wins register with a total order, as in Shapiro et al. 2011, A comprehensive study of convergent and commutative replicated data types, 3.2.1.
+ */
+export function chooseVersion<T extends Edited>(a: T, b: T): T {
+  if (a === b) return a;
+  const byInstant = compareInstants(a.editedAt, b.editedAt);
+  if (byInstant !== 0) return byInstant > 0 ? a : b;
+  if (a.removed !== b.removed) return a.removed ? a : b;
+  if (a.open !== b.open) return a.open ? b : a;
+  if (isSame(a, b)) return a;
+  return canonicalText(a) > canonicalText(b) ? a : b;
+}
+
+/**
+ * Orders two instants.
+ * @param a ISO 8601 with `Z` or an offset. @param b the same.
+ * @returns below 0 if a is earlier, above 0 if later, 0 if they are the same instant. An absent or unreadable one is earlier than any.
+ */
+export function compareInstants(a: string | undefined, b: string | undefined): number {
+  if (a === b) return 0;
+  const [left, right] = [instantOf(a), instantOf(b)];
+  return left === right ? 0 : left < right ? -1 : 1;
+}
+
+/**
+ * Tells whether two JSON values are the same, whatever the order of their keys. A key that holds `undefined` is absent.
+ * @param a one value. @param b another.
+ * @returns true if they are the same.
+ */
+export function isSame(a: unknown, b: unknown): boolean {
+  if (a === b) return true;
+  if (typeof a !== 'object' || typeof b !== 'object' || a === null || b === null) return false;
+  if (Array.isArray(a) || Array.isArray(b)) {
+    if (!Array.isArray(a) || !Array.isArray(b) || a.length !== b.length) return false;
+    return a.every((item, index) => isSame(item, b[index]));
+  }
+  const left = a as Record<string, unknown>;
+  const right = b as Record<string, unknown>;
+  for (const key in left) if (left[key] !== undefined && !isSame(left[key], right[key])) return false;
+  for (const key in right) if (right[key] !== undefined && left[key] === undefined) return false;
+  return true;
+}
+
+/**
+ * Writes a JSON value with its keys in order, so that equal values give equal text.
+ * @param value a JSON value.
+ * @returns its text, on one line.
+ */
+export function canonicalText(value: unknown): string {
+  return JSON.stringify(value, (_key, inner: unknown) =>
+    typeof inner === 'object' && inner !== null && !Array.isArray(inner)
+      ? Object.fromEntries(Object.entries(inner).sort(([a], [b]) => (a < b ? -1 : 1)))
+      : inner,
+  );
+}
+
+const instantPattern = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))$/;
+
+/** Seconds since 1970-01-01, for comparing only. */
+function instantOf(text: string | undefined): number {
+  const match = text === undefined ? null : instantPattern.exec(text);
+  if (match === null) return Number.NEGATIVE_INFINITY;
+  const [, year, month, day, hour, minute, second = 0, fraction = 0, sign, offsetHours = 0, offsetMinutes = 0] = match;
+  const offset = (Number(offsetHours) * 60 + Number(offsetMinutes)) * (sign === '-' ? -60 : 60);
+  const clock = Number(hour) * 3600 + Number(minute) * 60 + Number(second);
+  return daysSince1970(Number(year), Number(month), Number(day)) * 86_400 + clock - offset + Number(fraction);
+}
+
+/** @source Richards, E. G. 2013, Calendars, in Explanatory Supplement to the Astronomical Almanac, 3rd ed., 15.11.3 (Gregorian date to Julian day). */
+function daysSince1970(year: number, month: number, day: number): number {
+  const [y, m] = month > 2 ? [year, month - 3] : [year - 1, month + 9];
+  const century = Math.floor(y / 100);
+  return (
+    Math.floor(century * 36524.25) + Math.floor((y % 100) * 365.25) + Math.floor((153 * m + 2) / 5) + day - 719_469
+  );
+}
