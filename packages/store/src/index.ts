@@ -1,1 +1,6 @@
-export {};
+export * from './integrity-report.ts';
+export * from './kit.ts';
+export * from './open-store.ts';
+export * from './running-drill.ts';
+export type * from './store.ts';
+export * from './trouble.ts';

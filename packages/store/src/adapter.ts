@@ -1,0 +1,30 @@
+/** Where values live. `single` holds one value a key: kit, running drill, major goal. `aside` holds what could not be read. */
+export const tables = ['programs', 'drills', 'days', 'weeks', 'single', 'aside'] as const;
+/** The name of a table. */
+export type Table = (typeof tables)[number];
+
+/** One change of one table. */
+export type Change =
+  | { table: Table; do: 'put'; key: string; value: unknown }
+  | { table: Table; do: 'remove'; key: string }
+  | { table: Table; do: 'clear' };
+
+/** What tables hold: values by key, as found, not yet checked. */
+export type Found = ReadonlyMap<Table, ReadonlyMap<string, unknown>>;
+
+/** A place to keep values. Each call is one transaction: all of it happens or none. One acceptance suite runs on every adapter. */
+export interface Adapter {
+  readonly where: 'disk' | 'memory';
+  read(from: readonly Table[]): Promise<Found>;
+  /**
+   * Applies changes in order.
+   * @param durable resolve only when the changes are on the disk itself.
+   */
+  write(changes: readonly Change[], durable?: boolean): Promise<void>;
+  /**
+   * Reads tables and applies the changes that follow from them, with nothing in between.
+   * @returns the changes that were applied.
+   */
+  update(from: readonly Table[], decide: (found: Found) => Change[]): Promise<Change[]>;
+  close(): void;
+}

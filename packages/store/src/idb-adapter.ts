@@ -1,0 +1,165 @@
+import { type IDBPDatabase, wrap } from 'idb';
+import type { Adapter, Change, Found, Table } from './adapter.ts';
+import { type MigrationStep, migrationSteps, type UpgradeTransaction } from './migrations.ts';
+import { StoreError } from './trouble.ts';
+
+/** How to open the database. */
+export interface IdbOptions {
+  name: string;
+  indexedDB: IDBFactory;
+  /** One a version; the app's own unless a test says otherwise. */
+  steps?: readonly MigrationStep[];
+  /** Milliseconds to wait for a browser that does not answer, or a tab that does not let go. */
+  patienceMs?: number;
+  /** A newer version of the app wants the database. Return false to keep it for now, and call `close` when done with it. */
+  letGo?: () => boolean;
+}
+
+/**
+ * Opens the database and brings it up to date.
+ * @param options see `IdbOptions`.
+ * @returns an adapter on it. Rejects with the browser's error, or a `StoreError`.
+ */
+export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
+  let closedFor: StoreError | undefined;
+  let database: IDBPDatabase | undefined;
+  const open = async (): Promise<IDBPDatabase> => {
+    if (closedFor !== undefined) throw closedFor;
+    if (database !== undefined) return database;
+    const opened = await openDatabase(options);
+    opened.addEventListener('versionchange', () => {
+      if (options.letGo?.() === false) return;
+      closedFor = new StoreError('newer');
+      opened.close();
+    });
+    // The browser may close it by itself (disk pulled, site data cleared); the next call opens it anew.
+    opened.addEventListener('close', () => {
+      database = undefined;
+    });
+    database = opened;
+    return opened;
+  };
+  await open();
+
+  const read = async (from: readonly Table[]): Promise<Found> => {
+    if (from.length === 0) return new Map();
+    const transaction = (await open()).transaction([...from], 'readonly');
+    const found = await readTables(from, (name) => transaction.objectStore(name));
+    await transaction.done;
+    return found;
+  };
+  const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<Change[]> => {
+    const transaction = (await open()).transaction([...from], 'readwrite');
+    const done = transaction.done;
+    done.catch(() => {}); // it is awaited below; a failed request rejects both
+    try {
+      const changes = decide(await readTables(from, (name) => transaction.objectStore(name)));
+      await applyTo(changes, (name) => transaction.objectStore(name));
+      await done;
+      return changes;
+    } catch (error) {
+      await abort(transaction);
+      throw transaction.error ?? error;
+    }
+  };
+  const write = async (changes: readonly Change[], durable = false): Promise<void> => {
+    if (changes.length === 0) return;
+    const touched = [...new Set(changes.map((change) => change.table))];
+    const transaction = (await open()).transaction(touched, 'readwrite', {
+      durability: durable ? 'strict' : 'default',
+    });
+    const done = transaction.done;
+    done.catch(() => {});
+    try {
+      await applyTo(changes, (name) => transaction.objectStore(name));
+      await done;
+    } catch (error) {
+      await abort(transaction);
+      throw transaction.error ?? error;
+    }
+  };
+  const close = (): void => {
+    closedFor ??= new StoreError('newer');
+    database?.close();
+  };
+  return { where: 'disk', read, write, update, close };
+}
+
+interface ReadableTable {
+  getAllKeys(): Promise<IDBValidKey[]>;
+  getAll(): Promise<unknown[]>;
+}
+interface WritableTable {
+  put?: (value: unknown, key: string) => Promise<unknown>;
+  delete?: (key: string) => Promise<void>;
+  clear?: () => Promise<void>;
+}
+
+async function readTables(from: readonly Table[], tableOf: (name: Table) => ReadableTable): Promise<Found> {
+  return new Map(
+    await Promise.all(
+      from.map(async (name): Promise<[Table, Map<string, unknown>]> => {
+        const [keys, values] = await Promise.all([tableOf(name).getAllKeys(), tableOf(name).getAll()]);
+        return [name, new Map(keys.map((key, index) => [String(key), values[index]]))];
+      }),
+    ),
+  );
+}
+
+async function applyTo(changes: readonly Change[], tableOf: (name: Table) => WritableTable): Promise<void> {
+  await Promise.all(
+    changes.map((change) => {
+      const table = tableOf(change.table);
+      if (change.do === 'put') return table.put?.(change.value, change.key);
+      return change.do === 'remove' ? table.delete?.(change.key) : table.clear?.();
+    }),
+  );
+}
+
+/** A transaction left alone after a failed request would commit what came before it. */
+async function abort(transaction: { abort(): void; done: Promise<void> }): Promise<void> {
+  try {
+    transaction.abort();
+  } catch {
+    // It is over already.
+  }
+  await transaction.done.catch(() => {});
+}
+
+function openDatabase(options: IdbOptions): Promise<IDBPDatabase> {
+  const { name, indexedDB, steps = migrationSteps, patienceMs = 5000 } = options;
+  return new Promise((resolve, reject) => {
+    let given = false;
+    let failed: unknown;
+    const request = indexedDB.open(name, steps.length);
+    const giveUp = setTimeout(() => {
+      given = true;
+      reject(new StoreError('blocked'));
+    }, patienceMs);
+    request.addEventListener('upgradeneeded', (event) => {
+      const raw = request.transaction;
+      if (raw === null) return;
+      const transaction: unknown = wrap(raw); // idb's type for it does not fit a version change
+      const upgrade = async (): Promise<void> => {
+        for (const step of steps.slice(event.oldVersion)) {
+          await step(wrap(request.result), transaction as UpgradeTransaction);
+        }
+      };
+      upgrade().catch((error: unknown) => {
+        failed = error;
+        raw.abort();
+      });
+    });
+    request.addEventListener('success', () => {
+      clearTimeout(giveUp);
+      // Too late: the page already works in memory, and an open connection would block the next one.
+      if (given) request.result.close();
+      else resolve(wrap(request.result));
+    });
+    request.addEventListener('error', (event) => {
+      event.preventDefault(); // Firefox reports an unhandled one on the window
+      clearTimeout(giveUp);
+      reject(failed ?? request.error);
+    });
+  });
+}

@@ -1,0 +1,88 @@
+import { z } from 'zod';
+
+const ratio = z.number().min(0).max(1);
+const codes = (usual: string[]) => z.array(z.string().min(1).max(40)).max(12).default(usual);
+
+/** `KeyboardEvent.code` values for what an archer can do without a hand on the screen; most pedals and page turners send keys. */
+export const keysSchema = z.strictObject({
+  begin: codes(['Space', 'Enter', 'PageDown']),
+  pause: codes(['Space', 'KeyP', 'PageDown']),
+  letDownNow: codes(['ArrowDown', 'KeyL']),
+  skipRep: codes(['ArrowRight', 'KeyS']),
+  moreRest: codes(['ArrowUp', 'KeyR', 'PageUp']),
+});
+/** Which keys do what. */
+export type Keys = z.output<typeof keysSchema>;
+
+/** The archer's kit: bow, sound, display, controls. Every value has a default, so a first run needs no set-up. */
+export const kitSchema = z.strictObject({
+  bow: z.enum(['recurve', 'compound', 'barebow', 'longbow']).default('recurve'),
+  /** The hand that draws is the right of a right-handed archer. */
+  hand: z.enum(['right', 'left']).default('right'),
+  /** On the fingers, pounds-force. */
+  drawWeightLbf: z.number().min(1).max(120).optional(),
+  /** Inches, as bows are sold. */
+  drawLengthIn: z.number().min(10).max(40).optional(),
+  /** Decides cautions only. */
+  ageBand: z.enum(['under 13', '13 to 15', '16 to 17', '18 to 49', '50 and over']).optional(),
+  units: z.enum(['metric', 'imperial']).default('metric'),
+  /** 0 (none) to 1 (full). */
+  soundLevel: ratio.default(0.7),
+  voice: z.enum(['tones', 'words', 'both']).default('both'),
+  /** Few sounds: for thin walls and early mornings. */
+  quiet: z.boolean().default(false),
+  /** How the archer looks at the display: from how far, by a mirror or not, and if the picture is turned over for it. */
+  viewing: z
+    .strictObject({
+      distanceM: z.number().min(0.3).max(20).default(2),
+      byMirror: z.boolean().default(false),
+      flipped: z.boolean().default(false),
+    })
+    .prefault({}),
+  theme: z.enum(['system', 'dark', 'light', 'contrast']).default('system'),
+  keys: keysSchema.prefault({}),
+  /** The archer's own steps, said during a hold where a program asks for them. */
+  shotProcess: z.array(z.string().min(1).max(80)).max(20).default([]),
+  /** The program chosen for today. */
+  programId: z.string().max(64).optional(),
+  /** The longest hold the archer has tried to exhaustion, seconds. */
+  maxHoldSeconds: z.number().min(1).max(600).optional(),
+  /** The day a week starts on where pages list days; totals are always of ISO weeks. */
+  weekStart: z.enum(['monday', 'sunday', 'saturday']).default('monday'),
+  /** A backup to a chosen folder, or a reminder of one. Off until asked for. */
+  backup: z
+    .strictObject({
+      everyDays: z.int().min(1).max(90).optional(),
+      lastAt: z.string().max(40).optional(),
+    })
+    .prefault({}),
+});
+/** The archer's kit with its defaults filled in. */
+export type Kit = z.output<typeof kitSchema>;
+
+/**
+ * The kit of a first run.
+ * @returns a fresh kit with every default filled in.
+ */
+export function createKit(): Kit {
+  return kitSchema.parse({});
+}
+
+/**
+ * Reads a stored kit, keeping each value that is still good when another one is not.
+ * @param stored what was found on disk.
+ * @returns the kit, and whether anything of it had to be left out.
+ */
+export function salvageKit(stored: unknown): { kit: Kit; damaged: boolean } {
+  const whole = kitSchema.safeParse(stored ?? {});
+  if (whole.success) return { kit: whole.data, damaged: false };
+  const good: Record<string, unknown> = {};
+  if (typeof stored === 'object' && stored !== null) {
+    for (const [key, schema] of Object.entries(kitSchema.shape)) {
+      const value: unknown = Object.getOwnPropertyDescriptor(stored, key)?.value;
+      const read = schema.safeParse(value);
+      if (read.success && value !== undefined) good[key] = value;
+    }
+  }
+  return { kit: kitSchema.parse(good), damaged: true };
+}

@@ -1,0 +1,269 @@
+import { type Journal, mergeJournals, type Program } from '@larkhold/engine';
+import type { Adapter, Change, Found, Table } from './adapter.ts';
+import type { IntegrityReport, SetAside } from './integrity-report.ts';
+import { type Kit, kitSchema, salvageKit } from './kit.ts';
+import { applyChanges } from './memory-adapter.ts';
+import { type RunningDrill, runningDrillSchema } from './running-drill.ts';
+import type { Store } from './store.ts';
+import {
+  checkTable,
+  journalChanges,
+  journalOf,
+  journalTables,
+  majorGoalSchema,
+  put,
+  putRow,
+  type RowTable,
+} from './stored-rows.ts';
+import { describeTrouble, StoreError, type StoreTrouble, troubleOf } from './trouble.ts';
+
+/** Tells other tabs which tables changed, and hears of theirs. */
+export interface TabChannel {
+  tell(changed: readonly Table[]): void;
+  hear(fn: (changed: readonly Table[]) => void): void;
+  close(): void;
+}
+
+/** What a store needs of its surroundings. */
+export interface LocalStoreParts {
+  adapter: Adapter;
+  /** Why it is not on the disk, if it is not. */
+  trouble?: StoreTrouble;
+  channel?: TabChannel;
+  /** The instant, ISO 8601 UTC. */
+  now: () => string;
+  /** A drill is under way in this tab, or over. */
+  onRunning?: (isRunning: boolean) => void;
+}
+
+/**
+ * A store over an adapter. It keeps a checked copy of each table it has read, so that pages don't read the disk again, and every change that
+ * did not reach the disk, so that nothing is lost while the page is open.
+ * @param parts the adapter and its surroundings.
+ * @returns the store.
+ */
+export function createLocalStore(parts: LocalStoreParts): Store {
+  const { adapter, channel, now } = parts;
+  const mirror = new Map<Table, Map<string, unknown>>();
+  const listeners = new Set<() => void>();
+  const setAside = new Map<string, SetAside>();
+  let unwritten: Change[] = [];
+  let writeTrouble: StoreTrouble | undefined;
+  let journal: Journal | undefined;
+  let queue: Promise<unknown> = Promise.resolve();
+
+  /** One thing at a time, so that a read never sees half of a change. */
+  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
+    const turn = queue.then(work, work);
+    queue = turn.catch(() => {});
+    return turn;
+  };
+  const notify = (): void => {
+    for (const fn of [...listeners]) fn();
+  };
+  channel?.hear((changed) => {
+    for (const table of changed) mirror.delete(table);
+    journal = undefined;
+    notify();
+  });
+
+  const load = async (from: readonly Table[]): Promise<Found> => {
+    const missing = from.filter((table) => !mirror.has(table));
+    if (missing.length > 0) {
+      try {
+        const found = await adapter.read(missing);
+        const damaged: SetAside[] = [];
+        for (const [table, rows] of found) mirror.set(table, checkTable(table, rows, damaged));
+        applyChanges(mirror, unwritten);
+        await moveAside(damaged);
+      } catch (error) {
+        writeTrouble = describeTrouble(troubleOf(error));
+        const left = new Map(missing.map((table) => [table, new Map<string, unknown>()]));
+        applyChanges(left, unwritten);
+        return new Map([...mirror, ...left]);
+      }
+    }
+    return mirror;
+  };
+  const moveAside = async (damaged: readonly SetAside[]): Promise<void> => {
+    if (damaged.length === 0) return;
+    const at = now();
+    for (const one of damaged) setAside.set(`${one.table}/${one.key}@${at}`, one);
+    const moves = damaged.flatMap((one): Change[] => [
+      put('aside', `${one.table}/${one.key}@${at}`, one),
+      { table: one.table as Table, do: 'remove', key: one.key },
+    ]);
+    // Where there is no room to move them they stay where they are; they are read as damaged again next time.
+    await adapter.write(moves).catch(() => {});
+  };
+
+  const settle = (changes: readonly Change[]): void => {
+    applyChanges(mirror, changes);
+    if (changes.some((change) => journalTables.some((table) => table === change.table))) journal = undefined;
+  };
+  const fail = (error: unknown, changes: readonly Change[]): StoreError => {
+    const kind = troubleOf(error);
+    unwritten = [...supersede(unwritten, changes), ...changes];
+    settle(changes);
+    writeTrouble = describeTrouble(kind);
+    notify();
+    return new StoreError(kind, error);
+  };
+  const succeed = (changes: readonly Change[]): void => {
+    settle(changes);
+    writeTrouble = unwritten.length > 0 ? writeTrouble : undefined;
+    channel?.tell([...new Set(changes.map((change) => change.table))]);
+    notify();
+  };
+  const write = async (changes: readonly Change[], durable = false): Promise<void> => {
+    const older = supersede(unwritten, changes);
+    try {
+      await adapter.write([...older, ...changes], durable);
+    } catch (error) {
+      // What failed before may be what has no room; the new change may still fit.
+      if (older.length === 0) throw fail(error, changes);
+      await adapter.write(changes, durable).catch((again: unknown) => {
+        throw fail(again, changes);
+      });
+      unwritten = older;
+      succeed(changes);
+      return;
+    }
+    unwritten = [];
+    succeed([...older, ...changes]);
+  };
+  const putChecked = (table: RowTable, rows: readonly unknown[]): Promise<void> => {
+    const changes = rows.map((row) => putRow(table, row));
+    return inTurn(() => write(changes));
+  };
+
+  const readJournal = async (): Promise<Journal> => {
+    const found = await load(journalTables);
+    if (journalTables.some((table) => !mirror.has(table))) return journalOf(found);
+    journal ??= journalOf(found);
+    return journal;
+  };
+  const merge = async (incoming: Journal): Promise<void> => {
+    await readJournal(); // damaged values are set aside first, so that the merge doesn't write over them
+    const decide = (found: Found): Change[] => {
+      const ours = new Map(journalTables.map((table) => [table, checkTable(table, found.get(table) ?? new Map(), [])]));
+      applyChanges(ours, unwritten);
+      const stored = journalOf(ours);
+      return journalChanges(stored, mergeJournals(stored, incoming));
+    };
+    let changes: Change[];
+    try {
+      changes = await adapter.update(journalTables, decide);
+    } catch (error) {
+      throw fail(error, decide(await load(journalTables)));
+    }
+    succeed(changes);
+  };
+
+  return {
+    where: adapter.where,
+    get trouble() {
+      return writeTrouble ?? parts.trouble;
+    },
+    programs: () => inTurn(async () => [...((await load(['programs'])).get('programs')?.values() ?? [])] as Program[]),
+    putProgram: async (program) => {
+      if (program.id === undefined) throw new TypeError('program.id: a stored program needs one, got undefined');
+      await putChecked('programs', [program]);
+    },
+    removeProgram: (id) => inTurn(() => write([{ table: 'programs', do: 'remove', key: id }])),
+    journal: () => inTurn(readJournal),
+    putDrill: async (record) => putChecked('drills', [record]),
+    putDrills: async (records) => putChecked('drills', records),
+    removeDrills: (ids) =>
+      inTurn(async () => {
+        const wanted = new Set(ids);
+        const at = now();
+        const records = (await readJournal()).drills.filter((record) => wanted.has(record.id) && !record.removed);
+        await write(
+          records.map((record) =>
+            // A mark must win over the record even if the clock was set back meanwhile; on equal instants it does.
+            putRow('drills', { ...record, removed: true, editedAt: laterOf(record.editedAt, at) }),
+          ),
+        );
+      }),
+    putDay: async (entry) => putChecked('days', [entry]),
+    putWeek: async (page) => putChecked('weeks', [page]),
+    putMajorGoal: async (goal) => {
+      const change = put('single', 'majorGoal', majorGoalSchema.parse(goal));
+      await inTurn(() => write([change]));
+    },
+    replaceJournal: async (next) => {
+      const changes: Change[] = [
+        { table: 'drills', do: 'clear' },
+        { table: 'days', do: 'clear' },
+        { table: 'weeks', do: 'clear' },
+        { table: 'single', do: 'remove', key: 'majorGoal' },
+        ...journalChanges({ drills: [], days: [], weeks: [] }, next),
+      ];
+      await inTurn(async () => {
+        await load(journalTables); // damaged values are set aside first
+        await write(changes);
+      });
+    },
+    mergeInto: (incoming) => inTurn(() => merge(incoming)),
+    kit: () => inTurn(async () => salvageKit((await load(['single'])).get('single')?.get('kit')).kit as Kit),
+    putKit: async (kit) => {
+      const change = put('single', 'kit', kitSchema.parse(kit));
+      await inTurn(() => write([change]));
+    },
+    running: () =>
+      inTurn(async () => (await load(['single'])).get('single')?.get('running') as RunningDrill | undefined),
+    putRunning: async (running) => {
+      const change: Change =
+        running === undefined
+          ? { table: 'single', do: 'remove', key: 'running' }
+          : put('single', 'running', runningDrillSchema.parse(running));
+      if (running !== undefined) parts.onRunning?.(true);
+      await inTurn(() => write([change], true)).finally(() => {
+        if (running === undefined) parts.onRunning?.(false);
+      });
+    },
+    writeRep: async (record, running) => {
+      const changes = [putRow('drills', record), put('single', 'running', runningDrillSchema.parse(running))];
+      parts.onRunning?.(true);
+      await inTurn(() => write(changes, true));
+    },
+    subscribe: (fn) => {
+      listeners.add(fn);
+      return () => listeners.delete(fn);
+    },
+    integrityReport: () =>
+      inTurn(async (): Promise<IntegrityReport> => {
+        mirror.clear();
+        journal = undefined;
+        const found = await load(['programs', ...journalTables]);
+        const aside = await adapter.read(['aside']).catch((): Found => new Map());
+        const stored = [...(aside.get('aside') ?? [])] as [string, SetAside][];
+        return {
+          where: adapter.where,
+          trouble: writeTrouble ?? parts.trouble,
+          counts: Object.fromEntries(
+            [...found].filter(([table]) => table !== 'aside').map(([t, rows]) => [t, rows.size]),
+          ),
+          setAside: [...new Map([...setAside, ...stored]).values()],
+          unwrittenCount: unwritten.length,
+        };
+      }),
+    close: () => {
+      channel?.close();
+      adapter.close();
+    },
+  };
+}
+
+/** Leaves out the changes that later ones undo. */
+function supersede(older: readonly Change[], newer: readonly Change[]): Change[] {
+  const cleared = new Set(newer.filter((change) => change.do === 'clear').map((change) => change.table));
+  const keyOf = (change: Change): string => `${change.table}/${change.do === 'clear' ? '' : change.key}`;
+  const written = new Set(newer.filter((change) => change.do !== 'clear').map(keyOf));
+  return older.filter((change) => !cleared.has(change.table) && (change.do === 'clear' || !written.has(keyOf(change))));
+}
+
+function laterOf(a: string | undefined, b: string): string {
+  return a !== undefined && a > b ? a : b;
+}

@@ -1,0 +1,18 @@
+import type { IDBPDatabase, IDBPTransaction } from 'idb';
+import { tables } from './adapter.ts';
+
+/** The transaction of a version change: all steps happen or none. */
+export type UpgradeTransaction = IDBPTransaction<unknown, string[], 'versionchange'>;
+
+/** Brings a database from one version to the next, inside the transaction of the version change: if it throws, nothing has changed. */
+export type MigrationStep = (database: IDBPDatabase, transaction: UpgradeTransaction) => void | Promise<void>;
+
+/**
+ * One step a version: step 0 makes version 1. Any change of a stored schema is a new step, also one that only adds a key: an old tab must
+ * not meet a value that it would take for damaged. Steps are never changed once shipped.
+ */
+export const migrationSteps: readonly MigrationStep[] = [
+  (database) => {
+    for (const table of tables) database.createObjectStore(table);
+  },
+];

@@ -1,0 +1,51 @@
+import type { DayEntry, DrillRecord, Journal, Program, WeekPage } from '@larkhold/engine';
+import type { IntegrityReport } from './integrity-report.ts';
+import type { Kit } from './kit.ts';
+import type { RunningDrill } from './running-drill.ts';
+import type { StoreTrouble } from './trouble.ts';
+
+/**
+ * Programs, journal and kit, kept on the device. Every write resolves when it is done and rejects with a `StoreError` when it did not
+ * reach the disk; the value then stays in memory, is still read back, and goes to disk with the next write that can. What is read is
+ * shared: don't change it, put a changed copy.
+ */
+export interface Store {
+  /** `memory`: nothing outlives the page. */
+  readonly where: 'disk' | 'memory';
+  /** Set while memory is used instead of a disk, or while the last write has not reached it. */
+  readonly trouble?: StoreTrouble;
+  /** The programs that the archer opened; built-in programs are not stored. */
+  programs(): Promise<Program[]>;
+  /** Stores a program. It must carry an id. */
+  putProgram(program: Program): Promise<void>;
+  removeProgram(id: string): Promise<void>;
+  /** Everything that was done, marks of removed records included: see `visibleJournal`. */
+  journal(): Promise<Journal>;
+  putDrill(record: DrillRecord): Promise<void>;
+  putDrills(records: readonly DrillRecord[]): Promise<void>;
+  /** Leaves a mark in place of each record, so that a merge does not bring it back. Unknown ids are left alone. */
+  removeDrills(ids: readonly string[]): Promise<void>;
+  putDay(entry: DayEntry): Promise<void>;
+  putWeek(page: WeekPage): Promise<void>;
+  putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
+  /** Puts this journal in the place of the stored one; also the undo of a merge. */
+  replaceJournal(journal: Journal): Promise<void>;
+  /** Merges another journal into the stored one as `mergeJournals` says, in one transaction. */
+  mergeInto(journal: Journal): Promise<void>;
+  kit(): Promise<Kit>;
+  putKit(kit: Kit): Promise<void>;
+  /** The drill that was under way when the app was last left, if any. */
+  running(): Promise<RunningDrill | undefined>;
+  putRunning(running: RunningDrill | undefined): Promise<void>;
+  /** A rep is over: the record and the running drill go to disk in one transaction, and are there when this resolves. */
+  writeRep(record: DrillRecord, running: RunningDrill): Promise<void>;
+  /**
+   * Hears of every change, also of another tab's.
+   * @returns stops it.
+   */
+  subscribe(fn: () => void): () => void;
+  /** Reads everything and says what is damaged. Nothing damaged is thrown away. */
+  integrityReport(): Promise<IntegrityReport>;
+  /** Lets go of the disk. Only tests and a page that is going away need it. */
+  close(): void;
+}
