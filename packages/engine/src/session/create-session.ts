@@ -1,0 +1,196 @@
+import { initialTransition, transition } from 'xstate';
+import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
+import type { Timeline } from '../timeline/timeline.ts';
+import { addToInstant, dayOfInstant } from '../units/instant.ts';
+import { type ChartEvent, sessionMachine } from './session-machine.ts';
+import type { Ledger, SessionSnapshot } from './session-snapshot.ts';
+import type { SessionEvent, SessionView } from './session-view.ts';
+import { repCountOf, viewer } from './view-session.ts';
+
+/** How late after a deadline the caller may be before time counts as lost, milliseconds. Own: a hidden page may wake once a second. */
+export const GAP_LIMIT_MS = 5_000;
+
+/** What a session is made of. */
+export interface SessionInput {
+  timeline: Timeline;
+  /** The program's title as it is today. */
+  program: string;
+  /** The program file's id, where it has one. */
+  programId?: string;
+  /** The instant it starts, ISO 8601 with the archer's offset; its day is the record's day. */
+  startedAt: string;
+  /** Gives the record's id; called once, and not at all for a session that is resumed. */
+  newId: () => string;
+  /** How late an advance may come after a deadline, milliseconds. */
+  gapLimitMs?: number;
+  /** A snapshot of a session of the same timeline; its id, program and start are kept. */
+  resumeFrom?: SessionSnapshot;
+  /** Told what a listener threw; the walk goes on. */
+  onListenerError?: (error: unknown) => void;
+}
+
+/** One run of a timeline on the caller's monotonic clock, milliseconds. */
+export interface Session {
+  /** Walks to `nowMs`, then does what the archer asked; what makes no sense at that moment is ignored. `gap`: time was lost since the last call. */
+  send(event: SessionEvent, nowMs: number): void;
+  /** Walks to `nowMs`. A clock that goes backwards counts as standing still. */
+  advance(nowMs: number): void;
+  /** The caller's clock at the step's end: advance by then. Undefined while nothing runs. */
+  nextDeadlineMs(): number | undefined;
+  /** Hears the view after every send and advance. @returns unsubscribe */
+  subscribe(fn: (view: SessionView) => void): () => void;
+  /** Hears each rep once, the moment it ends. @returns unsubscribe */
+  onRep(fn: (rep: RepRecord) => void): () => void;
+  view(): SessionView;
+  snapshot(): SessionSnapshot;
+  /** The drill record so far; `open` until the session ends. */
+  record(): DrillRecord;
+}
+
+/**
+ * Makes a session that walks a timeline. Time comes in as a number; the session has no clock and no timers.
+ * @param input timeline, program, start, identity; or a snapshot to go on from
+ * @returns the session; after a crash send `gap`, then `resume`, on the new clock
+ * @throws RangeError when startedAt is no ISO instant, gapLimitMs is out of range, or resumeFrom belongs to another timeline
+ */
+export function createSession(input: SessionInput): Session {
+  const { timeline, resumeFrom, gapLimitMs = GAP_LIMIT_MS } = input;
+  if (!(gapLimitMs >= 0)) throw new RangeError(`gapLimitMs is ${gapLimitMs}; expected milliseconds, at least 0`);
+  if (resumeFrom !== undefined) checkSnapshot(resumeFrom, timeline);
+  const { program, programId, startedAt } = resumeFrom ?? input;
+  const date = dayOfInstant(startedAt);
+  const id = resumeFrom?.id ?? input.newId();
+  const machine = sessionMachine(timeline);
+  const prescribedReps = repCountOf(timeline);
+  const viewOf = viewer(timeline);
+  const views = new Set<(view: SessionView) => void>();
+  const repListeners = new Set<(rep: RepRecord) => void>();
+
+  let chart =
+    resumeFrom === undefined
+      ? initialTransition(machine)[0]
+      : machine.resolveState({ value: resumeFrom.state, context: structuredCopy(resumeFrom.walk) });
+  let ledger: Ledger = { ...(resumeFrom?.ledger ?? { elapsedMs: 0, livedMs: 0 }) };
+
+  const seenMs = () => ledger.seenMs ?? 0;
+  const view = () => viewOf(chart.value, chart.context, seenMs());
+
+  function pass(toMs: number) {
+    const spanMs = toMs - seenMs();
+    if (spanMs <= 0) return;
+    const livedMs = chart.value === 'running' ? ledger.livedMs + spanMs : ledger.livedMs;
+    ledger = { seenMs: toMs, elapsedMs: ledger.elapsedMs + spanMs, livedMs };
+  }
+
+  function react(event: ChartEvent) {
+    const endedBefore = chart.context.reps.length;
+    chart = transition(machine, chart, event)[0];
+    for (const rep of chart.context.reps.slice(endedBefore)) tell(repListeners, rep);
+  }
+
+  function walkTo(nowMs: number) {
+    while (chart.value === 'running' && chart.context.dueAtMs <= nowMs) {
+      const { dueAtMs } = chart.context;
+      if (nowMs - dueAtMs > gapLimitMs) {
+        react({ type: 'gap', atMs: seenMs() });
+      } else {
+        pass(dueAtMs);
+        react({ type: 'tick', atMs: dueAtMs });
+      }
+    }
+    if (chart.value === 'running' || chart.value === 'paused') pass(nowMs);
+  }
+
+  function tell<T>(listeners: ReadonlySet<(value: T) => void>, value: T) {
+    for (const listener of [...listeners]) {
+      try {
+        listener(value);
+      } catch (error) {
+        input.onListenerError?.(error);
+      }
+    }
+  }
+
+  function tellView() {
+    if (views.size > 0) tell(views, view());
+  }
+
+  return {
+    send({ type }, nowMs) {
+      checkNow(nowMs);
+      // While nothing runs no deadline hangs on the clock, so one that begins anew (a reloaded page) is taken as it is.
+      if (chart.value === 'paused' && nowMs < seenMs()) ledger = { ...ledger, seenMs: nowMs };
+      if (chart.value === 'waiting') {
+        ledger = { ...ledger, seenMs: nowMs };
+        react({ type, atMs: nowMs });
+      } else if (type === 'gap') {
+        if (chart.value === 'running') react({ type, atMs: seenMs() });
+        // What passed since the last call is unknown, the clock may even be another one: count from here.
+        if (chart.value === 'paused') ledger = { ...ledger, seenMs: nowMs };
+      } else {
+        walkTo(nowMs);
+        react({ type, atMs: Math.max(nowMs, seenMs()) });
+      }
+      walkTo(Math.max(nowMs, seenMs())); // a step of no length ends where it begins
+      tellView();
+    },
+    advance(nowMs) {
+      checkNow(nowMs);
+      walkTo(nowMs);
+      tellView();
+    },
+    nextDeadlineMs: () => (chart.value === 'running' ? chart.context.dueAtMs : undefined),
+    subscribe: (fn) => listen(views, fn),
+    onRep: (fn) => listen(repListeners, fn),
+    view,
+    snapshot() {
+      const { value: state, context: walk } = chart;
+      const place = { timelineMs: timeline.durationMs, stepCount: timeline.steps.length };
+      return structuredCopy({ version: 1, id, program, programId, startedAt, ...place, state, walk, ledger });
+    },
+    record() {
+      const isOpen = chart.value !== 'done' && chart.value !== 'stopped';
+      return structuredCopy({
+        id,
+        program,
+        programId,
+        date,
+        startedAt,
+        endedAt: addToInstant(startedAt, wholeMs(ledger.elapsedMs)),
+        reps: chart.context.reps,
+        prescribedReps,
+        durationMs: wholeMs(ledger.livedMs),
+        open: isOpen ? (true as const) : undefined,
+      });
+    },
+  };
+}
+
+function checkNow(nowMs: number): void {
+  if (!Number.isFinite(nowMs)) throw new RangeError(`nowMs is ${nowMs}; expected a finite number of milliseconds`);
+}
+
+function checkSnapshot(snapshot: SessionSnapshot, timeline: Timeline): void {
+  const { version, timelineMs, stepCount } = snapshot;
+  if (version !== 1) throw new RangeError(`resumeFrom.version is ${version}; expected 1`);
+  if (timelineMs !== timeline.durationMs || stepCount !== timeline.steps.length) {
+    throw new RangeError(
+      `resumeFrom is of a timeline of ${stepCount} steps and ${timelineMs} ms; expected ${timeline.steps.length} and ${timeline.durationMs}`,
+    );
+  }
+}
+
+function listen<T>(listeners: Set<T>, listener: T): () => void {
+  listeners.add(listener);
+  return () => void listeners.delete(listener);
+}
+
+/** Whole milliseconds passed; the tiny addition undoes what binary fractions take away. */
+function wholeMs(spanMs: number): number {
+  return Math.floor(spanMs + 1e-6);
+}
+
+/** A copy as JSON would give it: nothing shared, and no key without a value. */
+function structuredCopy<T>(value: T): T {
+  return JSON.parse(JSON.stringify(value)) as T;
+}

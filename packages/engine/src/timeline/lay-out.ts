@@ -1,0 +1,105 @@
+import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
+import { getReadyWords, nextBlockWords, nextSetWords } from './cue-words.ts';
+import { holdCues } from './hold-cues.ts';
+import type { Cue, Step, StepKind, Timeline } from './timeline.ts';
+import { checkBlocks, READY_MS } from './timeline-duration.ts';
+
+/** How long before a draw the archer is called, milliseconds. */
+export const REST_OVER_MS = 5_000;
+/** Shortest rest whose end is called, milliseconds. */
+export const REST_OVER_FROM_MS = 10_000;
+
+/**
+ * Lays a prescription out in time: first a ready step, then draw, hold, let-down and rest for every rep, nothing after the last let-down.
+ * Rests of no length are left out. With `both` hands the reps of a set alternate, usual hand first; a change of hand always lets down to rest.
+ * @param prescription today's numbers; times in whole milliseconds, parts of a millisecond are rounded
+ * @param options `shotProcess`: the archer's own lines, said in blocks whose calls are 'shot-process'
+ * @returns steps without gap or overlap, and cues in order of time; whole milliseconds
+ * @throws RangeError when a block's times or counts are no plain numbers in range
+ */
+export function layOut(prescription: Prescription, options: { shotProcess?: readonly string[] } = {}): Timeline {
+  const { blocks } = prescription;
+  checkBlocks(blocks);
+  const reps = blocks.flatMap((block, place) => repsOf(block, place));
+  const steps: Step[] = [];
+  const cues: Cue[] = [];
+  let atMs = 0;
+  const add = (kind: StepKind, durationMs: number, rep: PlannedRep, to?: 'set-up') => {
+    const { block, set, hand } = rep;
+    const step: Step = { kind, startMs: atMs, durationMs, block: block.block, set, rep: rep.rep, hand };
+    if (to !== undefined) step.to = to;
+    steps.push(step);
+    atMs += durationMs;
+  };
+
+  for (const [index, rep] of reps.entries()) {
+    const { block } = rep;
+    if (index === 0) {
+      cues.push({ atMs, kind: 'ready', words: getReadyWords(handToSay(rep)) });
+      add('ready', READY_MS, rep);
+    }
+    cues.push({ atMs, kind: 'draw', words: 'Draw' });
+    add('draw', Math.round(block.drawMs), rep);
+    cues.push(...holdCues(atMs, Math.round(block.holdMs), callsOf(block, options.shotProcess ?? [])));
+    add('hold', Math.round(block.holdMs), rep);
+    const next = reps[index + 1];
+    const to = letsDownToSetUp(rep, next) ? 'set-up' : undefined;
+    cues.push({ atMs, kind: 'letDown', words: to ? 'Let down to set-up' : 'Let down' });
+    add('letDown', Math.round(block.letDownMs), rep, to);
+    if (next !== undefined) addRest(rep, next);
+  }
+  if (reps.length > 0) cues.push({ atMs, kind: 'done', words: 'Done' });
+  return { steps, cues, durationMs: atMs };
+
+  function addRest(rep: PlannedRep, next: PlannedRep) {
+    const isSetOver = next.place !== rep.place || next.set !== rep.set;
+    const durationMs = Math.round(isSetOver ? rep.block.setRestMs : rep.block.restMs);
+    if (durationMs === 0) return;
+    const kind = isSetOver ? 'setRest' : 'rest';
+    cues.push({ atMs, kind, words: restWords(rep, next) });
+    add(kind, durationMs, rep);
+    if (durationMs < REST_OVER_FROM_MS) return;
+    cues.push({ atMs: atMs - REST_OVER_MS, kind: 'restOver', words: getReadyWords(handToSay(next, rep)) });
+  }
+}
+
+interface PlannedRep {
+  block: PrescribedBlock;
+  /** The block's place in the prescription; its `block` is its place in the program. */
+  place: number;
+  set: number;
+  rep: number;
+  hand: 'usual' | 'opposite';
+}
+
+function repsOf(block: PrescribedBlock, place: number): PlannedRep[] {
+  const reps: PlannedRep[] = [];
+  for (let set = 0; set < block.sets; set++) {
+    for (let rep = 0; rep < block.reps; rep++) {
+      const hand = block.hand === 'both' ? (rep % 2 === 0 ? 'usual' : 'opposite') : block.hand;
+      reps.push({ block, place, set, rep, hand });
+    }
+  }
+  return reps;
+}
+
+function callsOf(block: PrescribedBlock, shotProcess: readonly string[]): readonly string[] {
+  return block.calls === 'shot-process' ? shotProcess : (block.calls ?? []);
+}
+
+function letsDownToSetUp(rep: PlannedRep, next: PlannedRep | undefined): boolean {
+  if (rep.block.letDownTo !== 'set-up' || next === undefined) return false;
+  // Nobody can change hands at set-up, so a change of hand lets down to rest.
+  return next.place === rep.place && next.set === rep.set && next.hand === rep.hand;
+}
+
+function restWords(rep: PlannedRep, next: PlannedRep): string {
+  if (next.place !== rep.place) return nextBlockWords(next.block.title);
+  return next.set === rep.set ? 'Rest' : nextSetWords(next.set, next.block.sets);
+}
+
+/** The hand is said where it could be mistaken: at a change, and all through a block of both hands. */
+function handToSay(rep: PlannedRep, before?: PlannedRep): 'usual' | 'opposite' | undefined {
+  const isPlain = rep.block.hand !== 'both' && rep.hand === (before?.hand ?? 'usual');
+  return isPlain ? undefined : rep.hand;
+}
