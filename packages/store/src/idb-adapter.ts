@@ -140,6 +140,7 @@ function openDatabase(options: IdbOptions): Promise<IDBPDatabase> {
       const raw = request.transaction;
       if (raw === null) return;
       const transaction: unknown = wrap(raw); // idb's type for it does not fit a version change
+      wrap(raw).done.catch(() => {}); // the request reports it
       const upgrade = async (): Promise<void> => {
         for (const step of steps.slice(event.oldVersion)) {
           await step(wrap(request.result), transaction as UpgradeTransaction);

@@ -1,6 +1,8 @@
 export * from './integrity-report.ts';
 export * from './kit.ts';
 export * from './open-store.ts';
+export { askForPersistence, type Persistence } from './persistence.ts';
+export { dumpDatabase } from './raw-dump.ts';
 export * from './running-drill.ts';
 export type * from './store.ts';
 export * from './trouble.ts';

@@ -46,7 +46,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   const { adapter, channel, now } = parts;
   const mirror = new Map<Table, Map<string, unknown>>();
   const listeners = new Set<() => void>();
-  const setAside = new Map<string, SetAside>();
+  const unmoved = new Map<string, SetAside>();
   let unwritten: Change[] = [];
   let writeTrouble: StoreTrouble | undefined;
   let journal: Journal | undefined;
@@ -88,13 +88,18 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   const moveAside = async (damaged: readonly SetAside[]): Promise<void> => {
     if (damaged.length === 0) return;
     const at = now();
-    for (const one of damaged) setAside.set(`${one.table}/${one.key}@${at}`, one);
     const moves = damaged.flatMap((one): Change[] => [
       put('aside', `${one.table}/${one.key}@${at}`, one),
-      { table: one.table as Table, do: 'remove', key: one.key },
+      one.key === 'kit' && one.table === 'single'
+        ? put('single', 'kit', mirror.get('single')?.get('kit'))
+        : { table: one.table as Table, do: 'remove', key: one.key },
     ]);
-    // Where there is no room to move them they stay where they are; they are read as damaged again next time.
-    await adapter.write(moves).catch(() => {});
+    try {
+      await adapter.write(moves);
+    } catch {
+      // No room to move them: they stay where they are, and are found again next time.
+      for (const one of damaged) unmoved.set(`${one.table}/${one.key}`, one);
+    }
   };
 
   const settle = (changes: readonly Change[]): void => {
@@ -235,17 +240,18 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     integrityReport: () =>
       inTurn(async (): Promise<IntegrityReport> => {
         mirror.clear();
+        unmoved.clear();
         journal = undefined;
         const found = await load(['programs', ...journalTables]);
         const aside = await adapter.read(['aside']).catch((): Found => new Map());
-        const stored = [...(aside.get('aside') ?? [])] as [string, SetAside][];
+        const moved = [...(aside.get('aside')?.values() ?? [])] as SetAside[];
         return {
           where: adapter.where,
           trouble: writeTrouble ?? parts.trouble,
           counts: Object.fromEntries(
             [...found].filter(([table]) => table !== 'aside').map(([t, rows]) => [t, rows.size]),
           ),
-          setAside: [...new Map([...setAside, ...stored]).values()],
+          setAside: [...moved, ...unmoved.values()],
           unwrittenCount: unwritten.length,
         };
       }),
