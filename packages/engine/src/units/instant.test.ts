@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { DateTime } from 'luxon';
+import { DateTime, FixedOffsetZone } from 'luxon';
 import { describe, expect, it } from 'vitest';
 import { addToInstant, dayOfInstant } from './instant.ts';
 
@@ -9,10 +9,10 @@ describe('addToInstant', () => {
     const start = fc.integer({ min: Date.UTC(1950, 0, 1), max: Date.UTC(2150, 0, 1) });
     fc.assert(
       fc.property(start, minutes, fc.integer({ min: 0, max: 40 * 86_400_000 }), (atMs, offsetMinutes, spanMs) => {
-        const instant = DateTime.fromMillis(atMs, { zone: 'utc' }).setZone(offsetMinutes);
+        const instant = DateTime.fromMillis(atMs, { zone: 'utc' }).setZone(FixedOffsetZone.instance(offsetMinutes));
         const zone = { setZone: true };
         const later = addToInstant(instant.toFormat("yyyy-MM-dd'T'HH:mm:ss.SSSZZ"), spanMs);
-        const wanted = DateTime.fromMillis(atMs + spanMs).setZone(offsetMinutes);
+        const wanted = DateTime.fromMillis(atMs + spanMs).setZone(FixedOffsetZone.instance(offsetMinutes));
         expect(later.slice(0, 23)).toBe(wanted.toFormat("yyyy-MM-dd'T'HH:mm:ss.SSS"));
         expect(DateTime.fromISO(later, zone).toMillis()).toBe(atMs + spanMs);
       }),
