@@ -95,6 +95,12 @@ describe('walking', () => {
     expect(session.view().state).toBe('done');
   });
 
+  it('[S2] a step of no length ends where it begins', () => {
+    const session = begun(FIRST_HOLD_MS + 1000, timelineOf({ letDownMs: 0 }));
+    send(session, 'letDownNow', FIRST_HOLD_MS + 1000);
+    expect(session.view()).toMatchObject({ step: { kind: 'rest' }, msLeft: REST_MS });
+  });
+
   it('[S3] each rep is told once, when its hold ends', () => {
     const session = made();
     const told: string[] = [];
@@ -122,6 +128,13 @@ describe('walking', () => {
       expect(() => send(session, 'pause', wrong)).toThrow(RangeError);
     }
   });
+});
+
+it('[S5] a clock that began anew while the archer had paused is taken as it is', () => {
+  const session = begun(FIRST_HOLD_MS + 12_000);
+  send(session, 'pause', FIRST_HOLD_MS + 12_000);
+  send(session, 'resume', 40);
+  expect(session.nextDeadlineMs()).toBe(18_040);
 });
 
 describe('what the archer asks for', () => {
@@ -180,6 +193,21 @@ describe('what the archer asks for', () => {
       next: { kind: 'draw', set: 0, rep: 2 },
       msLeft: REST_MS - 20_000,
     });
+  });
+
+  it('[S8] more rest is not lost by a skip after it', () => {
+    const atMs = FIRST_REST_MS + 20_000;
+    for (const [reps, wantedMs] of [
+      [3, REST_MS],
+      [2, SET_REST_MS],
+    ] as const) {
+      const session = begun(atMs, timelineOf({ reps }));
+      send(session, 'moreRest', atMs);
+      send(session, 'skipRep', atMs);
+      const { msLeft, stepMs, step } = session.view();
+      expect([msLeft, stepMs]).toEqual([wantedMs + MORE_REST_MS - 20_000, wantedMs + MORE_REST_MS]);
+      expect(step?.durationMs).toBe(wantedMs);
+    }
   });
 
   it('[S8] a set rest shorter than what was rested still leaves time to stand to', () => {
@@ -302,6 +330,14 @@ describe('lost time', () => {
     send(session, 'gap', FIRST_HOLD_MS + 16_000);
     expect(outcomes(session)).toEqual([[0, 0, 'unsure', 11_000]]);
     expect(session.record().durationMs).toBe(FIRST_HOLD_MS + 11_000);
+  });
+
+  it('[S14] time between the last call and the gap is not counted, for its clock may be another', () => {
+    const session = begun(FIRST_HOLD_MS + 11_000);
+    send(session, 'gap', 9_000_000);
+    send(session, 'stop', 9_004_000);
+    const { endedAt } = session.record();
+    expect(endedAt).toBe('2026-11-25T06:30:28.000+01:00'); // 13 s to the hold, 11 s of it, 4 s paused
   });
 
   it('[S15] resume goes on before the next rep, with time to stand to', () => {

@@ -7,7 +7,10 @@ export interface SessionView {
   state: 'waiting' | 'running' | 'paused' | 'done' | 'stopped';
   /** Why it is paused. `gap`: time was lost (sleep, frozen page), the running rep is `unsure`. */
   pausedBy?: 'archer' | 'gap';
-  /** The step under way; while waiting, the first. Absent when ended. */
+  /**
+   * The step under way; while waiting, the first. After a skip or a gap it may be a wait that the timeline does not hold. Absent when
+   * ended, and after a gap in the last rep.
+   */
   step?: Step;
   /** Time left in the step, milliseconds. */
   msLeft: number;
@@ -15,10 +18,14 @@ export interface SessionView {
   stepMs: number;
   /** The next step. */
   next?: Step;
-  /** Offset in the timeline, milliseconds; equals the `atMs` clock of its cues. Early let-down and skip jump it forward, pause and more rest hold it. */
+  /**
+   * Offset in the timeline, milliseconds; equals the `atMs` clock of its cues: those from here on are still to come. Early let-down and skip
+   * jump it forward, pause and more rest hold it. More rest in the last seconds before a draw takes it back to just before the call.
+   */
   offsetMs: number;
   /** The caller's clock at which offset 0 would lie now: `cueAtNow = originMs + cue.atMs`. Changes with every pause, jump and more rest. Absent unless running. */
   originMs?: number;
+  /** How far it has come. Reps done are those that ended, however they ended; set, rep and block are 0-based, the block's place among today's. */
   progress: {
     repsDone: number;
     repsTotal: number;
@@ -33,6 +40,7 @@ export interface SessionView {
   lastRep?: RepRecord;
 }
 
+/** What a session can be told: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). */
 export type SessionEvent = {
   type: 'begin' | 'pause' | 'resume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop' | 'gap';
 };
