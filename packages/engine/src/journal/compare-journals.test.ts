@@ -1,0 +1,71 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import { compareJournals } from './compare-journals.ts';
+import type { DayEntry, Journal } from './journal.ts';
+import { createJournal, mergeJournals } from './merge-journals.ts';
+
+const withDays = (...days: DayEntry[]): Journal => ({ ...createJournal(), days });
+const early = '2026-04-01T10:00:00Z';
+const late = '2026-04-02T10:00:00Z';
+
+describe('comparing', () => {
+  it('tells new, changed, kept and the same apart', () => {
+    const ours = withDays(
+      { date: '2026-04-01', note: 'ours', editedAt: early },
+      { date: '2026-04-02', note: 'ours', editedAt: late },
+      { date: '2026-04-03', note: 'both', editedAt: early },
+      { date: '2026-04-04', note: 'ours alone' },
+      { date: '2026-04-06', note: 'stays', editedAt: early },
+    );
+    const theirs = withDays(
+      { date: '2026-04-01', note: 'theirs', editedAt: late },
+      { date: '2026-04-02', note: 'theirs', editedAt: early },
+      { editedAt: early, note: 'both', date: '2026-04-03' },
+      { date: '2026-04-05', note: 'new' },
+      { date: '2026-04-06', note: 'stays', editedAt: late, removed: true },
+    );
+    expect(compareJournals(ours, theirs)).toMatchObject({
+      days: {
+        added: ['2026-04-05'],
+        changed: ['2026-04-01', '2026-04-06'],
+        kept: ['2026-04-02'],
+        same: ['2026-04-03'],
+        removed: ['2026-04-06'],
+      },
+      addedCount: 1,
+      changedCount: 2,
+      keptCount: 1,
+      sameCount: 1,
+      majorGoal: 'same',
+    });
+  });
+
+  it('says "the same" exactly when a merge would change nothing', () => {
+    fc.assert(
+      fc.property(anyJournal, anyJournal, (ours, theirs) => {
+        const comparison = compareJournals(ours, theirs);
+        const changes =
+          comparison.addedCount + comparison.changedCount > 0 || ['added', 'changed'].includes(comparison.majorGoal);
+        const tidy = mergeJournals(ours, createJournal());
+        expect(JSON.stringify(sorted(mergeJournals(tidy, theirs))) !== JSON.stringify(sorted(tidy))).toBe(changes);
+      }),
+    );
+  });
+
+  it('of a merged journal with either side finds nothing new', () => {
+    fc.assert(
+      fc.property(anyJournal, anyJournal, (ours, theirs) => {
+        const after = compareJournals(mergeJournals(ours, theirs), theirs);
+        expect(after.addedCount + after.changedCount).toBe(0);
+      }),
+    );
+  });
+});
+
+function sorted(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(sorted);
+  if (typeof value !== 'object' || value === null) return value;
+  const entries = Object.entries(value).filter(([, inner]) => inner !== undefined);
+  return entries.sort(([a], [b]) => a.localeCompare(b)).map(([key, inner]) => [key, sorted(inner)]);
+}
