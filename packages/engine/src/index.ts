@@ -12,7 +12,7 @@ export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './
 export * from './prescription/prescription.ts';
 export * from './program/program.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';
-export type { Ledger, SessionSnapshot } from './session/session-snapshot.ts';
+export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session/session-snapshot.ts';
 export * from './session/session-view.ts';
 export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export { layOut, REST_OVER_MS } from './timeline/lay-out.ts';

@@ -3,7 +3,7 @@ import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { addToInstant, dayOfInstant } from '../units/instant.ts';
 import { type ChartEvent, sessionMachine } from './session-machine.ts';
-import type { Ledger, SessionSnapshot } from './session-snapshot.ts';
+import { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session-snapshot.ts';
 import type { SessionEvent, SessionView } from './session-view.ts';
 import { repCountOf, viewer } from './view-session.ts';
 
@@ -51,7 +51,8 @@ export interface Session {
  * Makes a session that walks a timeline. Time comes in as a number; the session has no clock and no timers.
  * @param input timeline, program, start, identity; or a snapshot to go on from
  * @returns the session; after a crash send `gap`, then `resume`, on the new clock
- * @throws RangeError when startedAt is no ISO instant, gapLimitMs is out of range, or resumeFrom belongs to another timeline
+ * @throws RangeError when startedAt is no ISO instant, gapLimitMs is out of range, or resumeFrom belongs to another timeline; TypeError
+ *   when resumeFrom is no snapshot
  */
 export function createSession(input: SessionInput): Session {
   const { timeline, resumeFrom, gapLimitMs = GAP_LIMIT_MS } = input;
@@ -171,8 +172,12 @@ function checkNow(nowMs: number): void {
 }
 
 function checkSnapshot(snapshot: SessionSnapshot, timeline: Timeline): void {
-  const { version, timelineMs, stepCount } = snapshot;
-  if (version !== 1) throw new RangeError(`resumeFrom.version is ${version}; expected 1`);
+  const checked = sessionSnapshotSchema.safeParse(snapshot);
+  if (!checked.success) {
+    const [issue] = checked.error.issues;
+    throw new TypeError(`resumeFrom is no session snapshot: ${issue?.path.join('.')}: ${issue?.message}`);
+  }
+  const { timelineMs, stepCount } = snapshot;
   if (timelineMs !== timeline.durationMs || stepCount !== timeline.steps.length) {
     throw new RangeError(
       `resumeFrom is of a timeline of ${stepCount} steps and ${timelineMs} ms; expected ${timeline.steps.length} and ${timeline.durationMs}`,

@@ -398,6 +398,13 @@ describe('what is kept', () => {
     expect(() => made(timelineOf({ reps: 3 }), { resumeFrom: first.snapshot() })).toThrow(RangeError);
   });
 
+  it('[S18] what is no snapshot is refused by name', () => {
+    const kept = begun(20_000).snapshot();
+    const broken = { ...kept, walk: { ...kept.walk, leftMs: '12' as unknown as number } };
+    expect(() => made(timelineOf(), { resumeFrom: broken })).toThrow(/walk\.leftMs/);
+    expect(() => made(timelineOf(), { resumeFrom: { ...kept, version: 2 as 1 } })).toThrow(TypeError);
+  });
+
   it('[S14] [S18] after a crash the session goes on with a clock that began anew', () => {
     const timeline = timelineOf();
     const crashed = begun(FIRST_HOLD_MS + 8000, timeline);

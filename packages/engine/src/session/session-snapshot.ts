@@ -1,3 +1,5 @@
+import { z } from 'zod';
+import { repRecordSchema } from '../journal/drill-record.ts';
 import type { SessionView } from './session-view.ts';
 import type { Walk } from './walk.ts';
 
@@ -25,3 +27,43 @@ export interface Ledger {
   /** Time in which it ran, pauses left out. */
   livedMs: number;
 }
+
+const index = z.int().min(0);
+
+const stepSchema = z.strictObject({
+  kind: z.enum(['ready', 'draw', 'hold', 'letDown', 'rest', 'setRest']),
+  startMs: z.number(),
+  durationMs: z.number().min(0),
+  block: index,
+  set: index,
+  rep: index,
+  hand: z.enum(['usual', 'opposite']),
+  to: z.literal('set-up').optional(),
+});
+
+/** Recognises a stored snapshot. Check what comes out of storage with it before a session is made of it. */
+export const sessionSnapshotSchema: z.ZodType<SessionSnapshot> = z.strictObject({
+  version: z.literal(1),
+  id: z.string(),
+  program: z.string(),
+  programId: z.string().optional(),
+  startedAt: z.string(),
+  timelineMs: z.number().min(0),
+  stepCount: index,
+  state: z.enum(['waiting', 'running', 'paused', 'done', 'stopped']),
+  walk: z.strictObject({
+    step: stepSchema.optional(),
+    nextIndex: index,
+    stepMs: z.number().min(0),
+    dueAtMs: z.number(),
+    leftMs: z.number(),
+    floorMs: z.number(),
+    pausedBy: z.enum(['archer', 'gap']).optional(),
+    reps: z.array(repRecordSchema),
+  }),
+  ledger: z.strictObject({
+    seenMs: z.number().optional(),
+    elapsedMs: z.number().min(0),
+    livedMs: z.number().min(0),
+  }),
+});
