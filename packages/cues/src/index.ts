@@ -1,1 +1,6 @@
-export {};
+export type { AudioOutput } from './audio-output.ts';
+export { type CueEnvironment, type CuePlayer, createCuePlayer } from './cue-player.ts';
+export { type CueSettings, type CueVoice, changeCueSettings, defaultCueSettings } from './cue-settings.ts';
+export { cueTone, HIGHEST_HZ } from './cue-tone.ts';
+export type { CueTrouble } from './cue-trouble.ts';
+export type { Sprite, SpritePack } from './sprite-pack.ts';

@@ -1,0 +1,242 @@
+import type { Cue, CueKind } from '@larkhold/engine';
+import { type AudioOutput, howlerOutput } from './audio-output.ts';
+import { createClockMap } from './clock-map.ts';
+import { type CueSettings, changeCueSettings, defaultCueSettings } from './cue-settings.ts';
+import { cueSounds } from './cue-sound.ts';
+import type { CueTrouble } from './cue-trouble.ts';
+import { type ArmedCue, armCues, MISPLACED_MS, planCues } from './plan-cues.ts';
+import { canSpeak, speakCall, stopSpeaking } from './speak-call.ts';
+import { englishPackUrl, loadSpritePack, type WordSounds } from './sprite-pack.ts';
+import { createStartedCues } from './started-cues.ts';
+import { type Wake, workerWake } from './wake.ts';
+import { createWatchdog } from './watchdog.ts';
+
+/** Makes cues heard on time. */
+export interface CuePlayer {
+  /** Lets sound begin. Call it in the press that begins a drill. Gives false when sound is refused. */
+  unlock(): Promise<boolean>;
+  /**
+   * Plays each cue at page clock `originMs + cue.atMs`. Replaces what was armed; past cues are dropped.
+   *
+   * @param cues offsets in milliseconds
+   * @param originMs where offset 0 stands on the page clock (`performance.now()`), milliseconds
+   */
+  arm(cues: readonly Cue[], originMs: number): void;
+  /** Nothing more sounds, at once. */
+  disarm(): void;
+  /** Tries one cue now. */
+  say(kind: CueKind): void;
+  /** Changes how cues sound, also those already armed. */
+  set(settings: Partial<CueSettings>): void;
+  /** Why cues may go unheard, or undefined while all is well. */
+  readonly trouble: CueTrouble | undefined;
+  /** @returns a function that ends the listening */
+  onTrouble(listen: (trouble: CueTrouble | undefined) => void): () => void;
+  /** Silences and lets go of everything. */
+  close(): void;
+}
+
+/** What a player stands on; a test brings its own. */
+export interface CueEnvironment {
+  /** The page clock, milliseconds. */
+  nowMs: () => number;
+  output: AudioOutput;
+  wake: (onWake: () => void) => Wake;
+  /** Where a file of the spoken words is found, by its name. Another language is another folder. */
+  packUrl: (name: string) => URL | string;
+}
+
+const WAKE_MS = 200;
+/** Between asking for a sound and its first sample, in seconds, so that its beginning is not cut. */
+const SAFE_START_SECONDS = 0.005;
+
+/**
+ * A player of cues: they stand on the audio clock seconds ahead, so that a busy or hidden page is still on time.
+ *
+ * @param settings how cues sound; what is left out stands as in `defaultCueSettings`
+ * @param environment clock, output and wake-ups, for tests
+ * @returns the player, silent until something is armed
+ * @throws RangeError when the level is not between 0 and 1
+ */
+export function createCuePlayer(
+  settings: Partial<CueSettings> = {},
+  environment: Partial<CueEnvironment> = {},
+): CuePlayer {
+  const { nowMs, output, packUrl }: Omit<CueEnvironment, 'wake'> = {
+    nowMs: () => performance.now(),
+    output: howlerOutput(),
+    packUrl: englishPackUrl,
+    ...environment,
+  };
+  let current = changeCueSettings(defaultCueSettings, settings);
+  let waiting: ArmedCue[] = [];
+  let words: WordSounds | undefined;
+  let wordsAsked = false;
+  let watched: AudioContext | undefined;
+  const map = createClockMap();
+  const started = createStartedCues();
+  const watchdog = createWatchdog();
+  const wake = (environment.wake ?? workerWake)(advance);
+  let speechTimers: ReturnType<typeof setTimeout>[] = [];
+
+  const onVisible = (): void => {
+    if (globalThis.document?.visibilityState === 'visible' && isArmed()) void output.resume().then(advance);
+  };
+  globalThis.document?.addEventListener('visibilitychange', onVisible);
+
+  const isArmed = (): boolean => waiting.length > 0 || started.count() > 0;
+
+  /** One wake-up: read both clocks, put right what drifted, start what comes near, say what is wrong. */
+  function advance(): void {
+    const pageMs = nowMs();
+    const audio = output.context();
+    watch(audio);
+    const state = audio?.state ?? 'none';
+    watchdog.look({ pageMs, audioSeconds: audio?.currentTime ?? 0, state, isArmed: isArmed() });
+    if (watchdog.isStill) {
+      // Sources left on a clock that stands still would all be late when it goes on.
+      waiting = [...started.takeBackFuture(audio?.currentTime ?? 0), ...waiting].sort((a, b) => a.dueMs - b.dueMs);
+      map.clear();
+      if (isArmed()) void output.resume();
+    } else if (audio) {
+      map.add({ pageMs, audioSeconds: audio.currentTime });
+      waiting.push(...started.takeBackMisplaced(audio.currentTime, toAudio, MISPLACED_MS / 1000));
+      waiting.sort((a, b) => a.dueMs - b.dueMs);
+    }
+    const plan = planCues(waiting, pageMs);
+    if (audio && !watchdog.isStill) {
+      waiting = plan.later;
+      for (const armed of plan.start) start(audio, armed);
+      started.forgetEnded(audio.currentTime);
+    } else {
+      waiting = [...plan.start, ...plan.later];
+    }
+    if (!isArmed()) wake.every(0);
+  }
+
+  function toAudio(pageMs: number): number | undefined {
+    const audioSeconds = map.toAudio(pageMs);
+    if (audioSeconds === undefined) return undefined;
+    // What is due now must leave before now by as much as the way to the loudspeaker takes.
+    const latencySeconds = output.context()?.outputLatency ?? 0;
+    return audioSeconds - (latencySeconds > 0 && latencySeconds < 1 ? latencySeconds : 0);
+  }
+
+  function start(audio: AudioContext, armed: ArmedCue): void {
+    const destination = output.destination();
+    const dueSeconds = toAudio(armed.dueMs);
+    if (!destination || dueSeconds === undefined || started.hasBegun(armed)) return;
+    if (current.voice !== 'tones') askForWords(audio);
+    const { cue } = armed;
+    const sounds = cueSounds(cue, current, words, audio.sampleRate);
+    const isUnsaid =
+      cue.kind === 'call' &&
+      current.voice !== 'tones' &&
+      sounds.length === 1 &&
+      sounds[0]?.sampleRate !== words?.sampleRate;
+    if (cue.words && isUnsaid && canSpeak()) {
+      const text = cue.words;
+      speechTimers.push(setTimeout(() => speakCall(text, current.level), Math.max(0, armed.dueMs - nowMs())));
+    }
+    started.start(audio, destination, armed, sounds, dueSeconds, audio.currentTime + SAFE_START_SECONDS);
+  }
+
+  function askForWords(audio: AudioContext): void {
+    if (wordsAsked) return;
+    wordsAsked = true;
+    loadSpritePack(packUrl, async (bytes) => {
+      const buffer = await audio.decodeAudioData(bytes);
+      return { sampleRate: buffer.sampleRate, samples: buffer.getChannelData(0) };
+    }).then(
+      (loaded) => {
+        words = loaded;
+        restart();
+      },
+      () => {
+        wordsAsked = false;
+        watchdog.setWordless(true);
+      },
+    );
+  }
+
+  /** Starts anew what has not sounded yet, after a change of voice. */
+  function restart(): void {
+    const audio = output.context();
+    if (!audio) return;
+    waiting.push(...started.takeBackFuture(audio.currentTime));
+    if (isArmed()) advance();
+  }
+
+  function watch(audio: AudioContext | undefined): void {
+    if (audio === watched) return;
+    watched?.removeEventListener('statechange', advance);
+    watched = audio;
+    watched?.addEventListener('statechange', advance);
+    map.clear();
+  }
+
+  function silence(): void {
+    waiting = [];
+    for (const timer of speechTimers) clearTimeout(timer);
+    if (speechTimers.length > 0) stopSpeaking();
+    speechTimers = [];
+  }
+
+  return {
+    async unlock() {
+      output.setLevel(current.level);
+      const isHeard = await output.resume();
+      const audio = output.context();
+      if (audio && current.voice !== 'tones') askForWords(audio);
+      watchdog.unlocked(isHeard, audio !== undefined);
+      if (isArmed()) advance();
+      return isHeard;
+    },
+    arm(cues, originMs) {
+      silence();
+      const audio = output.context();
+      started.takeBackFuture(audio?.currentTime ?? 0);
+      waiting = armCues(cues, originMs, nowMs());
+      if (waiting.length === 0) return;
+      output.setLevel(current.level);
+      wake.every(WAKE_MS);
+      advance();
+    },
+    disarm() {
+      silence();
+      started.stopAll(output.context()?.currentTime ?? 0);
+      wake.every(0);
+    },
+    say(kind) {
+      output.setLevel(current.level);
+      const sayNow = (): void => {
+        const audio = output.context();
+        if (audio?.state !== 'running') return;
+        map.add({ pageMs: nowMs(), audioSeconds: audio.currentTime });
+        start(audio, { cue: { atMs: 0, kind }, dueMs: nowMs() });
+      };
+      if (output.context()?.state === 'running') sayNow();
+      else void output.resume().then(sayNow);
+    },
+    set(changes) {
+      const before = current;
+      current = changeCueSettings(before, changes);
+      if (current.level !== before.level && output.context()) output.setLevel(current.level);
+      if (current.voice === 'tones') {
+        watchdog.setWordless(false);
+      }
+      if (current.voice !== before.voice || current.quiet !== before.quiet) restart();
+    },
+    get trouble() {
+      return watchdog.trouble;
+    },
+    onTrouble: watchdog.onTrouble,
+    close() {
+      silence();
+      started.stopAll(output.context()?.currentTime ?? 0);
+      wake.close();
+      watched?.removeEventListener('statechange', advance);
+      globalThis.document?.removeEventListener('visibilitychange', onVisible);
+    },
+  };
+}

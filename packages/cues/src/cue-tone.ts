@@ -1,0 +1,107 @@
+import type { CueKind } from '@larkhold/engine';
+
+/** One note: a sine with a softer octave above it, gently begun and let ring. */
+interface Note {
+  atMs: number;
+  durationMs: number;
+  /** Where the pitch starts, in hertz. */
+  hz: number;
+  /** Where the pitch ends, in hertz; absent means it stays. */
+  toHz?: number;
+}
+
+/** The highest pitch of any part of any tone, in hertz: older ears lose what lies above. */
+export const HIGHEST_HZ = 2500;
+
+/** From silence to full loudness, in milliseconds: long enough not to click, short enough to be on time. */
+const ATTACK_MS = 6;
+const PEAK_RATIO = 0.6;
+const QUIET_RATIO = 0.3;
+const QUIET_PITCH_RATIO = 0.5;
+const OCTAVE_RATIO = 0.25;
+
+/**
+ * The notes of each cue. No two share both rhythm and direction, so that they are told apart by either alone; none repeats a quick
+ * burst or swings up and down like an alarm. Rising means work begins, falling means work ends.
+ */
+const notes: Record<CueKind, readonly Note[]> = {
+  ready: [
+    { atMs: 0, durationMs: 160, hz: 392 },
+    { atMs: 320, durationMs: 260, hz: 392 },
+  ],
+  draw: [{ atMs: 0, durationMs: 420, hz: 440, toHz: 880 }],
+  hold: [
+    { atMs: 0, durationMs: 110, hz: 660 },
+    { atMs: 130, durationMs: 420, hz: 988 },
+  ],
+  half: [
+    { atMs: 0, durationMs: 90, hz: 784 },
+    { atMs: 180, durationMs: 90, hz: 784 },
+  ],
+  count: [{ atMs: 0, durationMs: 90, hz: 1047 }],
+  call: [{ atMs: 0, durationMs: 200, hz: 587 }],
+  letDown: [{ atMs: 0, durationMs: 620, hz: 784, toHz: 392 }],
+  rest: [
+    { atMs: 0, durationMs: 200, hz: 523 },
+    { atMs: 240, durationMs: 340, hz: 392 },
+  ],
+  setRest: [
+    { atMs: 0, durationMs: 180, hz: 659 },
+    { atMs: 220, durationMs: 180, hz: 523 },
+    { atMs: 440, durationMs: 400, hz: 392 },
+  ],
+  restOver: [
+    { atMs: 0, durationMs: 120, hz: 523 },
+    { atMs: 240, durationMs: 120, hz: 523 },
+    { atMs: 480, durationMs: 220, hz: 659 },
+  ],
+  done: [
+    { atMs: 0, durationMs: 220, hz: 523 },
+    { atMs: 260, durationMs: 220, hz: 659 },
+    { atMs: 520, durationMs: 220, hz: 784 },
+    { atMs: 780, durationMs: 600, hz: 523 },
+  ],
+};
+
+/**
+ * The samples of a cue's tone, mono, -1..1. The same arguments give the same samples.
+ *
+ * @param kind which cue
+ * @param sampleRate samples per second, in hertz
+ * @param quiet true for the softer set an octave lower
+ * @returns the samples; the first sounding one is the second
+ * @throws RangeError when the sample rate is under 8000
+ * @source own: pitches and rhythms are ours; the upper limit of 2.5 kHz leaves the range that ageing takes first
+ */
+export function cueTone(kind: CueKind, sampleRate: number, quiet = false): Float32Array<ArrayBuffer> {
+  if (!(sampleRate >= 8000)) throw new RangeError(`sampleRate is ${sampleRate}; it must be 8000 or more`);
+  const score = notes[kind];
+  const lengthMs = Math.max(...score.map((note) => note.atMs + note.durationMs));
+  const samples = new Float32Array(Math.ceil((lengthMs / 1000) * sampleRate));
+  for (const note of score) addNote(samples, note, sampleRate, quiet);
+  return samples;
+}
+
+function addNote(samples: Float32Array, note: Note, sampleRate: number, quiet: boolean): void {
+  const first = Math.round((note.atMs / 1000) * sampleRate);
+  const count = Math.floor((note.durationMs / 1000) * sampleRate);
+  const attackCount = (ATTACK_MS / 1000) * sampleRate;
+  const peak = PEAK_RATIO * (quiet ? QUIET_RATIO : 1);
+  const pitchRatio = quiet ? QUIET_PITCH_RATIO : 1;
+  let phase = 0;
+  for (let index = 0; index < count && first + index < samples.length; index += 1) {
+    const passedRatio = index / count;
+    const hz = pitchRatio * note.hz * ((note.toHz ?? note.hz) / note.hz) ** passedRatio;
+    const wave = (Math.sin(phase) + OCTAVE_RATIO * Math.sin(2 * phase)) / (1 + OCTAVE_RATIO);
+    samples[first + index]! += peak * envelope(index, count, attackCount) * wave;
+    phase += (2 * Math.PI * hz) / sampleRate;
+  }
+}
+
+/** Raised-cosine attack and a raised-cosine end over the second half, so that nothing clicks. */
+function envelope(index: number, count: number, attackCount: number): number {
+  const rise = index < attackCount ? 0.5 - 0.5 * Math.cos((Math.PI * (index + 1)) / (attackCount + 1)) : 1;
+  const half = count / 2;
+  const fall = index < half ? 1 : 0.5 + 0.5 * Math.cos((Math.PI * (index - half)) / half);
+  return rise * fall;
+}

@@ -1,0 +1,127 @@
+import type { Cue, CueKind } from '@larkhold/engine';
+
+/** Where a phrase stands in a pack's sound file. */
+export interface Sprite {
+  words: string;
+  startMs: number;
+  durationMs: number;
+}
+
+/** What a pack's `pack.json` says: a language, its sound files in order of preference, its phrases. */
+export interface SpritePack {
+  format: 'larkhold-sprites';
+  version: 1;
+  /** A BCP 47 language tag. */
+  language: string;
+  /** File names beside `pack.json`, all with the same sound; the first that can be decoded is used. */
+  files: string[];
+  /** The phrase for a cue that brings no words of its own. */
+  kinds: Partial<Record<CueKind, string>>;
+  sprites: Sprite[];
+}
+
+/** Decoded spoken words, ready to sound. */
+export interface WordSounds {
+  sampleRate: number;
+  byWords: ReadonlyMap<string, Float32Array<ArrayBuffer>>;
+  byKind: Partial<Record<CueKind, string>>;
+}
+
+/** Turns the bytes of a sound file into mono samples. */
+export type DecodeSound = (bytes: ArrayBuffer) => Promise<{ sampleRate: number; samples: Float32Array<ArrayBuffer> }>;
+
+/** The part of a phrase's start that is below this is cut, so that the word begins at its cue. */
+const SILENCE_LEVEL = 0.01;
+
+/**
+ * The spoken English that comes with this package.
+ *
+ * @returns where a file of the pack is found, by its name
+ */
+export function englishPackUrl(name: string): URL {
+  // Written out one by one, so that a bundler sees each file; never inlined, so that no data: URL is fetched under a strict policy.
+  if (name === 'pack.json') return new URL('../sprites/en/pack.json?no-inline', import.meta.url);
+  if (name === 'pack.webm') return new URL('../sprites/en/pack.webm?no-inline', import.meta.url);
+  return new URL('../sprites/en/pack.mp3?no-inline', import.meta.url);
+}
+
+/**
+ * Fetches and decodes a pack.
+ *
+ * @param urlOf where a file of the pack is found, by its name
+ * @param decode turns a sound file into samples
+ * @returns the words
+ * @throws TypeError when the pack cannot be fetched, read or decoded
+ */
+export async function loadSpritePack(urlOf: (name: string) => URL | string, decode: DecodeSound): Promise<WordSounds> {
+  const pack = checkPack(await (await get(urlOf('pack.json'))).json());
+  let cause: unknown;
+  for (const name of pack.files) {
+    try {
+      const sound = await decode(await (await get(urlOf(name))).arrayBuffer());
+      return cutSprites(pack, sound);
+    } catch (error) {
+      cause = error;
+    }
+  }
+  throw new TypeError('no sound file of the sprite pack could be decoded', { cause });
+}
+
+/**
+ * Cuts a pack's sound into its phrases.
+ *
+ * @param pack what stands where
+ * @param sound the decoded file, mono
+ * @returns the words, each beginning with its first audible sample
+ */
+export function cutSprites(
+  pack: SpritePack,
+  sound: { sampleRate: number; samples: Float32Array<ArrayBuffer> },
+): WordSounds {
+  const byWords = new Map<string, Float32Array<ArrayBuffer>>();
+  for (const { words, startMs, durationMs } of pack.sprites) {
+    const first = Math.round((startMs / 1000) * sound.sampleRate);
+    const samples = sound.samples.slice(first, first + Math.round((durationMs / 1000) * sound.sampleRate));
+    const audible = samples.findIndex((sample) => Math.abs(sample) > SILENCE_LEVEL);
+    if (audible >= 0) byWords.set(wordKey(words), samples.slice(Math.max(0, audible - 1)));
+  }
+  return { sampleRate: sound.sampleRate, byWords, byKind: pack.kinds };
+}
+
+/**
+ * The spoken form of a cue.
+ *
+ * @param words the loaded words, or undefined
+ * @param cue its own words count first; a cue without words has its kind's phrase
+ * @returns the samples, or undefined where the pack does not have them
+ */
+export function getWords(
+  words: WordSounds | undefined,
+  cue: Pick<Cue, 'kind' | 'words'>,
+): Float32Array<ArrayBuffer> | undefined {
+  const text = cue.words ?? words?.byKind[cue.kind];
+  return text === undefined ? undefined : words?.byWords.get(wordKey(text));
+}
+
+/** Case and closing points do not make another phrase. */
+function wordKey(words: string): string {
+  return words
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+}
+
+async function get(url: URL | string): Promise<Response> {
+  const response = await fetch(url);
+  if (!response.ok) throw new TypeError(`the sprite pack answered ${response.status}`);
+  return response;
+}
+
+function checkPack(value: unknown): SpritePack {
+  const pack = value as Partial<SpritePack> | null;
+  if (pack?.format !== 'larkhold-sprites' || pack.version !== 1)
+    throw new TypeError('this is no sprite pack of version 1');
+  if (!Array.isArray(pack.files) || !Array.isArray(pack.sprites))
+    throw new TypeError('the sprite pack lacks its lists');
+  return { kinds: {}, language: 'en', ...pack } as SpritePack;
+}
