@@ -4,11 +4,24 @@ export * from './journal/drill-record.ts';
 export { compareInstants, isSame } from './journal/edit-order.ts';
 export { type CalendarOptions, formatCalendar } from './journal/format-calendar.ts';
 export { formatCsv, formatDaysCsv, formatDrillsCsv, formatRepsCsv } from './journal/format-csv.ts';
+export {
+  answerHandOver,
+  type CoachAnswer,
+  coachAnswerSchema,
+  commentedWeek,
+  createHandOver,
+  formatHandOver,
+  type HandOver,
+  type HandOverInput,
+  handOverSchema,
+  parseHandOver,
+} from './journal/hand-over.ts';
 export * from './journal/journal.ts';
 export { formatJournal, formatLines, journalFileSchema, parseJournal } from './journal/journal-file.ts';
 export { createJournal, mergeJournals, visibleJournal } from './journal/merge-journals.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './journal/read-file.ts';
 export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './journal/totals.ts';
+export { weekTotals } from './journal/week-totals.ts';
 export * from './prescription/prescription.ts';
 export * from './program/program.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';

@@ -79,7 +79,7 @@ function instantOf(text: string | undefined): number {
 }
 
 /** @source Richards, E. G. 2013, Calendars, in Explanatory Supplement to the Astronomical Almanac, 3rd ed., 15.11.3 (Gregorian date to Julian day). */
-function daysSince1970(year: number, month: number, day: number): number {
+export function daysSince1970(year: number, month: number, day: number): number {
   const [y, m] = month > 2 ? [year, month - 3] : [year - 1, month + 9];
   const century = Math.floor(y / 100);
   return (
