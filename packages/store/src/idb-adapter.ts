@@ -40,16 +40,27 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
     return opened;
   };
   await open();
+  const begin = async (from: readonly Table[], mode: 'readonly' | 'readwrite', durable = false) => {
+    try {
+      return beginTransaction(await open(), from, mode, durable);
+    } catch (error) {
+      // A connection can be gone without a word (a suspended phone); once more with a new one.
+      if (closedFor !== undefined || !(error instanceof DOMException) || error.name !== 'InvalidStateError')
+        throw error;
+      database = undefined;
+      return beginTransaction(await open(), from, mode, durable);
+    }
+  };
 
   const read = async (from: readonly Table[]): Promise<Found> => {
     if (from.length === 0) return new Map();
-    const transaction = (await open()).transaction([...from], 'readonly');
+    const transaction = await begin(from, 'readonly');
     const found = await readTables(from, (name) => transaction.objectStore(name));
     await transaction.done;
     return found;
   };
   const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<Change[]> => {
-    const transaction = (await open()).transaction([...from], 'readwrite');
+    const transaction = await begin(from, 'readwrite');
     const done = transaction.done;
     done.catch(() => {}); // it is awaited below; a failed request rejects both
     try {
@@ -65,9 +76,7 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
   const write = async (changes: readonly Change[], durable = false): Promise<void> => {
     if (changes.length === 0) return;
     const touched = [...new Set(changes.map((change) => change.table))];
-    const transaction = (await open()).transaction(touched, 'readwrite', {
-      durability: durable ? 'strict' : 'default',
-    });
+    const transaction = await begin(touched, 'readwrite', durable);
     const done = transaction.done;
     done.catch(() => {});
     try {
@@ -83,6 +92,15 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
     database?.close();
   };
   return { where: 'disk', read, write, update, close };
+}
+
+function beginTransaction(
+  database: IDBPDatabase,
+  from: readonly Table[],
+  mode: 'readonly' | 'readwrite',
+  durable = false,
+) {
+  return database.transaction([...from], mode, { durability: durable ? 'strict' : 'default' });
 }
 
 interface ReadableTable {
@@ -107,13 +125,19 @@ async function readTables(from: readonly Table[], tableOf: (name: Table) => Read
 }
 
 async function applyTo(changes: readonly Change[], tableOf: (name: Table) => WritableTable): Promise<void> {
-  await Promise.all(
-    changes.map((change) => {
-      const table = tableOf(change.table);
-      if (change.do === 'put') return table.put?.(change.value, change.key);
-      return change.do === 'remove' ? table.delete?.(change.key) : table.clear?.();
-    }),
-  );
+  const requests: (Promise<unknown> | undefined)[] = [];
+  for (const change of changes) {
+    const table = tableOf(change.table);
+    const request =
+      change.do === 'put'
+        ? table.put?.(change.value, change.key)
+        : change.do === 'remove'
+          ? table.delete?.(change.key)
+          : table.clear?.();
+    request?.catch(() => {}); // the transaction fails with it; a later change that throws must not leave it unheard
+    requests.push(request);
+  }
+  await Promise.all(requests);
 }
 
 /** A transaction left alone after a failed request would commit what came before it. */

@@ -1,3 +1,11 @@
+export {
+  type Backup,
+  backupSchema,
+  createBackup,
+  formatBackup,
+  parseBackup,
+  restoreBackup,
+} from './backup.ts';
 export * from './integrity-report.ts';
 export * from './kit.ts';
 export * from './open-store.ts';

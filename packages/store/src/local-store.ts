@@ -1,18 +1,18 @@
 import { type Journal, mergeJournals, type Program } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
 import type { IntegrityReport, SetAside } from './integrity-report.ts';
-import { type Kit, kitSchema, salvageKit } from './kit.ts';
+import { type Kit, salvageKit } from './kit.ts';
 import { applyChanges } from './memory-adapter.ts';
-import { type RunningDrill, runningDrillSchema } from './running-drill.ts';
+import type { RunningDrill } from './running-drill.ts';
 import type { Store } from './store.ts';
 import {
   checkTable,
   journalChanges,
   journalOf,
   journalTables,
-  majorGoalSchema,
   put,
   putRow,
+  putSingle,
   type RowTable,
 } from './stored-rows.ts';
 import { describeTrouble, StoreError, type StoreTrouble, troubleOf } from './trouble.ts';
@@ -194,7 +194,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     putDay: async (entry) => putChecked('days', [entry]),
     putWeek: async (page) => putChecked('weeks', [page]),
     putMajorGoal: async (goal) => {
-      const change = put('single', 'majorGoal', majorGoalSchema.parse(goal));
+      const change = putSingle('majorGoal', goal);
       await inTurn(() => write([change]));
     },
     replaceJournal: async (next) => {
@@ -213,23 +213,21 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     mergeInto: (incoming) => inTurn(() => merge(incoming)),
     kit: () => inTurn(async () => salvageKit((await load(['single'])).get('single')?.get('kit')).kit as Kit),
     putKit: async (kit) => {
-      const change = put('single', 'kit', kitSchema.parse(kit));
+      const change = putSingle('kit', kit);
       await inTurn(() => write([change]));
     },
     running: () =>
       inTurn(async () => (await load(['single'])).get('single')?.get('running') as RunningDrill | undefined),
     putRunning: async (running) => {
       const change: Change =
-        running === undefined
-          ? { table: 'single', do: 'remove', key: 'running' }
-          : put('single', 'running', runningDrillSchema.parse(running));
+        running === undefined ? { table: 'single', do: 'remove', key: 'running' } : putSingle('running', running);
       if (running !== undefined) parts.onRunning?.(true);
       await inTurn(() => write([change], true)).finally(() => {
         if (running === undefined) parts.onRunning?.(false);
       });
     },
     writeRep: async (record, running) => {
-      const changes = [putRow('drills', record), put('single', 'running', runningDrillSchema.parse(running))];
+      const changes = [putRow('drills', record), putSingle('running', running)];
       parts.onRunning?.(true);
       await inTurn(() => write(changes, true));
     },

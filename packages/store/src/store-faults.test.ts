@@ -133,6 +133,53 @@ describe('no disk', () => {
   });
 });
 
+describe('a lost connection', () => {
+  it('is opened anew, and nothing is lost', async () => {
+    const factory = new IDBFactory();
+    const connections: IDBDatabase[] = [];
+    const open = factory.open.bind(factory);
+    const watched = Object.assign(factory, {
+      open: (name: string, version?: number) => {
+        const request = open(name, version);
+        request.addEventListener('success', () => connections.push(request.result as unknown as IDBDatabase));
+        return request;
+      },
+    });
+    const store = await openStore({ name: 'x', indexedDB: watched });
+    await store.putDay(day);
+    connections[0]?.close();
+    await store.writeRep(record, running);
+    expect(connections).toHaveLength(2);
+    expect(store.trouble).toBeUndefined();
+    expect((await store.journal()).drills).toEqual([record]);
+    store.close();
+  });
+});
+
+describe('what a disk cannot hold', () => {
+  it('is refused before it is tried, and later writes are not held up by it', async () => {
+    const store = await openStore({ name: 'x', indexedDB: new IDBFactory() });
+    const circle: Record<string, unknown> = {};
+    circle.self = circle;
+    await expect(store.writeRep(record, { ...running, snapshot: circle })).rejects.toThrow(TypeError);
+    expect((await store.journal()).drills).toEqual([]);
+    await store.writeRep(record, { ...running, snapshot: { step: 3, gone: () => 1 } });
+    expect((await store.running())?.snapshot).toEqual({ step: 3 });
+    store.close();
+  });
+
+  it('leaves no half of a rep behind when the transaction fails', async () => {
+    const adapter = await openIdbAdapter({ name: 'x', indexedDB: new IDBFactory() });
+    const write = adapter.write([
+      { table: 'drills', do: 'put', key: 'a', value: record },
+      { table: 'single', do: 'put', key: 'running', value: () => 'no clone of this' },
+    ]);
+    await expect(write).rejects.toThrow();
+    expect((await adapter.read(['drills'])).get('drills')?.size).toBe(0);
+    adapter.close();
+  });
+});
+
 describe('a newer version in another tab', () => {
   const openNewer = (factory: IDBFactory) =>
     openIdbAdapter({ name: 'x', indexedDB: factory, patienceMs: 200, steps: [...migrationSteps, () => {}] });

@@ -12,17 +12,16 @@ import {
 import type { z } from 'zod';
 import type { Change, Found, Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
-import { salvageKit } from './kit.ts';
+import { kitSchema, salvageKit } from './kit.ts';
 import { runningDrillSchema } from './running-drill.ts';
 
 /** The tables that make a journal. `single` holds the major goal. */
 export const journalTables = ['drills', 'days', 'weeks', 'single'] as const satisfies readonly Table[];
-/** The major goal as stored. */
-export const majorGoalSchema = journalSchema.shape.majorGoal.unwrap();
+const majorGoalSchema = journalSchema.shape.majorGoal.unwrap();
 
 const rowSchemas = { programs: programSchema, drills: drillRecordSchema, days: dayEntrySchema, weeks: weekPageSchema };
 const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week' } as const;
-const singleSchemas: Record<string, z.ZodType> = { running: runningDrillSchema, majorGoal: majorGoalSchema };
+const singleSchemas = { kit: kitSchema, running: runningDrillSchema, majorGoal: majorGoalSchema };
 /** A table of rows that have a key inside. */
 export type RowTable = keyof typeof rowSchemas;
 
@@ -51,6 +50,20 @@ export function putRow(table: RowTable, row: unknown): Change {
 }
 
 /**
+ * Checks a single value and makes the change that puts it. What is put is a copy, and JSON: a value that a disk can't hold must not wait among the
+ * changes that are still to be written.
+ * @param key under which key.
+ * @param value what a caller wants stored.
+ * @returns the change.
+ * @throws TypeError if the value is not what this key holds; that is the caller's mistake.
+ */
+export function putSingle(key: keyof typeof singleSchemas, value: unknown): Change {
+  const read = singleSchemas[key].safeParse(value);
+  if (!read.success) throw new TypeError(`${key}: ${sentenceOf(read.error)}`);
+  return put('single', key, JSON.parse(JSON.stringify(read.data)));
+}
+
+/**
  * Tells good stored values from damaged ones.
  * @param table where they were found.
  * @param rows by key, as found.
@@ -71,8 +84,7 @@ export function checkTable(
       good.set(key, read.kit);
       continue;
     }
-    const schema = table === 'aside' ? undefined : table === 'single' ? singleSchemas[key] : rowSchemas[table];
-    const read = schema?.safeParse(value);
+    const read = schemaOf(table, key)?.safeParse(value);
     if (read === undefined) good.set(key, value);
     else if (read.success) good.set(key, read.data);
     else damaged.push({ table, key, message: sentenceOf(read.error), value });
@@ -107,9 +119,14 @@ export function journalChanges(from: Journal, to: Journal): Change[] {
   const fresh = (table: RowTable, rows: readonly unknown[]): Change[] =>
     rows.filter((row) => !before.has(row)).map((row) => putRow(table, row));
   const changes = [...fresh('drills', to.drills), ...fresh('days', to.days), ...fresh('weeks', to.weeks)];
-  if (to.majorGoal !== undefined && to.majorGoal !== from.majorGoal)
-    changes.push(put('single', 'majorGoal', majorGoalSchema.parse(to.majorGoal)));
+  if (to.majorGoal !== undefined && to.majorGoal !== from.majorGoal) changes.push(putSingle('majorGoal', to.majorGoal));
   return changes;
+}
+
+function schemaOf(table: Table, key: string): z.ZodType | undefined {
+  if (table === 'aside') return undefined;
+  if (table !== 'single') return rowSchemas[table];
+  return key === 'running' || key === 'majorGoal' ? singleSchemas[key] : undefined;
 }
 
 function sentenceOf(error: z.ZodError): string {

@@ -1,0 +1,50 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
+import { createLocalStore } from './local-store.ts';
+import { createMemoryAdapter } from './memory-adapter.ts';
+
+const fixture = readFileSync(new URL('../../../tests/fixtures/backup/v1.backup.json', import.meta.url), 'utf8');
+const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
+const backupOf = (text: string) => {
+  const read = parseBackup(text);
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
+  return read.backup;
+};
+
+describe('a backup', () => {
+  it('put into an empty store and taken out again is the same file', async () => {
+    const store = createStore();
+    await restoreBackup(store, backupOf(fixture));
+    expect(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z'))).toBe(fixture);
+  });
+
+  it('of version 1 is read for ever', () => {
+    const backup = backupOf(fixture);
+    expect(backup.kit).toMatchObject({ bow: 'barebow', drawWeightLbf: 34, voice: 'words' });
+    expect(backup.programs.map((program) => program.title)).toEqual(['Two weeks lighter']);
+    expect(backup.drills.map((record) => record.id)).toEqual(['d-0001', 'd-0002']);
+  });
+
+  it('put back twice doubles nothing, and loses nothing that came after it', async () => {
+    const store = createStore();
+    await restoreBackup(store, backupOf(fixture));
+    await store.putDay({ date: '2026-01-02', note: 'later words', editedAt: '2026-02-01T00:00:00Z' });
+    await store.putKit({ ...(await store.kit()), drawWeightLbf: 40 });
+    await restoreBackup(store, backupOf(fixture), true);
+    const journal = await store.journal();
+    expect(journal.drills).toHaveLength(2);
+    expect(journal.days).toEqual([{ date: '2026-01-02', note: 'later words', editedAt: '2026-02-01T00:00:00Z' }]);
+    expect(await store.programs()).toHaveLength(1);
+    expect((await store.kit()).drawWeightLbf).toBe(40);
+  });
+
+  it('that is bad changes nothing and says where', () => {
+    const bad = fixture.replace('"bow":"barebow"', '"bow":"ballista"');
+    expect(parseBackup(bad)).toMatchObject({ ok: false, problems: [{ pointer: '/kit/bow' }] });
+    expect(parseBackup(fixture.replace('"id":"0b0e', '"id":"zzzz'))).toMatchObject({
+      ok: false,
+      problems: [{ pointer: '/programs/0/id' }],
+    });
+  });
+});
