@@ -92,15 +92,44 @@ export function cutSprites(
  * The spoken form of a cue.
  *
  * @param words the loaded words, or undefined
- * @param cue its own words count first; a cue without words has its kind's phrase
- * @returns the samples, or undefined where the pack does not have them
+ * @param cue its own words count first, put together from the pack's phrases where need be; then its kind's phrase, except for a call
+ * @returns the samples, or undefined where the pack does not have all of the words
  */
 export function getWords(
   words: WordSounds | undefined,
   cue: Pick<Cue, 'kind' | 'words'>,
 ): Float32Array<ArrayBuffer> | undefined {
-  const text = cue.words ?? words?.byKind[cue.kind];
-  return text === undefined ? undefined : words?.byWords.get(wordKey(text));
+  if (!words) return undefined;
+  const own = cue.words === undefined ? undefined : joinPhrases(words, wordKey(cue.words));
+  if (own || cue.kind === 'call') return own;
+  const kindWords = words.byKind[cue.kind];
+  return kindWords === undefined ? undefined : words.byWords.get(wordKey(kindWords));
+}
+
+/** Phrases already put together; the same array each time, so that it becomes one buffer. */
+const joined = new WeakMap<WordSounds, Map<string, Float32Array<ArrayBuffer>>>();
+
+/** The longest phrase first, then the rest; all of the words or none. */
+function joinPhrases(words: WordSounds, text: string): Float32Array<ArrayBuffer> | undefined {
+  const known = words.byWords.get(text) ?? joined.get(words)?.get(text);
+  if (known) return known;
+  const parts: Float32Array<ArrayBuffer>[] = [];
+  let left = text.split(' ');
+  while (left.length > 0) {
+    let length = left.length;
+    while (length > 0 && !words.byWords.has(left.slice(0, length).join(' '))) length -= 1;
+    if (length === 0) return undefined;
+    parts.push(words.byWords.get(left.slice(0, length).join(' '))!);
+    left = left.slice(length);
+  }
+  const whole = new Float32Array(parts.reduce((count, part) => count + part.length, 0));
+  let at = 0;
+  for (const part of parts) {
+    whole.set(part, at);
+    at += part.length;
+  }
+  joined.set(words, (joined.get(words) ?? new Map()).set(text, whole));
+  return whole;
 }
 
 /** Case and closing points do not make another phrase. */

@@ -1,0 +1,64 @@
+import { readFileSync, statSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { cutSprites, getWords, type SpritePack } from './sprite-pack.ts';
+
+const folder = new URL('../sprites/en/', import.meta.url);
+const english = JSON.parse(readFileSync(new URL('pack.json', folder), 'utf8')) as SpritePack;
+
+const pack: SpritePack = {
+  format: 'larkhold-sprites',
+  version: 1,
+  language: 'en',
+  files: [],
+  kinds: { setRest: 'Rest' },
+  sprites: [
+    { words: 'Rest', startMs: 100, durationMs: 100 },
+    { words: 'Set two', startMs: 300, durationMs: 100 },
+    { words: 'Of three', startMs: 500, durationMs: 100 },
+  ],
+};
+
+/** One second at 1 kHz: 0.5 from 110, 310 and 510 ms on, for 50 ms each. */
+const sound = {
+  sampleRate: 1000,
+  samples: Float32Array.from({ length: 1000 }, (_, ms) =>
+    [110, 310, 510].some((at) => ms >= at && ms < at + 50) ? 0.5 : 0,
+  ),
+};
+
+describe('sprite pack', () => {
+  const words = cutSprites(pack, sound);
+
+  it('cuts a phrase at its first audible sample', () => {
+    const rest = words.byWords.get('rest');
+    expect(rest?.findIndex((sample) => sample > 0)).toBe(1);
+    expect(rest?.length).toBe(91);
+  });
+
+  it('puts words together from phrases', () => {
+    const all = getWords(words, { kind: 'setRest', words: 'Rest. Set two of three' });
+    expect(all?.length).toBe(3 * 91);
+    expect(getWords(words, { kind: 'setRest', words: 'Rest. Set two of three' })).toBe(all);
+  });
+
+  it('says the plain phrase of its kind rather than half of the words, and nothing for half a call', () => {
+    expect(getWords(words, { kind: 'setRest', words: 'Rest. Next: Wall sits' })).toBe(words.byWords.get('rest'));
+    expect(getWords(words, { kind: 'call', words: 'Rest your eyes' })).toBeUndefined();
+    expect(getWords(undefined, { kind: 'rest' })).toBeUndefined();
+  });
+
+  it('has no word that could be taken for an order to let an arrow go', () => {
+    const text = english.sprites.map((sprite) => sprite.words).join('\n');
+    expect(text).not.toMatch(/releas|loos|fir(e|ing)\b|shoot|let go/i);
+  });
+
+  it('has about sixty phrases, one after the other, in less than 250 kB', () => {
+    expect(english.sprites.length).toBeGreaterThanOrEqual(55);
+    for (const [index, sprite] of english.sprites.entries()) {
+      const next = english.sprites[index + 1];
+      if (next) expect(sprite.startMs + sprite.durationMs).toBeLessThanOrEqual(next.startMs);
+    }
+    const bytes = ['pack.json', ...english.files].reduce((sum, name) => sum + statSync(new URL(name, folder)).size, 0);
+    expect(bytes).toBeLessThan(250_000);
+  });
+});

@@ -1,0 +1,73 @@
+/** Records when sound begins at a node, to the sample. */
+export interface OnsetCapture {
+  /** Audio times of every onset so far, seconds. */
+  readonly onsets: number[];
+  /** The loudest sample since the given audio time, 0..1. */
+  peakSince(audioSeconds: number): number;
+  /** An audio time on the page clock, milliseconds, by every reading taken so far. */
+  toPage(audioSeconds: number): number;
+  close(): void;
+}
+
+/** Sound after this much silence is an onset, in seconds. */
+const SILENCE_SECONDS = 0.03;
+/** What counts as sound: a tone passes it within its first two milliseconds. */
+const THRESHOLD = 0.0015;
+
+const processor = `
+registerProcessor('onset-capture', class extends AudioWorkletProcessor {
+  quiet = Infinity;
+  process([input]) {
+    const samples = input[0];
+    let peak = 0;
+    if (!samples) { this.quiet += 128; return true; }
+    for (let index = 0; index < samples.length; index += 1) {
+      const level = Math.abs(samples[index]);
+      if (level > peak) peak = level;
+      if (level > ${THRESHOLD}) {
+        if (this.quiet > ${SILENCE_SECONDS} * sampleRate) this.port.postMessage({ onset: (currentFrame + index) / sampleRate });
+        this.quiet = 0;
+      } else this.quiet += 1;
+    }
+    if (peak > 0) this.port.postMessage({ peak, at: currentFrame / sampleRate });
+    return true;
+  }
+});`;
+
+/**
+ * Listens at a node with an AudioWorklet.
+ *
+ * @param audio the running context
+ * @param node where to listen, for example the master gain
+ * @returns the capture; it runs until closed
+ */
+export async function captureOnsets(audio: AudioContext, node: AudioNode): Promise<OnsetCapture> {
+  await audio.audioWorklet.addModule(`data:text/javascript,${encodeURIComponent(processor)}`);
+  const worklet = new AudioWorkletNode(audio, 'onset-capture', { numberOfOutputs: 0 });
+  const onsets: number[] = [];
+  const peaks: { at: number; peak: number }[] = [];
+  worklet.port.onmessage = ({ data }: MessageEvent<{ onset?: number; peak?: number; at?: number }>) => {
+    if (data.onset !== undefined) onsets.push(data.onset);
+    if (data.peak !== undefined && data.at !== undefined) peaks.push({ at: data.at, peak: data.peak });
+  };
+  node.connect(worklet);
+  // Many readings of both clocks, each taken together: the one furthest ahead within a second is the truest.
+  const readings: { audioMs: number; offsetMs: number }[] = [];
+  const read = (): void => {
+    const audioMs = audio.currentTime * 1000;
+    readings.push({ audioMs, offsetMs: audioMs - performance.now() });
+  };
+  const timer = setInterval(read, 7);
+  return {
+    onsets,
+    peakSince: (seconds) => peaks.filter(({ at }) => at >= seconds).reduce((most, { peak }) => Math.max(most, peak), 0),
+    toPage(seconds) {
+      const near = readings.filter(({ audioMs }) => Math.abs(audioMs - seconds * 1000) < 3000);
+      return seconds * 1000 - Math.max(...near.map(({ offsetMs }) => offsetMs));
+    },
+    close() {
+      clearInterval(timer);
+      node.disconnect(worklet);
+    },
+  };
+}
