@@ -23,7 +23,13 @@ export { type FileFormat, type FileProblem, pointerTo, readFile } from './journa
 export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './journal/totals.ts';
 export { weekTotals } from './journal/week-totals.ts';
 export * from './prescription/prescription.ts';
+export * from './program/built-in-programs.ts';
+export * from './program/format-program.ts';
+export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
+export * from './program/parse-program.ts';
+export type { Problem } from './program/problem.ts';
 export * from './program/program.ts';
+export { programJsonSchema } from './program/program-json-schema.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';
 export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session/session-snapshot.ts';
 export * from './session/session-view.ts';

@@ -2,65 +2,142 @@ import { z } from 'zod';
 
 z.config({ jitless: true }); // zod's compiled parsers need `eval`, which the app's Content-Security-Policy forbids
 
-const seconds = (least: number, most: number) => z.number().min(least).max(most);
-const count = (least: number, most: number) => z.int().min(least).max(most);
+const number = (least: number, most: number, what: string) => z.number().min(least).max(most).describe(what);
+const count = (least: number, most: number, what: string) => z.int().min(least).max(most).describe(what);
+const text = (most: number, what: string) => z.string().max(most).describe(what);
 
-export const restSchema = z.union([
-  z.strictObject({ seconds: seconds(0, 1800) }),
-  z.strictObject({ timesHold: z.number().min(0).max(20) }),
+/** How each lever is valued: the range of the block's own key, and whether it counts whole things. */
+export const leverRanges = {
+  hold: { least: 0.5, most: 180, whole: false },
+  reps: { least: 1, most: 60, whole: true },
+  sets: { least: 1, most: 20, whole: true },
+  addedWeight: { least: 0, most: 30, whole: false },
+} as const;
+
+/** What a rung can raise. */
+export type Lever = keyof typeof leverRanges;
+
+const leverValue = (lever: Lever, what: string) => {
+  const { least, most, whole } = leverRanges[lever];
+  return whole ? count(least, most, what) : number(least, most, what);
+};
+
+const restSchema = z
+  .union([
+    z.strictObject({ seconds: number(0, 1800, 'Rest between reps, seconds.') }),
+    z.strictObject({
+      timesHold: number(0, 20, 'Rest between reps as a multiple of the hold; follows the hold when a rung raises it.'),
+    }),
+  ])
+  .describe('From the end of a let-down to the next draw, within a set: { "seconds": … } or { "timesHold": … }.');
+
+const resetsSchema = z
+  .strictObject({
+    hold: leverValue('hold', 'The hold to go back to, seconds.').optional(),
+    reps: leverValue('reps', 'The reps to go back to.').optional(),
+    sets: leverValue('sets', 'The sets to go back to.').optional(),
+    addedWeight: leverValue('addedWeight', 'The added weight to go back to, pounds-force.').optional(),
+  })
+  .describe("What this rung's every climb sets back, so that the earlier rungs are climbed again.");
+
+const rungOf = <L extends Lever>(lever: L) => {
+  const { most, whole } = leverRanges[lever];
+  return z.strictObject({
+    raise: z.literal(lever).describe('The lever this rung raises.'),
+    by: whole ? count(1, most, 'How much one climb raises it.') : number(0.1, most, 'How much one climb raises it.'),
+    until: leverValue(lever, 'The value at which the next rung takes over.'),
+    resets: resetsSchema.optional(),
+  });
+};
+
+const rungSchema = z.discriminatedUnion('raise', [
+  rungOf('hold'),
+  rungOf('reps'),
+  rungOf('sets'),
+  rungOf('addedWeight'),
 ]);
 
-export const leverSchema = z.enum(['hold', 'reps', 'sets', 'addedWeight']);
-
-export const rungSchema = z.strictObject({
-  raise: leverSchema,
-  by: z.number().positive(),
-  until: z.number().positive(),
-  resets: z.partialRecord(leverSchema, z.number()).optional(),
-});
-
-export const ladderSchema = z.strictObject({
-  rungs: z.array(rungSchema).min(1),
+const ladderSchema = z.strictObject({
+  rungs: z.array(rungSchema).min(1).max(20).describe('In order: a rung is climbed until `until`, then the next.'),
   climbAfter: z
-    .strictObject({ cleanSessions: count(1, 20).default(2), effortAtMost: z.number().min(0).max(10).default(7) })
-    .prefault({}),
+    .strictObject({
+      cleanSessions: count(1, 20, 'Clean sessions in a row before a climb.').default(2),
+      effortAtMost: number(0, 10, 'A clean session cost no more than this effort.').default(7),
+    })
+    .prefault({})
+    .describe('A clean session held every rep in full.'),
   stepDownAfter: z
-    .strictObject({ missedShare: z.number().min(0).max(1).default(0.2), sessions: count(1, 10).default(1) })
-    .prefault({}),
-  deload: z.strictObject({ everyWeeks: count(2, 12), keep: z.number().min(0.2).max(0.9) }).optional(),
-  layoff: z.array(z.strictObject({ days: count(1, 365), stepsDown: count(1, 50) })).optional(),
-  weeklyGrowth: z.number().min(1).max(2).optional(),
+    .strictObject({
+      missedShare: number(0, 1, "Share of the block's reps short or skipped.").default(0.2),
+      sessions: count(1, 10, 'In so many sessions running.').default(1),
+    })
+    .prefault({})
+    .describe('When to go one step down.'),
+  deload: z
+    .strictObject({
+      everyWeeks: count(2, 12, 'Every so many training weeks.'),
+      keep: number(0.2, 0.9, 'The share of the reps that is kept, at least one.'),
+    })
+    .optional(),
+  layoff: z
+    .array(
+      z.strictObject({
+        days: count(1, 365, 'Days since the last session of this program.'),
+        stepsDown: count(1, 50, 'Steps to go down.'),
+      }),
+    )
+    .max(20)
+    .optional()
+    .describe('Days rise from entry to entry.'),
+  weeklyGrowth: number(
+    1,
+    2,
+    "This week's hold time is at most so many times the mean of the last four training weeks.",
+  ).optional(),
 });
 
-export const blockSchema = z.strictObject({
-  title: z.string().min(1).max(120),
-  drill: z.enum(['holding', 'power', 'flexibility', 'structure', 'free']),
-  sets: count(1, 20),
-  reps: count(1, 60),
-  draw: seconds(0.5, 30),
-  hold: seconds(0.5, 180),
-  letDown: seconds(0.5, 30),
+const blockSchema = z.strictObject({
+  title: z.string().min(1).max(120).describe('What the block is called.'),
+  drill: z.enum(['holding', 'power', 'flexibility', 'structure', 'free']).describe('The SPT family.'),
+  sets: leverValue('sets', 'Sets.'),
+  reps: leverValue('reps', 'Reps in a set.'),
+  draw: number(0.5, 30, 'Time to draw, seconds.'),
+  hold: leverValue('hold', 'Time at full draw, seconds.'),
+  letDown: number(0.5, 30, 'Time to let down, seconds.'),
   rest: restSchema,
-  setRest: seconds(0, 1800).optional(),
-  letDownTo: z.enum(['rest', 'set-up']).default('rest'),
-  hand: z.enum(['usual', 'opposite', 'both']).default('usual'),
-  addedWeight: z.number().min(0).max(30).default(0),
-  calls: z.union([z.array(z.string().min(1).max(80)).max(12), z.literal('shot-process')]).optional(),
-  ladder: ladderSchema.optional(),
+  setRest: number(
+    0,
+    1800,
+    'Seconds; replaces `rest` after the last rep of a set. Needed when sets > 1 or another block follows.',
+  ).optional(),
+  letDownTo: z
+    .enum(['rest', 'set-up'])
+    .default('rest')
+    .describe('A power drill lets down only to set-up between reps.'),
+  hand: z.enum(['usual', 'opposite', 'both']).default('usual').describe('`both` alternates rep by rep, usual first.'),
+  addedWeight: leverValue('addedWeight', "Pounds-force over the bow's own.").default(0),
+  calls: z
+    .union([z.array(z.string().min(1).max(80)).max(12), z.literal('shot-process')])
+    .optional()
+    .describe("Lines said during the hold, spread evenly; or 'shot-process' for the archer's own steps."),
+  ladder: ladderSchema.optional().describe('How the block gets harder; without one it never changes.'),
 });
 
+const lines = (what: string) => z.array(z.string().max(200)).max(30).optional().describe(what);
+
+/** The program file, version 1. Parsing fills in the defaults. Rules between keys are checked by `parseProgram`. */
 export const programSchema = z.strictObject({
-  format: z.literal('larkhold/program'),
-  version: z.literal(1),
-  id: z.uuid().optional(),
-  title: z.string().min(1).max(120),
-  author: z.string().max(120).optional(),
-  about: z.string().max(4000).optional(),
-  source: z.string().max(1000).optional(),
-  tool: z.enum(['bow', 'light-bow', 'band', 'strap']),
-  warmUp: z.array(z.string().max(200)).max(30).optional(),
-  blocks: z.array(blockSchema).min(1).max(20),
-  coolDown: z.array(z.string().max(200)).max(30).optional(),
+  format: z.literal('larkhold/program').describe('Says what the file is.'),
+  version: z.literal(1).describe('The version of the format.'),
+  id: z.uuid().optional().describe('The same program through renames and edits.'),
+  title: z.string().min(1).max(120).describe('What the program is called.'),
+  author: text(120, 'Who wrote it.').optional(),
+  about: text(4000, 'What it is for. Shown as text, never as markup.').optional(),
+  source: text(1000, 'Where the numbers come from.').optional(),
+  tool: z.enum(['bow', 'light-bow', 'band', 'strap']).describe('What is drawn.'),
+  warmUp: lines('Shown and spoken before the drill, not timed.'),
+  blocks: z.array(blockSchema).min(1).max(20).describe('Done in order.'),
+  coolDown: lines('Shown and spoken after the drill, not timed.'),
 });
 
 /** A drill program as the engine uses it: a valid program file with its defaults filled in. Times are seconds, weights pounds-force. */
@@ -68,8 +145,6 @@ export type Program = z.output<typeof programSchema>;
 /** One drill inside a program. */
 export type Block = Program['blocks'][number];
 /** The ordered levers by which a block gets harder. */
-export type Ladder = z.output<typeof ladderSchema>;
+export type Ladder = NonNullable<Block['ladder']>;
 /** One lever and how far it goes. */
 export type Rung = Ladder['rungs'][number];
-/** What a rung can raise. */
-export type Lever = z.output<typeof leverSchema>;

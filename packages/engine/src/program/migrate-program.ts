@@ -1,0 +1,30 @@
+/** The version of the program file that this reader writes. */
+export const programVersion = 1;
+
+/** Turns a file of one version into one of the next; it gets what a valid older file holds. */
+export type ProgramMigration = (file: Record<string, unknown>) => Record<string, unknown>;
+
+/** One step per version: the function at n makes n + 1 of n. Empty while version 1 is the only one ever shipped. */
+export const programMigrations: Readonly<Record<number, ProgramMigration>> = {};
+
+/**
+ * Walks a file up to the version this reader knows.
+ * @param file the file's object, with a whole `version`
+ * @param migrations the steps; the shipped ones by default
+ * @param target the version to reach
+ * @returns the file at that version
+ * @throws RangeError when a step is missing
+ */
+export function migrateProgram(
+  file: Record<string, unknown>,
+  migrations: Readonly<Record<number, ProgramMigration>> = programMigrations,
+  target: number = programVersion,
+): Record<string, unknown> {
+  let migrated = file;
+  for (let version = Number(file.version); version < target; version++) {
+    const step = migrations[version];
+    if (!step) throw new RangeError(`migrations: no step from version ${version} to ${version + 1}`);
+    migrated = { ...step(migrated), version: version + 1 };
+  }
+  return migrated;
+}
