@@ -1,30 +1,65 @@
 import { describe, expect, it } from 'vitest';
-import { createClockMap } from './clock-map.ts';
+import { createClockMap, readClocks } from './clock-map.ts';
 
 describe('createClockMap', () => {
-  it('sees past the steps of the audio clock', () => {
+  it('sees past the steps of a stepped clock', () => {
     // A clock 0.25 s behind the page that moves in steps of 10 ms and so reads up to 10 ms late.
     const map = createClockMap();
     for (let pageMs = 1003; pageMs < 4000; pageMs += 197) {
-      map.add({ pageMs, audioSeconds: Math.floor((pageMs - 250) / 10) / 100 });
+      map.add({ pageMs, audioSeconds: Math.floor((pageMs - 250) / 10) / 100, isExact: false });
     }
     expect(Math.abs(map.toAudio(5000)! - 4.75)).toBeLessThan(0.002);
   });
 
-  it('follows a clock that runs too fast', () => {
+  it('takes the middle of exact readings, so that one wrong stamp moves nothing', () => {
     const map = createClockMap();
-    for (let pageMs = 0; pageMs <= 60_000; pageMs += 200) map.add({ pageMs, audioSeconds: (pageMs * 1.0001) / 1000 });
-    expect(map.toAudio(60_000)).toBeCloseTo(60.006, 4);
+    for (const [pageMs, offsetMs] of [
+      [1000, -100],
+      [1200, -100],
+      [1400, -60],
+      [1600, -100],
+    ] as const) {
+      map.add({ pageMs, audioSeconds: (pageMs + offsetMs) / 1000, isExact: true });
+    }
+    expect(map.toAudio(2000)).toBeCloseTo(1.9, 9);
+  });
+
+  it('follows a clock that runs too fast, and one that lost a step', () => {
+    const map = createClockMap();
+    const add = (pageMs: number, audioMs: number) => map.add({ pageMs, audioSeconds: audioMs / 1000, isExact: true });
+    for (let pageMs = 0; pageMs <= 60_000; pageMs += 200) add(pageMs, pageMs * 1.0001);
+    // 0.1 ms a second: the middle of the last 1.2 s stands 0.6 s back, which is 0.06 ms.
+    expect(Math.abs(map.toAudio(60_000)! * 1000 - 60_006)).toBeLessThan(0.1);
+    for (let pageMs = 60_200; pageMs <= 61_600; pageMs += 200) add(pageMs, pageMs * 1.0001 - 11.6);
+    expect(Math.abs(map.toAudio(61_600)! * 1000 - (61_606.16 - 11.6))).toBeLessThan(0.1);
   });
 
   it('begins anew when the audio clock stood still', () => {
     const map = createClockMap();
-    map.add({ pageMs: 1000, audioSeconds: 1 });
-    map.add({ pageMs: 4000, audioSeconds: 1.5 });
+    map.add({ pageMs: 1000, audioSeconds: 1, isExact: true });
+    map.add({ pageMs: 4000, audioSeconds: 1.5, isExact: true });
     expect(map.toAudio(5000)).toBeCloseTo(2.5, 9);
   });
 
   it('knows nothing before the first reading', () => {
     expect(createClockMap().toAudio(1000)).toBeUndefined();
+  });
+});
+
+describe('readClocks', () => {
+  const audio = { currentTime: 5, baseLatency: 0.01, outputLatency: 0.04 };
+
+  it('takes the stamp of the browser where it is fresh', () => {
+    const fresh = { ...audio, getOutputTimestamp: () => ({ contextTime: 4.95, performanceTime: 9999 }) };
+    expect(readClocks(fresh, 10_000)).toEqual({ pageMs: 9999, audioSeconds: 4.95, isExact: true });
+  });
+
+  it('counts the delays itself where there is no stamp, or a leftover', () => {
+    const leftover = { ...audio, getOutputTimestamp: () => ({ contextTime: 4, performanceTime: 8000 }) };
+    for (const other of [audio, leftover]) {
+      const reading = readClocks(other, 10_000);
+      expect(reading.isExact).toBe(false);
+      expect(reading.audioSeconds).toBeCloseTo(4.95, 9);
+    }
   });
 });

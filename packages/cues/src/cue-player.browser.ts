@@ -6,7 +6,7 @@ import { howlerOutput } from './audio-output.ts';
 import { type CuePlayer, createCuePlayer } from './cue-player.ts';
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-/** Half of a step of this machine's audio clock, and the attack of a tone. */
+/** The aim for a busy page; the attack of a tone takes up to 2 ms of it. */
 const TOLERANCE_MS = 10;
 
 let player: CuePlayer | undefined;
@@ -15,6 +15,7 @@ let capture: OnsetCapture | undefined;
 afterEach(() => {
   player?.close();
   capture?.close();
+  player = capture = undefined;
 });
 
 async function begin(settings = {}): Promise<{ player: CuePlayer; capture: OnsetCapture }> {

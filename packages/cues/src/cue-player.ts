@@ -1,6 +1,6 @@
 import type { Cue, CueKind } from '@larkhold/engine';
 import { type AudioOutput, howlerOutput } from './audio-output.ts';
-import { createClockMap } from './clock-map.ts';
+import { createClockMap, readClocks } from './clock-map.ts';
 import { type CueSettings, changeCueSettings, defaultCueSettings } from './cue-settings.ts';
 import { cueSounds } from './cue-sound.ts';
 import type { CueTrouble } from './cue-trouble.ts';
@@ -99,8 +99,8 @@ export function createCuePlayer(
       map.clear();
       if (isArmed()) void output.resume();
     } else if (audio) {
-      map.add({ pageMs, audioSeconds: audio.currentTime });
-      waiting.push(...started.takeBackMisplaced(audio.currentTime, toAudio, MISPLACED_MS / 1000));
+      map.add(readClocks(audio, pageMs));
+      waiting.push(...started.takeBackMisplaced(audio.currentTime, map.toAudio, MISPLACED_MS / 1000));
       waiting.sort((a, b) => a.dueMs - b.dueMs);
     }
     const plan = planCues(waiting, pageMs);
@@ -114,17 +114,9 @@ export function createCuePlayer(
     if (!isArmed()) wake.every(0);
   }
 
-  function toAudio(pageMs: number): number | undefined {
-    const audioSeconds = map.toAudio(pageMs);
-    if (audioSeconds === undefined) return undefined;
-    // What is due now must leave before now by as much as the way to the loudspeaker takes.
-    const latencySeconds = output.context()?.outputLatency ?? 0;
-    return audioSeconds - (latencySeconds > 0 && latencySeconds < 1 ? latencySeconds : 0);
-  }
-
   function start(audio: AudioContext, armed: ArmedCue): void {
     const destination = output.destination();
-    const dueSeconds = toAudio(armed.dueMs);
+    const dueSeconds = map.toAudio(armed.dueMs);
     if (!destination || dueSeconds === undefined || started.hasBegun(armed)) return;
     if (current.voice !== 'tones') askForWords(audio);
     const { cue } = armed;
@@ -212,7 +204,7 @@ export function createCuePlayer(
       const sayNow = (): void => {
         const audio = output.context();
         if (audio?.state !== 'running') return;
-        map.add({ pageMs: nowMs(), audioSeconds: audio.currentTime });
+        map.add(readClocks(audio, nowMs()));
         start(audio, { cue: { atMs: 0, kind }, dueMs: nowMs() });
       };
       if (output.context()?.state === 'running') sayNow();

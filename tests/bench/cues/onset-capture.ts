@@ -4,7 +4,7 @@ export interface OnsetCapture {
   readonly onsets: number[];
   /** The loudest sample since the given audio time, 0..1. */
   peakSince(audioSeconds: number): number;
-  /** An audio time on the page clock, milliseconds, by every reading taken so far. */
+  /** When an audio time is heard, on the page clock, milliseconds. */
   toPage(audioSeconds: number): number;
   close(): void;
 }
@@ -51,19 +51,21 @@ export async function captureOnsets(audio: AudioContext, node: AudioNode): Promi
     if (data.peak !== undefined && data.at !== undefined) peaks.push({ at: data.at, peak: data.peak });
   };
   node.connect(worklet);
-  // Many readings of both clocks, each taken together: the one furthest ahead within a second is the truest.
-  const readings: { audioMs: number; offsetMs: number }[] = [];
+  // The browser's own stamps of both clocks: what is heard when.
+  const readings: { seconds: number; offsetMs: number }[] = [];
   const read = (): void => {
-    const audioMs = audio.currentTime * 1000;
-    readings.push({ audioMs, offsetMs: audioMs - performance.now() });
+    const { contextTime = 0, performanceTime = 0 } = audio.getOutputTimestamp();
+    if (performance.now() - performanceTime > 100 || contextTime === 0) return;
+    readings.push({ seconds: contextTime, offsetMs: contextTime * 1000 - performanceTime });
   };
   const timer = setInterval(read, 7);
   return {
     onsets,
     peakSince: (seconds) => peaks.filter(({ at }) => at >= seconds).reduce((most, { peak }) => Math.max(most, peak), 0),
     toPage(seconds) {
-      const near = readings.filter(({ audioMs }) => Math.abs(audioMs - seconds * 1000) < 3000);
-      return seconds * 1000 - Math.max(...near.map(({ offsetMs }) => offsetMs));
+      const nearest = [...readings].sort((a, b) => Math.abs(a.seconds - seconds) - Math.abs(b.seconds - seconds));
+      const offsets = nearest.slice(0, 9).map(({ offsetMs }) => offsetMs);
+      return seconds * 1000 - (offsets.sort((a, b) => a - b)[offsets.length >> 1] ?? Number.NaN);
     },
     close() {
       clearInterval(timer);
