@@ -1,3 +1,5 @@
+import { dayNumber } from '../units/calendar-day.ts';
+
 /** What an edit carries: when it was made, and whether it removed the thing. */
 export interface Edited {
   editedAt?: string;
@@ -66,23 +68,18 @@ export function canonicalText(value: unknown): string {
   );
 }
 
-const instantPattern = /^(\d{4})-(\d\d)-(\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))$/;
+const instantPattern = /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))$/;
 
 /** Seconds since 1970-01-01, for comparing only. */
 function instantOf(text: string | undefined): number {
   const match = text === undefined ? null : instantPattern.exec(text);
   if (match === null) return Number.NEGATIVE_INFINITY;
-  const [, year, month, day, hour, minute, second = 0, fraction = 0, sign, offsetHours = 0, offsetMinutes = 0] = match;
+  const [, day = '', hour, minute, second = 0, fraction = 0, sign, offsetHours = 0, offsetMinutes = 0] = match;
   const offset = (Number(offsetHours) * 60 + Number(offsetMinutes)) * (sign === '-' ? -60 : 60);
   const clock = Number(hour) * 3600 + Number(minute) * 60 + Number(second);
-  return daysSince1970(Number(year), Number(month), Number(day)) * 86_400 + clock - offset + Number(fraction);
-}
-
-/** @source Richards, E. G. 2013, Calendars, in Explanatory Supplement to the Astronomical Almanac, 3rd ed., 15.11.3 (Gregorian date to Julian day). */
-export function daysSince1970(year: number, month: number, day: number): number {
-  const [y, m] = month > 2 ? [year, month - 3] : [year - 1, month + 9];
-  const century = Math.floor(y / 100);
-  return (
-    Math.floor(century * 36524.25) + Math.floor((y % 100) * 365.25) + Math.floor((153 * m + 2) / 5) + day - 719_469
-  );
+  try {
+    return dayNumber(day) * 86_400 + clock - offset + Number(fraction);
+  } catch {
+    return Number.NEGATIVE_INFINITY; // there is no such day
+  }
 }

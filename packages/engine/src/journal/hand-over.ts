@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { programSchema } from '../program/program.ts';
+import { isoWeek } from '../units/calendar-day.ts';
 import { type DrillRecord, drillRecordSchema } from './drill-record.ts';
 import {
   type DayEntry,
@@ -12,7 +13,6 @@ import {
 import { formatLines } from './journal-file.ts';
 import { createJournal, mergeJournals, visibleJournal } from './merge-journals.ts';
 import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
-import { isoWeek } from './week-of-day.ts';
 
 /** What a coach writes back. The archer's app shows it and offers its program; it changes no record. */
 export const coachAnswerSchema = z.strictObject({

@@ -77,6 +77,26 @@ describe('merging', () => {
     const again = { ...day, editedAt: '2026-02-02T00:00:00Z' };
     expect(merge(mark, again).days).toEqual([again]);
   });
+
+  it('keeps the record of an ended session over one that was still open at the same instant', () => {
+    const open = {
+      id: 'a',
+      program: 'Slow mornings',
+      date: '2026-02-01',
+      startedAt: '2026-02-01T06:00:00Z',
+      endedAt: '2026-02-01T06:10:00Z',
+      reps: [],
+    };
+    const drills = (...records: Parameters<typeof mergeJournals>[0]['drills']) => ({
+      ...createJournal(),
+      drills: records,
+    });
+    for (const note of ['a', undefined]) {
+      const ended = { ...open, note };
+      expect(mergeJournals(drills({ ...open, open: true }), drills(ended)).drills).toEqual([ended]);
+      expect(mergeJournals(drills({ ...open, open: true, note: 'z' }), drills(ended)).drills).toEqual([ended]);
+    }
+  });
 });
 
 describe('instants', () => {
@@ -93,6 +113,7 @@ describe('instants', () => {
 
   it('count an unreadable one as earlier than any', () => {
     expect(compareInstants('yesterday', '1970-01-01T00:00:00Z')).toBeLessThan(0);
+    expect(compareInstants('2026-02-30T00:00:00Z', '1970-01-01T00:00:00Z')).toBeLessThan(0);
     expect(compareInstants(undefined, undefined)).toBe(0);
   });
 });

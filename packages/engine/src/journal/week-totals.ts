@@ -1,6 +1,6 @@
+import { isoWeek } from '../units/calendar-day.ts';
 import type { Journal } from './journal.ts';
 import { addTotals, createTotals, type Totals, totalsByDay } from './totals.ts';
-import { isoWeek } from './week-of-day.ts';
 
 /**
  * Adds up one ISO week, Monday to Sunday, whatever day the archer's own week starts on.
