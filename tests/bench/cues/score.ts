@@ -1,0 +1,79 @@
+/** How far one contestant's onsets stood from the plan. Milliseconds; late is positive. */
+export interface Score {
+  name: string;
+  p50: number;
+  p95: number;
+  p99: number;
+  max: number;
+  missed: number;
+  /** Lateness of the last tenth less that of the first tenth, each by its median. */
+  drift: number;
+}
+
+/** Leaving a cue or an onset unpaired costs as much as an error of this many milliseconds. */
+const UNPAIRED_MS = 700;
+
+/**
+ * Pairs onsets with planned cues in order, with the least total error.
+ *
+ * @param plannedMs when cues were due, ascending
+ * @param heardMs when something was heard, ascending
+ * @returns the error of each paired cue, in order of the plan
+ */
+export function pairOnsets(plannedMs: readonly number[], heardMs: readonly number[]): number[] {
+  const width = heardMs.length + 1;
+  const cost = new Float64Array((plannedMs.length + 1) * width);
+  const at = (row: number, column: number): number => cost[row * width + column] ?? Number.POSITIVE_INFINITY;
+  for (let row = 0; row <= plannedMs.length; row += 1) {
+    for (let column = 0; column <= heardMs.length; column += 1) {
+      if (row === 0 || column === 0) {
+        cost[row * width + column] = (row + column) * UNPAIRED_MS;
+        continue;
+      }
+      const error = Math.abs(heardMs[column - 1]! - plannedMs[row - 1]!);
+      const unpaired = Math.min(at(row - 1, column), at(row, column - 1)) + UNPAIRED_MS;
+      cost[row * width + column] = Math.min(at(row - 1, column - 1) + error, unpaired);
+    }
+  }
+  const errors: number[] = [];
+  let row = plannedMs.length;
+  let column = heardMs.length;
+  while (row > 0 && column > 0) {
+    const error = heardMs[column - 1]! - plannedMs[row - 1]!;
+    if (Math.abs(at(row, column) - at(row - 1, column - 1) - Math.abs(error)) < 1e-6) {
+      errors.unshift(error);
+      row -= 1;
+      column -= 1;
+    } else if (at(row - 1, column) <= at(row, column - 1)) row -= 1;
+    else column -= 1;
+  }
+  return errors;
+}
+
+/**
+ * A contestant's figures.
+ *
+ * @param name who
+ * @param plannedMs when cues were due, page clock
+ * @param heardMs when they were heard, page clock
+ */
+export function score(name: string, plannedMs: readonly number[], heardMs: readonly number[]): Score {
+  const errors = pairOnsets(plannedMs, heardMs);
+  const sizes = errors.map(Math.abs).sort((a, b) => a - b);
+  const at = (ratio: number): number =>
+    sizes[Math.min(sizes.length - 1, Math.ceil(ratio * sizes.length) - 1)] ?? Number.NaN;
+  const tenth = Math.max(1, Math.floor(errors.length / 10));
+  return {
+    name,
+    p50: at(0.5),
+    p95: at(0.95),
+    p99: at(0.99),
+    max: at(1),
+    missed: plannedMs.length - errors.length,
+    drift: median(errors.slice(-tenth)) - median(errors.slice(0, tenth)),
+  };
+}
+
+function median(values: readonly number[]): number {
+  return [...values].sort((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
+}
