@@ -22,7 +22,10 @@ export { createJournal, mergeJournals, visibleJournal } from './journal/merge-jo
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './journal/read-file.ts';
 export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './journal/totals.ts';
 export { weekTotals } from './journal/week-totals.ts';
+export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
+export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
+export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';
 export * from './program/built-in-programs.ts';
 export * from './program/format-program.ts';
 export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
@@ -36,4 +39,4 @@ export * from './session/session-view.ts';
 export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export { layOut, REST_OVER_MS } from './timeline/lay-out.ts';
 export * from './timeline/timeline.ts';
-export { READY_MS, timelineDurationMs } from './timeline/timeline-duration.ts';
+export { dayNumber, dayOfNumber, isoWeek, mondayNumber } from './units/calendar-day.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { READY_MS } from '../prescription/timeline-duration.ts';
 import { REST_OVER_MS } from '../timeline/lay-out.ts';
-import { READY_MS } from '../timeline/timeline-duration.ts';
 import {
   begun,
   DRAW_MS,

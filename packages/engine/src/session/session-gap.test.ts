@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../timeline/timeline-duration.ts';
+import { READY_MS } from '../prescription/timeline-duration.ts';
 import { GAP_LIMIT_MS } from './create-session.ts';
 import {
   begun,

@@ -1,7 +1,7 @@
 import type { PrescribedBlock } from '../prescription/prescription.ts';
+import { READY_MS } from '../prescription/timeline-duration.ts';
 import { layOut } from '../timeline/lay-out.ts';
 import type { Timeline } from '../timeline/timeline.ts';
-import { READY_MS } from '../timeline/timeline-duration.ts';
 import { createSession, type Session, type SessionInput } from './create-session.ts';
 import type { SessionEvent } from './session-view.ts';
 

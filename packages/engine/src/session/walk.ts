@@ -1,7 +1,7 @@
 import type { Outcome, RepRecord } from '../journal/drill-record.ts';
+import { READY_MS } from '../prescription/timeline-duration.ts';
 import { REST_OVER_FROM_MS, REST_OVER_MS } from '../timeline/lay-out.ts';
 import type { Step, Timeline } from '../timeline/timeline.ts';
-import { READY_MS } from '../timeline/timeline-duration.ts';
 
 /** What one press of more rest adds, milliseconds. Common practice, no source. */
 export const MORE_REST_MS = 30_000;

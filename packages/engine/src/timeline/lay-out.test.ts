@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
+import { READY_MS, timelineDurationMs } from '../prescription/timeline-duration.ts';
 import { layOut, REST_OVER_MS } from './lay-out.ts';
-import { READY_MS, timelineDurationMs } from './timeline-duration.ts';
 
 const plain: PrescribedBlock = {
   block: 0,

@@ -1,8 +1,8 @@
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
+import { checkBlocks, READY_MS } from '../prescription/timeline-duration.ts';
 import { getReadyWords, nextBlockWords, nextSetWords } from './cue-words.ts';
 import { holdCues } from './hold-cues.ts';
 import type { Cue, Step, StepKind, Timeline } from './timeline.ts';
-import { checkBlocks, READY_MS } from './timeline-duration.ts';
 
 /** How long before a draw the archer is called, milliseconds. */
 export const REST_OVER_MS = 5_000;

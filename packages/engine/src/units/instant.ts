@@ -1,3 +1,5 @@
+import { dayNumber, dayOfNumber } from './calendar-day.ts';
+
 const INSTANT =
   /^(?<year>\d{4})-(?<month>\d{2})-(?<day>\d{2})T(?<hour>\d{2}):(?<minute>\d{2})(?::(?<second>\d{2})(?:[.,](?<fraction>\d+))?)?(?<offset>Z|[+-]\d{2}:?\d{2})?$/;
 
@@ -18,7 +20,7 @@ export function addToInstant(instant: string, spanMs: number): string {
   const restMs = sumMs - days * DAY_MS;
   const pad = (value: number, length = 2) => String(Math.floor(value)).padStart(length, '0');
   const clock = `${pad(restMs / 3_600_000)}:${pad((restMs / 60_000) % 60)}:${pad((restMs / 1000) % 60)}`;
-  return `${formatDay(days)}T${clock}.${pad(restMs % 1000, 3)}${offset}`;
+  return `${dayOfNumber(days)}T${clock}.${pad(restMs % 1000, 3)}${offset}`;
 }
 
 /**
@@ -36,39 +38,11 @@ function readInstant(instant: string): { localMs: number; offset: string } {
   const parts = INSTANT.exec(instant)?.groups;
   if (parts === undefined)
     throw new RangeError(`instant is '${instant}'; expected ISO 8601 such as 2026-11-25T06:30:00Z`);
-  const days = daysFromCivil(Number(parts.year), Number(parts.month), Number(parts.day));
+  const days = dayNumber(instant.slice(0, 10));
   const [hour, minute, second] = [Number(parts.hour), Number(parts.minute), Number(parts.second ?? 0)];
-  const isReal = formatDay(days) === instant.slice(0, 10) && hour <= 24 && minute <= 59 && second <= 60;
+  const isReal = hour <= 24 && minute <= 59 && second <= 60;
   if (!isReal) throw new RangeError(`instant is '${instant}'; there is no such day or time`);
   const fractionMs = Number((parts.fraction ?? '').padEnd(3, '0').slice(0, 3));
   const localMs = days * DAY_MS + hour * 3_600_000 + minute * 60_000 + second * 1000 + fractionMs;
   return { localMs, offset: parts.offset ?? '' };
-}
-
-/**
- * Days since 1970-01-01 in the proleptic Gregorian calendar. Years begin in March here, so that the leap day comes last.
- * @source the era method: 400 Gregorian years are 146097 days
- */
-function daysFromCivil(year: number, month: number, day: number): number {
-  const y = month <= 2 ? year - 1 : year;
-  const era = Math.floor(y / 400);
-  const yearOfEra = y - era * 400;
-  const dayOfYear = Math.floor((153 * (month > 2 ? month - 3 : month + 9) + 2) / 5) + day - 1;
-  const dayOfEra = yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear;
-  return era * 146_097 + dayOfEra - 719_468;
-}
-
-function formatDay(days: number): string {
-  const z = days + 719_468;
-  const era = Math.floor(z / 146_097);
-  const dayOfEra = z - era * 146_097;
-  const yearOfEra = Math.floor(
-    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) / 365,
-  );
-  const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
-  const shifted = Math.floor((5 * dayOfYear + 2) / 153);
-  const day = dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1;
-  const month = shifted < 10 ? shifted + 3 : shifted - 9;
-  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
-  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }

@@ -1,4 +1,4 @@
-import type { PrescribedBlock } from '../prescription/prescription.ts';
+import type { PrescribedBlock } from './prescription.ts';
 
 /** The ready step, milliseconds: long enough to step back to the shooting position with the bow in hand. Own: no source. */
 export const READY_MS = 10_000;

@@ -1,0 +1,40 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { Ladder } from '../program/program.ts';
+import type { LeverValues } from './ladder-path.ts';
+
+/** What one session says of one block: `neutral` neither helps a climb nor breaks a row of clean sessions. */
+export type Verdict = 'absent' | 'clean' | 'missed' | 'broken' | 'neutral';
+
+/**
+ * Judges one block of one session.
+ *
+ * Clean: every rep in full, the whole dose of the place on the ladder, effort within the limit and no pain. Missed: at least `missedShare` of
+ * the reps short or skipped. Broken: some short or skipped, but fewer. Everything else is neutral: reps nobody can vouch for, a dose cut for
+ * time or a deload, a drill stopped early without a miss, pain, more effort than the limit.
+ * @param record the session
+ * @param block the block's index in the program
+ * @param place where on the ladder the session stood
+ * @param ladder the block's ladder
+ * @returns the verdict
+ */
+export function judgeBlock(record: DrillRecord, block: number, place: LeverValues, ladder: Ladder): Verdict {
+  let done = 0;
+  let missed = 0;
+  let unsure = 0;
+  let below = 0;
+  let lastBlock = 0;
+  for (const rep of record.reps) {
+    lastBlock = Math.max(lastBlock, rep.block);
+    if (rep.block !== block) continue;
+    done++;
+    if (rep.outcome === 'short' || rep.outcome === 'skipped') missed++;
+    else if (rep.outcome === 'unsure') unsure++;
+    if (rep.prescribedMs < Math.round(place.hold * 1000)) below++;
+  }
+  if (done === 0) return 'absent';
+  const notBegun = block === lastBlock ? Math.max(0, (record.prescribedReps ?? 0) - record.reps.length) : 0;
+  if (missed > 0) return missed / (done + notBegun) >= ladder.stepDownAfter.missedShare ? 'missed' : 'broken';
+  const wholeDose = record.prescribedReps === undefined || done >= place.reps * place.sets;
+  const easyEnough = (record.effort ?? 0) <= ladder.climbAfter.effortAtMost;
+  return unsure === 0 && below === 0 && notBegun === 0 && wholeDose && easyEnough && !record.pain ? 'clean' : 'neutral';
+}

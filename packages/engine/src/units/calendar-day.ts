@@ -1,0 +1,74 @@
+const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
+
+/**
+ * Days from 1970-01-01 to a calendar day, in the proleptic Gregorian calendar.
+ * @param day ISO 8601 calendar day, '2026-11-25'
+ * @returns a whole number, negative before 1970
+ * @throws RangeError when there is no such day
+ */
+export function dayNumber(day: string): number {
+  const parts = DAY.exec(day);
+  const number = parts ? daysFromCivil(Number(parts[1]), Number(parts[2]), Number(parts[3])) : Number.NaN;
+  if (!parts || dayOfNumber(number) !== day)
+    throw new RangeError(`day is '${day}'; expected a calendar day such as 2026-11-25`);
+  return number;
+}
+
+/**
+ * Days from 1970-01-01. Years begin in March here, so that the leap day comes last.
+ * @param year Gregorian year
+ * @param month 1 to 12
+ * @param day of the month, from 1
+ * @returns a whole number
+ * @source the era method: 400 Gregorian years are 146097 days
+ */
+function daysFromCivil(year: number, month: number, day: number): number {
+  const y = month <= 2 ? year - 1 : year;
+  const era = Math.floor(y / 400);
+  const yearOfEra = y - era * 400;
+  const dayOfYear = Math.floor((153 * (month > 2 ? month - 3 : month + 9) + 2) / 5) + day - 1;
+  const dayOfEra = yearOfEra * 365 + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100) + dayOfYear;
+  return era * 146_097 + dayOfEra - 719_468;
+}
+
+/**
+ * The calendar day so many days from 1970-01-01.
+ * @param number whole days
+ * @returns ISO 8601 calendar day
+ */
+export function dayOfNumber(number: number): string {
+  const z = number + 719_468;
+  const era = Math.floor(z / 146_097);
+  const dayOfEra = z - era * 146_097;
+  const leapDays = Math.floor(dayOfEra / 1460) - Math.floor(dayOfEra / 36_524) + Math.floor(dayOfEra / 146_096);
+  const yearOfEra = Math.floor((dayOfEra - leapDays) / 365);
+  const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
+  const shifted = Math.floor((5 * dayOfYear + 2) / 153);
+  const day = dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1;
+  const month = shifted < 10 ? shifted + 3 : shifted - 9;
+  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
+  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+}
+
+/**
+ * The Monday of a day's week.
+ * @param number days from 1970-01-01, which was a Thursday
+ * @returns days from 1970-01-01
+ */
+export function mondayNumber(number: number): number {
+  return number - ((((number + 3) % 7) + 7) % 7);
+}
+
+/**
+ * The ISO week of a day: that of its Thursday.
+ * @param day ISO 8601 calendar day
+ * @returns '2026-W48'
+ * @throws RangeError when there is no such day
+ * @source ISO 8601:2004, 2.2.10 and 3.2.2
+ */
+export function isoWeek(day: string): string {
+  const thursday = mondayNumber(dayNumber(day)) + 3;
+  const year = dayOfNumber(thursday).slice(0, 4);
+  const week = Math.floor((thursday - dayNumber(`${year}-01-01`)) / 7) + 1;
+  return `${year}-W${String(week).padStart(2, '0')}`;
+}
