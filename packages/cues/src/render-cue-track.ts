@@ -7,7 +7,7 @@ import { englishPackUrl, loadSpritePack, type WordSounds } from './sprite-pack.t
 
 /** How a cue track is rendered. */
 export interface CueTrackOptions extends Partial<CueSettings> {
-  /** The file's kind: `wav` when left out, which plays everywhere; `webm` (Opus) is some fifteen times smaller. */
+  /** The file's kind: `wav` when left out, which plays everywhere; `webm` (Opus) is many times smaller. */
   format?: 'wav' | 'webm';
   /** Samples per second, hertz; 24000 when left out. */
   sampleRate?: number;
