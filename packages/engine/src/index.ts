@@ -40,3 +40,4 @@ export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export { layOut, REST_OVER_MS } from './timeline/lay-out.ts';
 export * from './timeline/timeline.ts';
 export { dayNumber, dayOfNumber, isoWeek, mondayNumber } from './units/calendar-day.ts';
+export { poundsForceToNewtons } from './units/pounds-force.ts';
