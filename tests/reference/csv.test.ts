@@ -77,6 +77,12 @@ describe('CSV', () => {
     );
   });
 
+  it('quotes a field with a comma, a quote or a line break of any kind (RFC 4180, 2.6 and 2.7)', () => {
+    expect(formatCsv([['a\rb', 'c\nd', 'e,f', 'g"h', 'plain', 1.5, undefined, true]])).toBe(
+      '"a\rb","c\nd","e,f","g""h",plain,1.5,,yes\r\n',
+    );
+  });
+
   it('has a row for each drill that stands', () => {
     const [header, row, ...more] = read(formatDrillsCsv(journal));
     expect(more).toEqual([]);

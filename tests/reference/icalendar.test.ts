@@ -55,6 +55,15 @@ describe('iCalendar', () => {
     expect(formatCalendar(journal, { madeAt, includesNotes: true })).toContain('private');
   });
 
+  it('folds a long text over many lines, none over 75 octets, none inside a character (3.1)', () => {
+    const lines = formatCalendar(journal, { madeAt, includesNotes: true }).split('\r\n');
+    expect(lines.filter((line) => line.startsWith(' ')).length).toBeGreaterThan(5);
+    const octets = lines.map((line) => new TextEncoder().encode(line).length);
+    expect(Math.max(...octets)).toBeLessThanOrEqual(75);
+    expect(Math.max(...octets)).toBeGreaterThanOrEqual(74); // of two-octet letters after a space
+    for (const line of lines) expect(line.isWellFormed()).toBe(true);
+  });
+
   it('of any journal reads back: one event a drill, each UID once, lines of at most 75 octets ended by CRLF (3.1)', () => {
     fc.assert(
       fc.property(anyJournal, fc.boolean(), (any, includesNotes) => {

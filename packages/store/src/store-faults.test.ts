@@ -84,6 +84,29 @@ describe('a full disk', () => {
     expect((await faulty.inner.read(['days'])).get('days')?.get(day.date)).toMatchObject({ feel: 5 });
   });
 
+  it('still takes a small change when the earlier ones have no room, and never undoes it with an older value', async () => {
+    const faulty = createFaultyAdapter();
+    const sizes: number[] = [];
+    const adapter = {
+      ...faulty.adapter,
+      write: async (...args: Parameters<typeof faulty.adapter.write>) => {
+        sizes.push(args[0].length);
+        if (args[0].length > 1) throw new DOMException('injected', 'QuotaExceededError');
+        return faulty.adapter.write(...args);
+      },
+    };
+    const store = createLocalStore({ adapter, now });
+    await expect(store.putDrills([record, { ...record, id: 'b' }])).rejects.toMatchObject({ kind: 'full' });
+    await store.putDrill({ ...record, effort: 5 });
+    expect(store.trouble?.kind).toBe('full'); // b waits still
+    await store.putDrill({ ...record, id: 'b', effort: 4 });
+    expect(store.trouble).toBeUndefined();
+    expect(sizes).toEqual([2, 2, 1, 1]);
+    const onDisk = (await faulty.inner.read(['drills'])).get('drills');
+    expect(onDisk?.get('a')).toMatchObject({ effort: 5 });
+    expect(onDisk?.get('b')).toMatchObject({ effort: 4 });
+  });
+
   it('keeps a merge that did not reach the disk', async () => {
     const faulty = createFaultyAdapter();
     const store = createLocalStore({ adapter: faulty.adapter, now });
@@ -120,6 +143,16 @@ describe('no disk', () => {
   it('a browser that never answers: works in memory', async () => {
     const store = await openWith(() => new EventTarget() as IDBOpenDBRequest);
     expect(store.trouble?.kind).toBe('blocked');
+  });
+
+  it('a browser that answers too late: the connection is closed, so that it blocks nobody', async () => {
+    const request = new EventTarget() as IDBOpenDBRequest;
+    const store = await openWith(() => request, 10);
+    expect(store.where).toBe('memory');
+    let closed = 0;
+    Object.assign(request, { result: { close: () => (closed += 1) } });
+    request.dispatchEvent(new Event('success'));
+    expect(closed).toBe(1);
   });
 
   it('a database of a newer version: works in memory and leaves it alone', async () => {
@@ -242,6 +275,19 @@ describe('damage', () => {
     expect((await again.kit()).bow).toBe('compound');
     again.close();
   });
+
+  it.each(['mergeInto', 'replaceJournal'] as const)(
+    '%s does not write over a damaged value of the same id',
+    async (verb) => {
+      const inner = createMemoryAdapter();
+      const bad = { ...record, reps: 'gone' };
+      await inner.write([{ table: 'drills', do: 'put', key: 'a', value: bad }]);
+      const store = createLocalStore({ adapter: inner, now });
+      await store[verb]({ drills: [record], days: [], weeks: [] });
+      expect((await store.journal()).drills).toEqual([record]);
+      expect((await store.integrityReport()).setAside).toMatchObject([{ table: 'drills', key: 'a', value: bad }]);
+    },
+  );
 
   it('a failed migration leaves the old data readable', async () => {
     const factory = new IDBFactory();
