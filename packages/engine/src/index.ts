@@ -22,6 +22,13 @@ export { createJournal, mergeJournals, visibleJournal } from './journal/merge-jo
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './journal/read-file.ts';
 export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './journal/totals.ts';
 export { weekTotals } from './journal/week-totals.ts';
+export { type DailyLoads, dailyLoads } from './load/daily-loads.ts';
+export { drawImpulse } from './load/draw-impulse.ts';
+export { holdTime } from './load/hold-time.ts';
+export { drawLengthInches, ON_FINGERS_CAUTION, onFingersWeightLbf } from './load/on-fingers-weight.ts';
+export { sessionLoad } from './load/session-load.ts';
+export { type WeekLoad, weekLoad } from './load/week-load.ts';
+export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';

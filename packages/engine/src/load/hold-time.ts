@@ -1,0 +1,15 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+
+/**
+ * Time at full draw over some drills, as it was recorded; removed records don't count.
+ * @param records drills in any order
+ * @returns seconds
+ */
+export function holdTime(records: readonly DrillRecord[]): number {
+  let heldMs = 0;
+  for (const record of records) {
+    if (record.removed) continue;
+    for (const rep of record.reps) heldMs += rep.heldMs;
+  }
+  return heldMs / 1000;
+}
