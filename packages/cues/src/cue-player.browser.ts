@@ -124,6 +124,27 @@ describe('createCuePlayer', () => {
     expect(player.trouble?.message).toContain('Tones sound in their place');
   });
 
+  it('has a call spoken by the device once, however often it is armed', async () => {
+    const { player } = await begin({ voice: 'words' });
+    const spoken: string[] = [];
+    const { getVoices, speak } = speechSynthesis;
+    // This browser has no voices of its own.
+    speechSynthesis.getVoices = () => [{} as SpeechSynthesisVoice];
+    speechSynthesis.speak = (utterance) => void spoken.push(utterance.text);
+    const originMs = performance.now();
+    const call: Cue = { atMs: 600, kind: 'call', words: 'Elbow high, thumb low' };
+    player.arm([call], originMs);
+    player.set({ quiet: true });
+    await wait(200);
+    player.arm([call], originMs);
+    await wait(700);
+    player.arm([{ ...call, atMs: 1500 }], originMs);
+    player.disarm();
+    await wait(900);
+    Object.assign(speechSynthesis, { getVoices, speak });
+    expect(spoken).toEqual(['Elbow high, thumb low']);
+  });
+
   it('tries a cue and obeys the level', async () => {
     const { player, capture } = await begin();
     player.set({ level: 0 });

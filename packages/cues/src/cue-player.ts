@@ -2,11 +2,11 @@ import type { Cue, CueKind } from '@larkhold/engine';
 import { type AudioOutput, howlerOutput } from './audio-output.ts';
 import { createClockMap, readClocks } from './clock-map.ts';
 import { type CueSettings, changeCueSettings, defaultCueSettings } from './cue-settings.ts';
-import { cueSounds } from './cue-sound.ts';
+import { cueSounds, QUIET_WORD_RATIO } from './cue-sound.ts';
 import type { CueTrouble } from './cue-trouble.ts';
 import { type ArmedCue, armCues, MISPLACED_MS, planCues } from './plan-cues.ts';
 import { canSpeak, speakCall, stopSpeaking } from './speak-call.ts';
-import { englishPackUrl, loadSpritePack, type WordSounds } from './sprite-pack.ts';
+import { englishPackUrl, getWords, loadSpritePack, type WordSounds } from './sprite-pack.ts';
 import { createStartedCues } from './started-cues.ts';
 import { type Wake, workerWake } from './wake.ts';
 import { createWatchdog } from './watchdog.ts';
@@ -77,7 +77,8 @@ export function createCuePlayer(
   const started = createStartedCues();
   const watchdog = createWatchdog();
   const wake = (environment.wake ?? workerWake)(advance);
-  let speechTimers: ReturnType<typeof setTimeout>[] = [];
+  /** By due time: a call that is put right on the audio clock is still spoken once. */
+  const speechTimers = new Map<number, ReturnType<typeof setTimeout>>();
 
   const onVisible = (): void => {
     if (globalThis.document?.visibilityState === 'visible' && isArmed()) void output.resume().then(advance);
@@ -121,14 +122,15 @@ export function createCuePlayer(
     if (current.voice !== 'tones') askForWords(audio);
     const { cue } = armed;
     const sounds = cueSounds(cue, current, words, audio.sampleRate);
-    const isUnsaid =
-      cue.kind === 'call' &&
-      current.voice !== 'tones' &&
-      sounds.length === 1 &&
-      sounds[0]?.sampleRate !== words?.sampleRate;
+    clearTimeout(speechTimers.get(armed.dueMs));
+    const isUnsaid = cue.kind === 'call' && current.voice !== 'tones' && !getWords(words, cue);
     if (cue.words && isUnsaid && canSpeak()) {
       const text = cue.words;
-      speechTimers.push(setTimeout(() => speakCall(text, current.level), Math.max(0, armed.dueMs - nowMs())));
+      const timer = setTimeout(
+        () => speakCall(text, current.quiet ? current.level * QUIET_WORD_RATIO : current.level),
+        Math.max(0, armed.dueMs - nowMs()),
+      );
+      speechTimers.set(armed.dueMs, timer);
     }
     started.start(audio, destination, armed, sounds, dueSeconds, audio.currentTime + SAFE_START_SECONDS);
   }
@@ -169,9 +171,9 @@ export function createCuePlayer(
 
   function silence(): void {
     waiting = [];
-    for (const timer of speechTimers) clearTimeout(timer);
-    if (speechTimers.length > 0) stopSpeaking();
-    speechTimers = [];
+    for (const timer of speechTimers.values()) clearTimeout(timer);
+    if (speechTimers.size > 0) stopSpeaking();
+    speechTimers.clear();
   }
 
   return {

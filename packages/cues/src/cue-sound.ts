@@ -13,7 +13,7 @@ export interface CueSound {
 /** Between a tone and the word after it, in milliseconds. */
 const BREATH_MS = 40;
 /** Words in quiet hours, as a part of their usual loudness. */
-const QUIET_WORD_RATIO = 0.35;
+export const QUIET_WORD_RATIO = 0.35;
 
 /** Tones already computed, so that every hold of a drill shares one. */
 const tones = new Map<string, Float32Array<ArrayBuffer>>();
