@@ -1,1 +1,10 @@
-export {};
+export { BOW_BOX, type BowPaths, bowPaths, type DrawHand } from './bow-paths.ts';
+export { type BowShape, bowShape } from './bow-shape.ts';
+export { browserEnvironment, formatLocalInstant } from './browser-environment.ts';
+export type { AfterDrill, DrillEvents } from './drill-events.ts';
+export { LarkAfter } from './lark-after.ts';
+export { LarkDrill } from './lark-drill.ts';
+export { LarkGlance } from './lark-glance.ts';
+export { characterHeightMm } from './legibility.ts';
+export type { RunnerEnvironment } from './runner-environment.ts';
+export { defaultRunnerSettings, type KeyAction, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';

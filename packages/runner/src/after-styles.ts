@@ -1,0 +1,127 @@
+import { css } from 'lit';
+
+/** Layout of the questions after a drill. */
+export const afterStyles = css`
+  :host {
+    display: block;
+    padding: 1rem;
+  }
+  form {
+    display: grid;
+    gap: 1.2rem;
+    max-width: 44rem;
+    margin: 0 auto;
+  }
+  h2,
+  h3,
+  p {
+    margin: 0;
+  }
+  fieldset {
+    margin: 0;
+    padding: 0.6rem 0.9rem 0.9rem;
+    border: 1px solid var(--faint);
+    border-radius: 12px;
+    min-width: 0;
+  }
+  legend {
+    padding: 0 0.4rem;
+    font-weight: 600;
+  }
+  .effort {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr));
+    gap: 0 1rem;
+  }
+  fieldset label {
+    display: flex;
+    align-items: center;
+    gap: 0.6rem;
+    min-height: 48px;
+    cursor: pointer;
+  }
+  input {
+    width: 24px;
+    height: 24px;
+    flex: none;
+    accent-color: var(--accent);
+  }
+  b {
+    min-width: 1.4em;
+    text-align: right;
+    font-variant-numeric: tabular-nums;
+  }
+  .pain {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 2rem;
+  }
+  .caution {
+    flex-basis: 100%;
+    font-weight: 600;
+  }
+  .caution:not(:empty) {
+    margin-top: 0.4rem;
+    padding-left: 0.7rem;
+    border-left: 6px solid var(--accent);
+  }
+  .note {
+    display: grid;
+    gap: 0.3rem;
+    font-weight: 600;
+  }
+  textarea {
+    padding: 0.6rem;
+    border: 1px solid var(--dim);
+    border-radius: 8px;
+    background: var(--raised);
+    color: var(--ink);
+    font: inherit;
+    font-weight: 400;
+  }
+  ol {
+    margin: 0.4rem 0 0;
+    padding: 0;
+    list-style: none;
+  }
+  li {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.4rem 1rem;
+    padding: 0.6rem 0;
+    border-top: 1px solid var(--faint);
+  }
+  .rep {
+    flex: 1 1 12rem;
+  }
+  .held {
+    color: var(--dim);
+    font-variant-numeric: tabular-nums;
+  }
+  .outcomes {
+    display: flex;
+    flex: 1 1 100%;
+    gap: 6px;
+  }
+  .outcomes button {
+    flex: 1 1 0;
+    min-height: 48px;
+    padding: 0.2rem;
+    font-size: 1rem;
+    font-weight: 400;
+  }
+  .outcomes [aria-pressed='true'] {
+    border-color: var(--ink);
+    font-weight: 700;
+    text-decoration: underline;
+    text-underline-offset: 4px;
+  }
+  .done {
+    display: flex;
+    gap: 10px;
+  }
+  .done .main {
+    flex: 1;
+  }
+`;

@@ -1,0 +1,62 @@
+import { createCuePlayer } from '@larkhold/cues';
+import type { RunnerEnvironment } from './runner-environment.ts';
+import { keepScreenOn } from './wake-lock.ts';
+
+/** A hidden page draws no frames; a timer walks the drill on then. */
+const HIDDEN_FRAME_MS = 200;
+
+/**
+ * The real clock, sound and screen.
+ * @returns an environment for a drill in a browser
+ */
+export function browserEnvironment(): RunnerEnvironment {
+  const frames = new Map<number, { frame: number; timer: ReturnType<typeof setTimeout> }>();
+  let handles = 0;
+
+  function cancelFrame(handle: number): void {
+    const asked = frames.get(handle);
+    if (!asked) return;
+    cancelAnimationFrame(asked.frame);
+    clearTimeout(asked.timer);
+    frames.delete(handle);
+  }
+
+  return {
+    nowMs: () => performance.now(),
+    wallNow: () => formatLocalInstant(new Date()),
+    newId: newIdentity,
+    requestFrame(fn) {
+      handles += 1;
+      const handle = handles;
+      // Whichever comes first; the other is taken back.
+      const run = () => {
+        cancelFrame(handle);
+        fn();
+      };
+      frames.set(handle, { frame: requestAnimationFrame(run), timer: setTimeout(run, HIDDEN_FRAME_MS) });
+      return handle;
+    },
+    cancelFrame,
+    createCues: (settings) => createCuePlayer(settings),
+    keepAwake: keepScreenOn,
+  };
+}
+
+/** `randomUUID` is missing where the origin is not secure (a tablet that opens a laptop's address); `getRandomValues` is not. */
+function newIdentity(): string {
+  if (typeof crypto.randomUUID === 'function') return crypto.randomUUID();
+  return Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, '0')).join('');
+}
+
+/**
+ * An instant as the wall clock shows it.
+ * @param date the instant
+ * @returns ISO 8601 to the millisecond, with the local offset
+ */
+export function formatLocalInstant(date: Date): string {
+  const offsetMinutes = -date.getTimezoneOffset();
+  const two = (value: number) => String(Math.floor(Math.abs(value))).padStart(2, '0');
+  const local = new Date(date.getTime() + offsetMinutes * 60_000).toISOString().slice(0, -1);
+  const sign = offsetMinutes < 0 ? '-' : '+';
+  return `${local}${sign}${two(offsetMinutes / 60)}:${two(Math.abs(offsetMinutes) % 60)}`;
+}

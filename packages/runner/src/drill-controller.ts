@@ -1,0 +1,258 @@
+import type { CuePlayer } from '@larkhold/cues';
+import {
+  createSession,
+  type DrillRecord,
+  layOut,
+  type Prescription,
+  type RepRecord,
+  type Session,
+  type SessionEvent,
+  type SessionSnapshot,
+  type SessionView,
+  type Timeline,
+} from '@larkhold/engine';
+import { type DrillAction, isDrawn } from './action-of-key.ts';
+import type { RunnerEnvironment } from './runner-environment.ts';
+import type { RunnerSettings } from './runner-settings.ts';
+
+/** A second press of the same kind within this time is the same press. */
+export const SAME_PRESS_MS = 300;
+/** How long the question whether to stop stands. */
+export const STOP_QUESTION_MS = 3_000;
+/** Cues stand where they stood when the origin moved by no more than this. */
+const SAME_ORIGIN_MS = 1;
+/** How long the last sound may take after the end. */
+const LAST_SOUND_MS = 4_000;
+const GAP_NOTICE =
+  'Time was lost: the device slept or the page stood still. A rep that was running is marked unsure. Press Resume to go on.';
+
+/** What a drill is run from. */
+export interface DrillInput {
+  prescription: Prescription;
+  programId?: string;
+  settings: RunnerSettings;
+  resumeFrom?: SessionSnapshot;
+  environment: RunnerEnvironment;
+  /** The program's title; the prescription's where left out. */
+  programTitle?: string;
+}
+
+/** Who hears of a drill. */
+export interface DrillListener {
+  /** Something to show has changed: the view, a notice, the question. */
+  onShow(): void;
+  onBegin(record: DrillRecord): void;
+  onRep(rep: RepRecord, record: DrillRecord, snapshot: SessionSnapshot): void;
+  onChange(snapshot: SessionSnapshot): void;
+  onEnd(record: DrillRecord): void;
+  onNotice(message: string): void;
+}
+
+/** Walks one session on a clock, keeps its cues armed, and says what happened. */
+export class DrillController {
+  readonly #input: DrillInput;
+  readonly #listener: DrillListener;
+  readonly #timeline: Timeline;
+  readonly #session: Session;
+  readonly #cues: CuePlayer;
+  readonly #reps: RepRecord[] = [];
+  readonly #lastPressMs = new Map<DrillAction, number>();
+  #view: SessionView;
+  #armedOriginMs: number | undefined;
+  #frame: number | undefined;
+  #letSleep: (() => void) | undefined;
+  #stopUntilMs: number | undefined;
+  #silentAtMs: number | undefined;
+  #notices = new Map<'gap' | 'sound' | 'screen', string>();
+  #hasBegun = false;
+
+  /**
+   * @param input what to run
+   * @param listener who hears of it
+   * @throws RangeError or TypeError when the prescription or the snapshot cannot be run
+   */
+  constructor(input: DrillInput, listener: DrillListener) {
+    const { prescription, settings, environment, resumeFrom } = input;
+    this.#input = input;
+    this.#listener = listener;
+    this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
+    this.#session = createSession({
+      timeline: this.#timeline,
+      program: input.programTitle || prescription.programTitle,
+      programId: input.programId || undefined,
+      startedAt: resumeFrom?.startedAt ?? environment.wallNow(),
+      newId: () => environment.newId(),
+      resumeFrom,
+    });
+    this.#session.onRep((rep) => this.#reps.push(rep));
+    this.#view = this.#session.view();
+    this.#cues = environment.createCues({ level: settings.soundLevel, voice: settings.voice, quiet: settings.quiet });
+    this.#cues.onTrouble((trouble) => this.#note('sound', trouble?.message));
+  }
+
+  /** Where the drill stands. */
+  get view(): SessionView {
+    return this.#view;
+  }
+
+  /** What is wrong, in plain words; empty when all is well. */
+  get notice(): string {
+    return [...this.#notices.values()].join(' ');
+  }
+
+  /** Whether the archer has been asked if the drill shall stop. */
+  get isAskingToStop(): boolean {
+    return this.#stopUntilMs !== undefined;
+  }
+
+  /** Begins, or shows where a kept session stands. Call it in a press, or sound is refused. The session never waits for sound. */
+  begin(): void {
+    if (this.#hasBegun) return;
+    this.#hasBegun = true;
+    const { environment, resumeFrom } = this.#input;
+    this.#cues.unlock().catch(() => this.#note('sound', 'The sound did not start. Follow the screen.'));
+    const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
+    this.#session.send({ type: isKept ? 'gap' : 'begin' }, environment.nowMs());
+    this.#letSleep = environment.keepAwake?.((message) => this.#note('screen', message));
+    this.#listener.onBegin(this.#session.record());
+    this.#note('sound', this.#cues.trouble?.message);
+    this.#follow();
+    this.#askFrame();
+  }
+
+  /**
+   * Does what a press asks; what makes no sense now is ignored.
+   * @param action what was asked
+   */
+  press(action: DrillAction): void {
+    const nowMs = this.#input.environment.nowMs();
+    const lastMs = this.#lastPressMs.get(action);
+    if (lastMs !== undefined && nowMs - lastMs < SAME_PRESS_MS) return;
+    this.#lastPressMs.set(action, nowMs);
+    if (action === 'begin') this.begin();
+    else if (action === 'stop' && this.#isUnderWay()) this.#askToStop(nowMs);
+    else if (this.#isUnderWay()) this.#steer(action, nowMs);
+  }
+
+  /** Takes the question back. */
+  keepGoing(): void {
+    this.#stopUntilMs = undefined;
+    this.#listener.onShow();
+  }
+
+  /**
+   * Changes how cues sound, also during a drill.
+   * @param settings the settings as they are now
+   */
+  setSound(settings: Pick<RunnerSettings, 'soundLevel' | 'voice' | 'quiet'>): void {
+    this.#cues.set({ level: settings.soundLevel, voice: settings.voice, quiet: settings.quiet });
+  }
+
+  /** Lets go of sound, screen and clock. The record stays as it is. */
+  close(): void {
+    if (this.#frame !== undefined) this.#input.environment.cancelFrame(this.#frame);
+    this.#frame = undefined;
+    this.#rest();
+    this.#cues.close();
+  }
+
+  #steer(action: DrillAction, nowMs: number): void {
+    this.#session.advance(nowMs);
+    for (const type of this.#eventsOf(action)) this.#session.send({ type }, nowMs);
+    this.#follow();
+  }
+
+  #eventsOf(action: DrillAction): SessionEvent['type'][] {
+    const view = this.#session.view();
+    if (action !== 'pauseOrResume') return action === 'begin' || action === 'stop' ? [] : [action];
+    if (view.state === 'paused') return ['resume'];
+    // Nobody should stand at full draw while time stands still.
+    return isDrawn(view) ? ['letDownNow', 'pause'] : ['pause'];
+  }
+
+  #isUnderWay(): boolean {
+    return this.#view.state === 'running' || this.#view.state === 'paused';
+  }
+
+  #askToStop(nowMs: number): void {
+    if (this.#stopUntilMs !== undefined && nowMs <= this.#stopUntilMs) {
+      this.#stopUntilMs = undefined;
+      this.#session.send({ type: 'stop' }, nowMs);
+      this.#follow();
+      return;
+    }
+    this.#stopUntilMs = nowMs + STOP_QUESTION_MS;
+    this.#listener.onShow();
+  }
+
+  #askFrame(): void {
+    this.#frame = this.#input.environment.requestFrame(() => {
+      this.#frame = undefined;
+      this.#walk();
+    });
+  }
+
+  #walk(): void {
+    const nowMs = this.#input.environment.nowMs();
+    if (this.#stopUntilMs !== undefined && nowMs > this.#stopUntilMs) this.#stopUntilMs = undefined;
+    if (this.#isUnderWay()) {
+      this.#session.advance(nowMs);
+      this.#follow();
+    }
+    if (this.#silentAtMs !== undefined && nowMs >= this.#silentAtMs) this.#cues.disarm();
+    else this.#askFrame();
+  }
+
+  /** After anything that may have moved the session: arms, shows, tells. */
+  #follow(): void {
+    const before = this.#view;
+    const view = this.#session.view();
+    this.#view = view;
+    this.#arm(view);
+    if (view.pausedBy === 'gap' && before.pausedBy !== 'gap') this.#note('gap', GAP_NOTICE);
+    if (view.state === 'running') this.#note('gap', undefined);
+    this.#listener.onShow();
+    for (const rep of this.#reps.splice(0)) {
+      this.#listener.onRep(rep, this.#session.record(), this.#session.snapshot());
+    }
+    const isNewStep = before.step?.startMs !== view.step?.startMs || before.step?.kind !== view.step?.kind;
+    if (isNewStep || before.state !== view.state) this.#listener.onChange(this.#session.snapshot());
+    const isOver = view.state === 'done' || view.state === 'stopped';
+    if (isOver && this.#silentAtMs === undefined) {
+      this.#silentAtMs = this.#input.environment.nowMs() + LAST_SOUND_MS;
+      this.#rest();
+      this.#listener.onEnd(this.#session.record());
+    }
+  }
+
+  #arm(view: SessionView): void {
+    const { originMs } = view;
+    if (view.state === 'running' && originMs !== undefined) {
+      if (this.#armedOriginMs !== undefined && Math.abs(originMs - this.#armedOriginMs) <= SAME_ORIGIN_MS) return;
+      this.#armedOriginMs = originMs;
+      // A part of a millisecond is the binary fractions', not a cue that is over.
+      const from = view.offsetMs - SAME_ORIGIN_MS;
+      this.#cues.arm(
+        this.#timeline.cues.filter((cue) => cue.atMs >= from),
+        originMs,
+      );
+    } else if (this.#armedOriginMs !== undefined) {
+      this.#armedOriginMs = undefined;
+      // At the end the last word is only just beginning.
+      if (view.state !== 'done') this.#cues.disarm();
+    }
+  }
+
+  #rest(): void {
+    this.#letSleep?.();
+    this.#letSleep = undefined;
+  }
+
+  #note(about: 'gap' | 'sound' | 'screen', message: string | undefined): void {
+    if (this.#notices.get(about) === message) return;
+    if (message === undefined) this.#notices.delete(about);
+    else this.#notices.set(about, message);
+    if (message !== undefined) this.#listener.onNotice(message);
+    this.#listener.onShow();
+  }
+}

@@ -1,0 +1,170 @@
+import type { Prescription, SessionSnapshot, SessionView } from '@larkhold/engine';
+import { html, LitElement, nothing, type PropertyValues } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { actionOfKey, type DrillAction, isDrawn } from './action-of-key.ts';
+import { browserEnvironment } from './browser-environment.ts';
+import { DrillController } from './drill-controller.ts';
+import { drillEvent } from './drill-events.ts';
+import { drillStyles } from './drill-styles.ts';
+import { buttonStyles, lookStyles } from './glance-look.ts';
+import './lark-glance.ts';
+import type { RunnerEnvironment } from './runner-environment.ts';
+import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
+
+/**
+ * Runs one drill: shows it, sounds it, hears keys and buttons, and tells what happened.
+ *
+ * @prop prescription today's numbers
+ * @prop programTitle the program's title as the record keeps it
+ * @prop programId the program file's id, where it has one
+ * @prop settings sound, display and keys
+ * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
+ * @prop environment clock, sound and frames; the browser's where left out
+ * @event lark-begin begun; detail `{ record }`
+ * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
+ * @event lark-change another step or state; detail `{ snapshot }`
+ * @event lark-end done or stopped; detail `{ record }`
+ * @event lark-notice something the archer has to know; detail `{ message }`
+ */
+@customElement('lark-drill')
+export class LarkDrill extends LitElement {
+  static override styles = [lookStyles, buttonStyles, drillStyles];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+  @property({ attribute: 'program-title' }) programTitle = '';
+  @property({ attribute: 'program-id' }) programId: string | undefined;
+  @property({ attribute: false }) settings: RunnerSettings = defaultRunnerSettings;
+  @property({ attribute: false }) resumeFrom: SessionSnapshot | undefined;
+  @property({ attribute: false }) environment: RunnerEnvironment | undefined;
+
+  #drill: DrillController | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('keydown', this.#onKey);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('keydown', this.#onKey);
+    this.#drill?.close();
+    this.#drill = undefined;
+  }
+
+  /**
+   * Begins the drill. Call it in the press that begins it, so that sound is let through; it never waits for sound.
+   * @throws TypeError without a prescription; RangeError or TypeError when the prescription or snapshot cannot be run
+   */
+  begin(): void {
+    if (this.#drill) return;
+    if (!this.prescription) throw new TypeError('prescription is not set; expected one before begin()');
+    this.#drill = new DrillController(
+      {
+        prescription: this.prescription,
+        programTitle: this.programTitle,
+        programId: this.programId,
+        settings: this.settings,
+        resumeFrom: this.resumeFrom,
+        environment: this.environment ?? browserEnvironment(),
+      },
+      {
+        onShow: () => this.requestUpdate(),
+        onBegin: (record) => this.dispatchEvent(drillEvent('lark-begin', { record })),
+        onRep: (rep, record, snapshot) => this.dispatchEvent(drillEvent('lark-rep', { rep, record, snapshot })),
+        onChange: (snapshot) => this.dispatchEvent(drillEvent('lark-change', { snapshot })),
+        onEnd: (record) => this.dispatchEvent(drillEvent('lark-end', { record })),
+        onNotice: (message) => this.dispatchEvent(drillEvent('lark-notice', { message })),
+      },
+    );
+    this.#drill.begin();
+  }
+
+  /** Where the drill stands; undefined before it begins. */
+  get view(): SessionView | undefined {
+    return this.#drill?.view;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    this.setAttribute('theme', this.settings.theme);
+    if (changed.has('settings')) this.#drill?.setSound(this.settings);
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    if (event.repeat || event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
+    const [target] = event.composedPath();
+    if (target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]')) return;
+    const { view } = this;
+    const isPress = event.code === 'Space' || event.code === 'Enter';
+    // A focused button keeps its own keys, but while the bow is drawn the space bar lets down whatever has the focus.
+    const isSafety = event.code === 'Space' && view !== undefined && isDrawn(view);
+    if (isPress && !isSafety && target instanceof HTMLElement && target.matches('button, a[href], summary')) return;
+    const action = actionOfKey(event.code, this.settings.keys, view);
+    if (!action || (action === 'begin' && !this.prescription)) return;
+    event.preventDefault();
+    this.#do(action);
+  };
+
+  #do(action: DrillAction): void {
+    if (action === 'begin') this.begin();
+    else this.#drill?.press(action);
+  }
+
+  #press(action: DrillAction) {
+    return (event: MouseEvent) => {
+      // A finger leaves the focus on the button, and the next press of a pedal would press it again.
+      if (event.detail > 0 && event.currentTarget instanceof HTMLElement) event.currentTarget.blur();
+      this.#do(action);
+    };
+  }
+
+  override render() {
+    const drill = this.#drill;
+    if (!drill) {
+      return html`<div class="waiting">
+        <button class="main" ?disabled=${!this.prescription} @click=${this.#press('begin')}>Begin</button>
+      </div>`;
+    }
+    const { view } = drill;
+    const block = this.prescription?.blocks.find((one) => one.block === view.step?.block);
+    return html`<lark-glance
+        .view=${view}
+        .blockTitle=${block?.title ?? this.programTitle}
+        .flipped=${this.settings.flipped}
+        .hand=${this.settings.hand}
+        .theme=${this.settings.theme}
+        .notice=${drill.notice}
+      ></lark-glance>
+      ${drill.isAskingToStop ? this.#question(drill) : nothing} ${this.#buttons(view)}`;
+  }
+
+  #question(drill: DrillController) {
+    return html`<div class="question" role="alert">
+      <p>Stop the drill? Press Stop or Escape again. What you did is kept.</p>
+      <button @click=${() => drill.keepGoing()}>Keep going</button>
+    </div>`;
+  }
+
+  #buttons(view: SessionView) {
+    if (view.state !== 'running' && view.state !== 'paused') return nothing;
+    const isPaused = view.state === 'paused';
+    const kind = view.step?.kind;
+    const isWaiting = !isPaused && (kind === 'ready' || kind === 'rest' || kind === 'setRest');
+    return html`<div class="buttons" role="group" aria-label="Drill">
+      <button class=${isDrawn(view) ? 'main' : ''} ?disabled=${!isDrawn(view)} @click=${this.#press('letDownNow')}>
+        Let down now
+      </button>
+      <button class=${isPaused ? 'main' : ''} @click=${this.#press('pauseOrResume')}>
+        ${isPaused ? 'Resume' : 'Pause'}
+      </button>
+      <button ?disabled=${isPaused || kind === 'letDown'} @click=${this.#press('skipRep')}>Skip</button>
+      <button ?disabled=${!isWaiting} @click=${this.#press('moreRest')}>More rest</button>
+      <button @click=${this.#press('stop')}>Stop</button>
+    </div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-drill': LarkDrill;
+  }
+}

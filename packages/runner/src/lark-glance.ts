@@ -1,0 +1,121 @@
+import type { SessionView } from '@larkhold/engine';
+import { html, LitElement, nothing, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
+import { digitsOf } from './clock-words.ts';
+import { drawAmount } from './draw-amount.ts';
+import { lookStyles } from './glance-look.ts';
+import { glanceStyles } from './glance-styles.ts';
+import { nextWords, phaseWord } from './phase-words.ts';
+import { placeWords, timeLeftWords } from './place-words.ts';
+import type { RunnerTheme } from './runner-settings.ts';
+
+/** More marks than these would be too small to tell apart. */
+const MOST_MARKS = 20;
+
+/**
+ * A drill at a glance, to be read from across a room: a drawn bow, a word, a number. It shows what it is given and does nothing else.
+ *
+ * @prop view where the drill stands
+ * @prop blockTitle title of the block under way
+ * @prop flipped turns everything over, to be read in a mirror
+ * @prop hand the hand that draws
+ * @prop theme colours
+ * @prop notice plain words about trouble, or empty
+ * @csspart word the phase word
+ * @csspart seconds the large number
+ */
+@customElement('lark-glance')
+export class LarkGlance extends LitElement {
+  static override styles = [lookStyles, glanceStyles];
+
+  @property({ attribute: false }) view: SessionView | undefined;
+  @property({ attribute: 'block-title' }) blockTitle = '';
+  @property({ type: Boolean, reflect: true }) flipped = false;
+  @property({ reflect: true }) hand: DrawHand = 'right';
+  @property({ reflect: true }) theme: RunnerTheme = 'system';
+  @property() notice = '';
+  @state() private isStill = false;
+
+  /** Whether the last let-down ended at set-up. */
+  #isFromSetUp = false;
+  #motion: MediaQueryList | undefined;
+  readonly #onMotion = () => {
+    this.isStill = this.#motion?.matches ?? false;
+  };
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#motion = window.matchMedia('(prefers-reduced-motion: reduce)');
+    this.#motion.addEventListener('change', this.#onMotion);
+    this.#onMotion();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#motion?.removeEventListener('change', this.#onMotion);
+  }
+
+  protected override willUpdate(): void {
+    const { step } = this.view ?? {};
+    if (step?.kind === 'letDown') this.#isFromSetUp = step.to === 'set-up';
+    if (step?.kind === 'hold' || step?.kind === 'ready') this.#isFromSetUp = false;
+  }
+
+  override render() {
+    const { view } = this;
+    if (!view) return nothing;
+    const kind = view.state === 'running' ? (view.step?.kind ?? 'ready') : view.state;
+    const isOver = view.state === 'done' || view.state === 'stopped';
+    const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
+    return html`<div class="face ${kind}">
+      <p class="title">${this.blockTitle}${view.step?.hand === 'opposite' ? ' · other hand' : ''}</p>
+      <div class="bow">
+        ${this.#bow(view)}
+        <span class="seconds ${seconds.length > 2 ? 'long' : ''}" part="seconds" role="timer">${seconds}</span>
+      </div>
+      <div class="words">
+        <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
+        <p class="next">${nextWords(view)}</p>
+        ${this.#marks(view)}
+        <p class="place">${placeWords(view)}</p>
+        <p class="left">${timeLeftWords(view)}</p>
+        ${this.notice ? html`<p class="notice" role="status">${this.notice}</p>` : nothing}
+      </div>
+    </div>`;
+  }
+
+  #bow(view: SessionView) {
+    const shape = bowPaths(this.#amount(view), this.hand);
+    return html`<svg viewBox="0 0 ${BOW_BOX.width} ${BOW_BOX.height}" aria-hidden="true">
+      ${svg`<path class="limbs" d=${shape.limbs}></path>
+        <path class="grip" d=${shape.grip}></path>
+        <path class="string" d=${shape.string}></path>
+        <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="16"></circle>`}
+    </svg>`;
+  }
+
+  #amount(view: SessionView): number {
+    if (view.state === 'waiting' || view.state === 'done' || view.state === 'stopped') return 0;
+    return drawAmount(view, { isStill: this.isStill, fromSetUp: this.#isFromSetUp });
+  }
+
+  #marks({ progress, state }: SessionView) {
+    const { rep, reps, set, sets } = progress;
+    const isAll = state === 'done';
+    const row = (name: string, at: number, count: number) =>
+      count < 2 || count > MOST_MARKS
+        ? nothing
+        : html`<span class=${name}>${Array.from({ length: count }, (_, index) => {
+            const place = isAll || index < at ? 'past' : index === at ? 'now' : '';
+            return html`<i class=${place}></i>`;
+          })}</span>`;
+    return html`<div class="marks" aria-hidden="true">${row('sets', set, sets)}${row('reps', rep, reps)}</div>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-glance': LarkGlance;
+  }
+}

@@ -1,0 +1,17 @@
+import type { CuePlayer, CueSettings } from '@larkhold/cues';
+
+/** What a drill stands on; a test brings its own. */
+export interface RunnerEnvironment {
+  /** The page clock, milliseconds; the same as the cue player's. */
+  nowMs(): number;
+  /** The instant by the archer's wall clock, ISO 8601 with the local offset. */
+  wallNow(): string;
+  /** A new identity for a record. */
+  newId(): string;
+  /** Calls once before the next picture, or within a quarter of a second when there is none (a hidden page). @returns its handle */
+  requestFrame(fn: () => void): number;
+  cancelFrame(handle: number): void;
+  createCues(settings: CueSettings): CuePlayer;
+  /** Keeps the screen on. @returns a function that ends it */
+  keepAwake?(onTrouble: (message: string) => void): () => void;
+}

@@ -1,0 +1,42 @@
+import type { DrawHand } from './bow-paths.ts';
+
+/** What an archer can do with a key. */
+export type KeyAction = 'begin' | 'pause' | 'letDownNow' | 'skipRep' | 'moreRest';
+
+/** How the display is coloured: `system` follows the device. */
+export type RunnerTheme = 'system' | 'dark' | 'light' | 'contrast';
+
+/** How a drill is shown, heard and steered. */
+export interface RunnerSettings {
+  /** 0 (none) to 1 (full). */
+  soundLevel: number;
+  voice: 'tones' | 'words' | 'both';
+  quiet: boolean;
+  /** Turns the picture over, to be read in a mirror. */
+  flipped: boolean;
+  /** The hand that draws. */
+  hand: DrawHand;
+  theme: RunnerTheme;
+  /** `KeyboardEvent.code` values. A key both in `begin` and in `pause` steers alone: it lets down while drawing or holding. */
+  keys: Record<KeyAction, readonly string[]>;
+  /** The archer's own lines, said in blocks that ask for them. */
+  shotProcess: readonly string[];
+}
+
+/** What a drill is run with when nothing is set. */
+export const defaultRunnerSettings: Readonly<RunnerSettings> = {
+  soundLevel: 0.7,
+  voice: 'both',
+  quiet: false,
+  flipped: false,
+  hand: 'right',
+  theme: 'system',
+  keys: {
+    begin: ['Space', 'Enter', 'PageDown'],
+    pause: ['Space', 'KeyP', 'PageDown'],
+    letDownNow: ['ArrowDown', 'KeyL'],
+    skipRep: ['ArrowRight', 'KeyN'],
+    moreRest: ['ArrowUp', 'KeyR', 'PageUp'],
+  },
+  shotProcess: [],
+};
