@@ -1,0 +1,52 @@
+import type { PressSource } from './press-source.ts';
+
+/** The buttons of one gamepad that are down. */
+export type ButtonsDown = ReadonlySet<number>;
+
+/** How often gamepads are asked, milliseconds. They send no events for buttons. */
+const ASK_MS = 16;
+
+/**
+ * Which buttons went down between two looks.
+ * @param before down at the look before; undefined at a gamepad's first look, when what is down is not a press
+ * @param now down now
+ * @returns a code for each new button
+ */
+export function newPresses(before: ButtonsDown | undefined, now: ButtonsDown): string[] {
+  if (before === undefined) return [];
+  return [...now].filter((button) => !before.has(button)).map((button) => `Gamepad:${button}`);
+}
+
+/**
+ * The gamepads of this device.
+ * @param onTrouble hears in plain words when a gamepad that was listened to has gone
+ * @param gamepads asks for the gamepads as they stand; the browser's where left out
+ * @returns a source of codes such as 'Gamepad:0'
+ */
+export function gamepadPresses(
+  onTrouble: (message: string) => void,
+  gamepads: () => readonly (Gamepad | null)[] = () => navigator.getGamepads?.() ?? [],
+): PressSource {
+  return {
+    listen(onPress) {
+      const downBefore = new Map<number, ButtonsDown>();
+      const look = () => {
+        const present = new Set<number>();
+        for (const gamepad of gamepads()) {
+          if (!gamepad?.connected) continue;
+          present.add(gamepad.index);
+          const now = new Set(gamepad.buttons.flatMap((button, index) => (button.pressed ? [index] : [])));
+          for (const code of newPresses(downBefore.get(gamepad.index), now)) onPress(code);
+          downBefore.set(gamepad.index, now);
+        }
+        for (const index of [...downBefore.keys()].filter((known) => !present.has(known))) {
+          downBefore.delete(index);
+          onTrouble('The gamepad is gone. The drill goes on; use a key or the screen.');
+        }
+      };
+      look();
+      const timer = setInterval(look, ASK_MS);
+      return () => clearInterval(timer);
+    },
+  };
+}

@@ -1,0 +1,31 @@
+/**
+ * Something that the archer presses without a hand on the screen. Its codes stand beside key codes in the archer's keys:
+ * 'Gamepad:0' is a gamepad's first button, 'Headset:playpause' a headset's, 'Clap' a clap or a loud click.
+ */
+export interface PressSource {
+  /**
+   * Begins to listen.
+   * @param onPress hears the code of each press, once a press
+   * @returns a function that ends the listening and lets go of the device
+   */
+  listen(onPress: (code: string) => void): () => void;
+}
+
+/** Within this time the same press is heard as one, milliseconds. */
+export const SAME_PRESS_MS = 300;
+
+/**
+ * Lets each code through once, however often a worn switch or an echo repeats it.
+ * @param nowMs the page clock, milliseconds
+ * @returns a function that tells whether a press counts
+ */
+export function createPressGuard(nowMs: () => number): (code: string) => boolean {
+  const heardAtMs = new Map<string, number>();
+  return (code) => {
+    const atMs = nowMs();
+    const beforeMs = heardAtMs.get(code);
+    if (beforeMs !== undefined && atMs - beforeMs < SAME_PRESS_MS) return false;
+    heardAtMs.set(code, atMs);
+    return true;
+  };
+}
