@@ -1,3 +1,15 @@
+export { enduranceTime } from './fatigue/endurance-time.ts';
+export type { Joint } from './fatigue/joint.ts';
+export { predictSession, type RepReserve, type SessionPrediction } from './fatigue/predict-session.ts';
+export {
+  FATIGUE_CAUTION,
+  type FatigueOptions,
+  type FatiguePoint,
+  type FatigueTrace,
+  type LoadStretch,
+  simulateFatigue,
+} from './fatigue/simulate-fatigue.ts';
+export { sustainedHoldSeconds } from './fatigue/sustained-hold.ts';
 export { type Comparison, compareJournals, type JournalComparison } from './journal/compare-journals.ts';
 export { correctOutcome } from './journal/correct-outcome.ts';
 export * from './journal/drill-record.ts';
