@@ -1,3 +1,4 @@
+import { cueTone } from '@larkhold/cues';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { createClapDetector } from './clap-detector.ts';
@@ -84,6 +85,37 @@ describe('createClapDetector', () => {
         expect(createClapDetector(RATE).hear(sound), `${hertz} Hz, ${seconds} s`).toEqual([]);
       }
     }
+  });
+
+  it('does not take one of the cues for a clap, loud or quiet', () => {
+    const kinds = ['ready', 'draw', 'hold', 'half', 'count', 'call', 'letDown', 'rest', 'setRest', 'restOver', 'done'];
+    for (const kind of kinds as Parameters<typeof cueTone>[0][]) {
+      for (const isQuiet of [false, true]) {
+        const sound = room(3);
+        for (const [index, value] of cueTone(kind, RATE, isQuiet).entries()) sound[RATE / 2 + index]! += value;
+        expect(createClapDetector(RATE).hear(sound), kind).toEqual([]);
+      }
+    }
+  });
+
+  it('does not take a short dull knock, as of a foot on the floor, for a clap', () => {
+    const sound = room(2);
+    for (let index = 0; index < 0.1 * RATE; index++) {
+      const seconds = index / RATE;
+      const edge = Math.min(1, seconds / 0.003);
+      sound[RATE + index]! += 0.8 * edge * Math.sin(2 * Math.PI * 180 * seconds) * Math.exp(-seconds / 0.02);
+    }
+    expect(createClapDetector(RATE).hear(sound)).toEqual([]);
+  });
+
+  it('does not take a sharp sound that dies away slowly, as of poured gravel, for a clap', () => {
+    const sound = room(2);
+    for (const [index, value] of room(1, 0.5, 5).entries()) {
+      const seconds = index / RATE;
+      // A first crack sets the peak; what follows it is too long for hands.
+      sound[RATE / 2 + index]! += value * (Math.exp(-seconds / 0.3) + Math.exp(-seconds / 0.004));
+    }
+    expect(createClapDetector(RATE).hear(sound)).toEqual([]);
   });
 
   it('does not take a noise that comes and stays for a clap, and hears claps over it afterwards', () => {

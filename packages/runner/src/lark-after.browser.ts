@@ -1,0 +1,87 @@
+import type { DrillRecord } from '@larkhold/engine';
+import axe from 'axe-core';
+import { afterEach, expect, test } from 'vitest';
+import './index.ts';
+import type { AfterDrill } from './drill-events.ts';
+import type { LarkAfter } from './lark-after.ts';
+
+const rep = { block: 0, set: 0, hand: 'usual', prescribedMs: 30_000 } as const;
+const record: DrillRecord = {
+  id: 'trial-drill',
+  program: 'Morning holds',
+  date: '2026-11-25',
+  startedAt: '2026-11-25T06:30:00+01:00',
+  endedAt: '2026-11-25T06:40:00+01:00',
+  reps: [
+    { ...rep, rep: 0, heldMs: 30_000, outcome: 'held' },
+    { ...rep, rep: 1, heldMs: 28_000, outcome: 'short' },
+    { ...rep, rep: 2, heldMs: 12_000, outcome: 'unsure' },
+  ],
+};
+
+afterEach(() => document.body.replaceChildren());
+
+async function afterOf() {
+  const after = document.createElement('lark-after');
+  after.record = record;
+  document.body.append(after);
+  await after.updateComplete;
+  const done: AfterDrill[] = [];
+  after.addEventListener('lark-after-done', (event) => {
+    if (event instanceof CustomEvent) done.push(event.detail);
+  });
+  return { after, done };
+}
+
+function button(after: LarkAfter, words: string, place = 0) {
+  const found = [...after.renderRoot.querySelectorAll('button')].filter((one) => one.textContent?.trim() === words);
+  return found[place]!;
+}
+
+test('saving gives what was said and the corrected reps', async () => {
+  const { after, done } = await afterOf();
+  const radios = after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=effort]');
+  expect(radios).toHaveLength(11);
+  radios[6]!.click();
+  after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=pain]')[0]!.click();
+  const note = after.renderRoot.querySelector('textarea')!;
+  note.value = ' Bow arm steady. ';
+  note.dispatchEvent(new InputEvent('input'));
+  button(after, 'Held', 2).click();
+  await after.updateComplete;
+  expect(button(after, 'Held', 2).getAttribute('aria-pressed')).toBe('true');
+  button(after, 'Save').click();
+  expect(done).toHaveLength(1);
+  expect(done[0]).toMatchObject({ effort: 6, pain: false, note: 'Bow arm steady.' });
+  expect(done[0]?.reps.map(({ outcome, heldMs }) => [outcome, heldMs])).toEqual([
+    ['held', 30_000],
+    ['short', 28_000],
+    ['held', 30_000],
+  ]);
+});
+
+test('nothing said is nothing given, and a correction taken back gives the logged time back', async () => {
+  const { after, done } = await afterOf();
+  button(after, 'Skipped', 1).click();
+  await after.updateComplete;
+  button(after, 'Short', 1).click();
+  await after.updateComplete;
+  button(after, 'Skip').click();
+  expect(done).toEqual([{ reps: record.reps }]);
+});
+
+test('pain brings the advice', async () => {
+  const { after } = await afterOf();
+  const caution = () => after.renderRoot.querySelector('.caution')?.textContent;
+  expect(caution()).toBe('');
+  after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=pain]')[1]!.click();
+  await after.updateComplete;
+  expect(caution()).toBe('Stop for today. If it stays, see a doctor or physiotherapist.');
+});
+
+test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s', async (theme) => {
+  const { after } = await afterOf();
+  after.theme = theme;
+  await after.updateComplete;
+  expect((await axe.run(after, { resultTypes: ['violations'] })).violations).toEqual([]);
+});

@@ -1,0 +1,110 @@
+import type { CuePlayer, CueSettings, CueTrouble } from '@larkhold/cues';
+import type { Cue, PrescribedBlock, Prescription } from '@larkhold/engine';
+import type { RunnerEnvironment } from './runner-environment.ts';
+
+/** A clock moved by hand, frames that run when told to, and cues that only remember. */
+export interface TrialEnvironment extends RunnerEnvironment {
+  /** Moves the clock in frames of 50 ms, running what waits for a frame. */
+  pass(spanMs: number): void;
+  /** Moves the clock without a frame: a machine that sleeps. */
+  sleep(spanMs: number): void;
+  /** What was armed and silenced, in order: the origin, or 'disarm'. */
+  armed: ({ originMs: number; cues: readonly Cue[] } | 'disarm')[];
+  settings: CueSettings[];
+  trouble(trouble: CueTrouble | undefined): void;
+}
+
+const FRAME_MS = 50;
+
+/**
+ * An environment for tests and demonstrations.
+ * @param options `startMs`: where its clock begins, milliseconds; `unlock`: what comes of letting sound begin
+ * @returns it, at a standstill
+ */
+export function trialEnvironment(options: { startMs?: number; unlock?: Promise<boolean> } = {}): TrialEnvironment {
+  let clockMs = options.startMs ?? 1_000;
+  let handles = 0;
+  let waiting = new Map<number, () => void>();
+  let listen: (trouble: CueTrouble | undefined) => void = () => undefined;
+  const armed: TrialEnvironment['armed'] = [];
+  const settings: CueSettings[] = [];
+
+  const frame = () => {
+    const due = waiting;
+    waiting = new Map();
+    for (const fn of due.values()) fn();
+  };
+  const cues: CuePlayer = {
+    unlock: () => options.unlock ?? Promise.resolve(true),
+    arm: (list, originMs) => void armed.push({ originMs, cues: list }),
+    disarm: () => void armed.push('disarm'),
+    say: () => undefined,
+    set: (changes) => void settings.push({ ...settings.at(-1)!, ...changes }),
+    trouble: undefined,
+    onTrouble: (fn) => {
+      listen = fn;
+      return () => undefined;
+    },
+    close: () => undefined,
+  };
+  return {
+    armed,
+    settings,
+    trouble: (trouble) => listen(trouble),
+    nowMs: () => clockMs,
+    wallNow: () => '2026-11-25T06:30:00.000+01:00',
+    newId: () => 'trial-drill',
+    requestFrame(fn) {
+      handles += 1;
+      waiting.set(handles, fn);
+      return handles;
+    },
+    cancelFrame: (handle) => void waiting.delete(handle),
+    createCues(given) {
+      settings.push(given);
+      return cues;
+    },
+    pass(spanMs) {
+      for (let left = spanMs; left > 0; left -= FRAME_MS) {
+        clockMs += Math.min(FRAME_MS, left);
+        frame();
+      }
+    },
+    sleep(spanMs) {
+      clockMs += spanMs;
+    },
+  };
+}
+
+/**
+ * A prescription of one block: two sets of two reps, draw 3 s, hold 10 s, let down 3 s, rest 20 s and 60 s.
+ * @param block what is different
+ * @returns it
+ */
+export function trialPrescription(block: Partial<PrescribedBlock> = {}): Prescription {
+  return {
+    programTitle: 'Morning holds',
+    date: '2026-11-25',
+    blocks: [
+      {
+        block: 0,
+        title: 'Steady holds',
+        drill: 'holding',
+        sets: 2,
+        reps: 2,
+        drawMs: 3_000,
+        holdMs: 10_000,
+        letDownMs: 3_000,
+        restMs: 20_000,
+        setRestMs: 60_000,
+        letDownTo: 'rest',
+        hand: 'usual',
+        addedWeightLbf: 0,
+        ...block,
+      },
+    ],
+    reasons: [],
+    cautions: [],
+    durationMs: 0,
+  };
+}
