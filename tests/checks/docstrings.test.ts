@@ -24,7 +24,11 @@ function undocumented(entry: string): string[] {
 }
 
 describe('docstrings', () => {
-  it.each(['engine', 'cues', 'store', 'runner'])('stand on everything that %s exports', (name) => {
-    expect(undocumented(`${root}packages/${name}/src/index.ts`)).toEqual([]);
-  }, 60_000);
+  it.each(['engine', 'cues', 'store', 'runner'])(
+    'stand on everything that %s exports',
+    (name) => {
+      expect(undocumented(`${root}packages/${name}/src/index.ts`)).toEqual([]);
+    },
+    60_000,
+  );
 });

@@ -2,6 +2,7 @@ import { z } from 'zod';
 
 /** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
 export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
+/** How a rep ended. */
 export type Outcome = z.output<typeof outcomeSchema>;
 
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
@@ -14,6 +15,7 @@ export const repRecordSchema = z.strictObject({
   heldMs: z.int().min(0),
   outcome: outcomeSchema,
 });
+/** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export type RepRecord = z.output<typeof repRecordSchema>;
 
 /** What one session leaves in the journal. */
@@ -47,4 +49,5 @@ export const drillRecordSchema = z.strictObject({
   /** A removed record stays as a mark, so that a merge does not bring it back. */
   removed: z.literal(true).optional(),
 });
+/** What one session leaves in the journal. */
 export type DrillRecord = z.output<typeof drillRecordSchema>;

@@ -7,6 +7,7 @@ export const arrowsSchema = z.strictObject({
   count: z.int().min(0).max(2000),
   distanceM: z.number().min(0).max(200).optional(),
 });
+/** What was shot, by kind; distance in metres. */
 export type Arrows = z.output<typeof arrowsSchema>;
 
 /** Work without a bow: minutes and effort (0 to 10). */
@@ -15,6 +16,7 @@ export const workSchema = z.strictObject({
   minutes: z.number().min(0).max(1440),
   effort: z.number().min(0).max(10).optional(),
 });
+/** Work without a bow: minutes, and effort 0 to 10. */
 export type Work = z.output<typeof workSchema>;
 
 /** The diary of one day; its identity is its date. */
@@ -34,6 +36,7 @@ export const dayEntrySchema = z.strictObject({
   editedAt: z.string().optional(),
   removed: z.literal(true).optional(),
 });
+/** The diary of one day; its identity is its date. */
 export type DayEntry = z.output<typeof dayEntrySchema>;
 
 /** One ISO week's page; its identity is the week, '2026-W48'. */
@@ -50,6 +53,7 @@ export const weekPageSchema = z.strictObject({
   editedAt: z.string().optional(),
   removed: z.literal(true).optional(),
 });
+/** One ISO week's page; its identity is the week. */
 export type WeekPage = z.output<typeof weekPageSchema>;
 
 /** Everything that was done, by day, drill and week. */
@@ -59,4 +63,5 @@ export const journalSchema = z.strictObject({
   weeks: z.array(weekPageSchema),
   majorGoal: z.strictObject({ text: z.string().max(1000), editedAt: z.string() }).optional(),
 });
+/** Everything that was done, by day, drill and week. */
 export type Journal = z.output<typeof journalSchema>;

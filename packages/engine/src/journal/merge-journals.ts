@@ -37,7 +37,10 @@ export function visibleJournal(journal: Journal): Journal {
   };
 }
 
-/** @returns a journal in which nothing has been done yet. */
+/**
+ * A journal in which nothing has been done yet.
+ * @returns an empty journal
+ */
 export function createJournal(): Journal {
   return { drills: [], days: [], weeks: [] };
 }

@@ -14,7 +14,10 @@ export interface Totals {
   fitnessMinutes: number;
 }
 
-/** @returns totals of nothing done. */
+/**
+ * Totals of nothing done.
+ * @returns every count at 0
+ */
 export function createTotals(): Totals {
   return {
     arrowsCount: 0,
