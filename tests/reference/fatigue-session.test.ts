@@ -128,12 +128,12 @@ describe('a prediction', () => {
     );
   });
 
-  it('counts a draw as work: power reps without rest tire more than the same holds with rests as long', () => {
-    const power = predictSession(timelineOf({ drill: 'power', reps: 12, holdMs: 5000, restMs: 0 }), {
-      maxHoldSeconds: 120,
-    });
-    const rested = predictSession(timelineOf({ reps: 12, holdMs: 5000, restMs: 6000 }), { maxHoldSeconds: 120 });
-    expect(power.reps[5]?.reserve ?? 1).toBeLessThan(rested.reps[5]?.reserve ?? 0);
+  it('counts a draw and a let-down as work: as rests they would leave far more', () => {
+    const power = timelineOf({ drill: 'power', reps: 12, holdMs: 5000, restMs: 0 });
+    const asRests = power.steps.map((step) => (step.kind === 'hold' ? step : { ...step, kind: 'rest' as const }));
+    const worked = predictSession(power, { maxHoldSeconds: 120 }).reps[5]?.reserve ?? 1;
+    const rested = predictSession({ ...power, steps: asRests }, { maxHoldSeconds: 120 }).reps[5]?.reserve ?? 0;
+    expect(rested - worked).toBeGreaterThan(0.1);
   });
 
   it('is nothing for nothing', () => {

@@ -53,25 +53,16 @@ export function solveSteady(start: Compartments, load: number, joint: JointFatig
     }),
     failsWithin(seconds) {
       if (start.fatigued > mostFatigued) return 0;
-      // A sum of two exponentials turns at most once: on either side of the turn it crosses the limit at most once.
-      const turn = Math.log((-follow * fastPart) / (recovery * slowPart)) / (follow - recovery);
-      const ends = turn > 0 && turn < seconds ? [turn, seconds] : [seconds];
-      let low = 0;
-      for (const end of ends) {
-        if (fatiguedAt(end) > mostFatigued) return crossing(low, end);
-        low = end;
+      // The fatigued share can't cross the limit and come back: it ends up moving one way, and the active share that is too much at the start
+      // and still tires (activeGap) is far less than what is left, because the shares add up to 1. So the end tells.
+      if (fatiguedAt(seconds) <= mostFatigued) return undefined;
+      let [low, high] = [0, seconds];
+      for (let step = 0; step < 60 && high - low > 1e-9; step++) {
+        const middle = (low + high) / 2;
+        if (fatiguedAt(middle) > mostFatigued) high = middle;
+        else low = middle;
       }
-      return undefined;
+      return high;
     },
   };
-
-  function crossing(from: number, to: number): number {
-    let [low, high] = [from, to];
-    for (let step = 0; step < 60 && high - low > 1e-9; step++) {
-      const middle = (low + high) / 2;
-      if (fatiguedAt(middle) > mostFatigued) high = middle;
-      else low = middle;
-    }
-    return high;
-  }
 }
