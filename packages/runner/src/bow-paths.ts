@@ -18,7 +18,7 @@ export const BOW_BOX = { width: 900, height: 1000 } as const;
 /** One bow height in drawing units. */
 const SCALE = 940;
 /** Wider than a bow is: room inside for the number. */
-const WIDEN = 1.75;
+const WIDEN = 1.9;
 const GRIP_X = 60;
 const GRIP_HALF = 0.165;
 

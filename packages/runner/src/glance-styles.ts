@@ -87,31 +87,36 @@ export const glanceStyles = css`
     line-height: 1;
   }
   .hold .seconds {
-    left: 38%;
+    left: 45%;
     color: var(--ink);
     font-size: 38vmin;
+  }
+  .hold .seconds.long {
+    font-size: 24vmin;
   }
   .draw .seconds,
   .letDown .seconds {
     font-size: 22vmin;
-    left: 40%;
+    left: 31%;
   }
   :host([hand='left']) .seconds {
     left: 38%;
   }
   :host([hand='left']) .hold .seconds {
-    left: 62%;
+    left: 55%;
   }
   :host([hand='left']) .draw .seconds,
   :host([hand='left']) .letDown .seconds {
-    left: 60%;
+    left: 69%;
   }
   .words {
     text-align: center;
     min-width: 0;
   }
   .word {
-    font-size: min(17vmin, 10rem);
+    font-size: min(16vmin, 10rem);
+    letter-spacing: -0.02em;
+    white-space: nowrap;
     font-weight: 750;
     line-height: 1.05;
   }
@@ -174,6 +179,9 @@ export const glanceStyles = css`
     }
     .bow {
       width: min(100%, 92vh);
+    }
+    .word {
+      font-size: min(13vmin, 6.6vw);
     }
     .words {
       align-self: center;
