@@ -46,6 +46,8 @@ export const weekPageSchema = z.strictObject({
   focus: z.string().max(400).optional(),
   /** The sketch of the focus: strokes of x, y pairs in 0..1 of a square. */
   sketch: z.array(z.array(z.number()).max(4000)).max(400).optional(),
+  /** Days on which a drill is planned: 1 for Monday to 7 for Sunday. */
+  plannedDays: z.array(z.int().min(1).max(7)).max(7).optional(),
   wentRight: z.string().max(4000).optional(),
   needsWork: z.string().max(4000).optional(),
   carriedForward: z.string().max(1000).optional(),
