@@ -12,6 +12,7 @@ export {
 export { sustainedHoldSeconds } from './fatigue/sustained-hold.ts';
 export { type Comparison, compareJournals, type JournalComparison } from './journal/compare-journals.ts';
 export { correctOutcome } from './journal/correct-outcome.ts';
+export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './journal/demo-journal.ts';
 export * from './journal/drill-record.ts';
 export { compareInstants, isSame } from './journal/edit-order.ts';
 export { type CalendarOptions, formatCalendar } from './journal/format-calendar.ts';
