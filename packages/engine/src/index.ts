@@ -1,4 +1,5 @@
 export { enduranceTime } from './fatigue/endurance-time.ts';
+export { estimateMaxHold, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
 export type { Joint } from './fatigue/joint.ts';
 export { predictSession, type RepReserve, type SessionPrediction } from './fatigue/predict-session.ts';
 export {

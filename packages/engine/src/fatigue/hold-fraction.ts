@@ -38,11 +38,12 @@ export function longestHoldSeconds(fraction: number, drawSeconds: number, mostSe
 /**
  * The smallest fraction of MVC at which something fails. A heavier pull never fails later, so halving finds it.
  * @param fails whether it fails at a fraction
- * @returns a fraction between 0 and 1, to twelve places; 1 when it never fails
+ * @param closeness how close is close enough
+ * @returns a fraction between 0 and 1; 1 when it never fails
  */
-export function leastFraction(fails: (fraction: number) => boolean): number {
+export function leastFraction(fails: (fraction: number) => boolean, closeness = 1e-12): number {
   let [low, high] = [0, 1];
-  while (high - low > 1e-12) {
+  while (high - low > closeness) {
     const middle = (low + high) / 2;
     if (fails(middle)) high = middle;
     else low = middle;
