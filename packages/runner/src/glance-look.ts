@@ -17,7 +17,7 @@ export const lookStyles = css`
     --ink: #1d1a15;
     --dim: #5f584c;
     --faint: #d5ccbb;
-    --accent: #96500a;
+    --accent: #a8450c;
     --on-accent: #fffaf0;
     --raised: #fffbf2;
     color-scheme: light;
@@ -28,7 +28,7 @@ export const lookStyles = css`
       --ink: #1d1a15;
       --dim: #5f584c;
       --faint: #d5ccbb;
-      --accent: #96500a;
+      --accent: #a8450c;
       --on-accent: #fffaf0;
       --raised: #fffbf2;
       color-scheme: light;

@@ -7,14 +7,15 @@ export const glanceStyles = css`
     height: 100%;
     min-height: 0;
     overflow: hidden;
+    container-type: size;
   }
   .face {
     box-sizing: border-box;
     height: 100%;
-    padding: 2vmin 4vmin;
+    padding: 2cqmin 4cqmin;
     display: grid;
     grid-template: auto minmax(0, 1fr) auto / minmax(0, 1fr);
-    gap: 1vmin;
+    gap: 1.5cqmin;
   }
   :host([flipped]) .face {
     transform: scaleX(-1);
@@ -24,108 +25,110 @@ export const glanceStyles = css`
   }
   .title {
     color: var(--dim);
-    font-size: max(1.1rem, 3vmin);
+    font-size: max(1.1rem, 2.6cqmin);
     min-height: 1.3em;
+    overflow: hidden;
+    text-overflow: ellipsis;
+    white-space: nowrap;
   }
   .bow {
     position: relative;
-    justify-self: center;
-    align-self: center;
-    aspect-ratio: 900 / 1000;
-    width: min(100%, 78vh);
-    max-height: 100%;
-    container-type: size;
+    min-height: 0;
   }
   svg {
     position: absolute;
     inset: 0;
     width: 100%;
     height: 100%;
-    overflow: visible;
   }
-  path {
+  .unseen {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  .limbs,
+  .grip {
+    fill: var(--dim);
+  }
+  .string,
+  .lit {
     fill: none;
+    stroke: var(--dim);
+    stroke-width: 4;
     stroke-linecap: round;
     stroke-linejoin: round;
   }
-  .limbs {
-    fill: var(--dim);
-  }
-  .grip {
-    stroke: var(--ink);
-    stroke-width: 40;
-  }
-  .string {
-    stroke: var(--dim);
-    stroke-width: 6;
+  .lit {
+    stroke-width: 9;
   }
   .fingers {
     fill: var(--dim);
   }
-  .draw .string,
-  .hold .string {
+  .ready .lit,
+  .letDown .lit,
+  .paused .lit,
+  .waiting .lit,
+  .done .lit,
+  .stopped .lit {
+    stroke: none;
+  }
+  .draw .limbs,
+  .draw .grip,
+  .hold .limbs,
+  .hold .grip {
+    fill: var(--ink);
+  }
+  .draw .lit,
+  .hold .lit {
     stroke: var(--accent);
-    stroke-width: 10;
+    stroke-width: 12;
   }
   .draw .fingers,
   .hold .fingers {
     fill: var(--accent);
   }
-  .hold .limbs {
-    fill: var(--ink);
-  }
   .seconds {
-    position: absolute;
-    top: 50%;
-    left: 62%;
-    transform: translate(-50%, -50%);
-    color: var(--dim);
-    font-size: 26vmin;
+    fill: var(--dim);
+    stroke: var(--ground);
+    stroke-width: 26px;
+    stroke-linejoin: round;
+    paint-order: stroke;
     font-weight: 700;
     font-variant-numeric: tabular-nums;
-    letter-spacing: -0.04em;
-    line-height: 1;
+    letter-spacing: -0.03em;
   }
   .hold .seconds {
-    left: 45%;
-    color: var(--ink);
-    font-size: 38vmin;
-  }
-  .hold .seconds.long {
-    font-size: 24vmin;
-  }
-  .draw .seconds,
-  .letDown .seconds {
-    font-size: 22vmin;
-    left: 31%;
-  }
-  :host([hand='left']) .seconds {
-    left: 38%;
-  }
-  :host([hand='left']) .hold .seconds {
-    left: 55%;
-  }
-  :host([hand='left']) .draw .seconds,
-  :host([hand='left']) .letDown .seconds {
-    left: 69%;
+    fill: var(--ink);
   }
   .words {
     text-align: center;
     min-width: 0;
   }
   .word {
-    font-size: min(16vmin, 10rem);
+    font-size: min(16cqw, 9rem);
+    font-weight: 700;
     letter-spacing: -0.02em;
-    white-space: nowrap;
-    font-weight: 750;
     line-height: 1.05;
+    white-space: nowrap;
   }
+  .rest .word,
+  .setRest .word,
+  .paused .word {
+    color: var(--dim);
+  }
+  .hand,
   .next,
   .place,
   .left {
-    font-size: max(1.15rem, 3.4vmin);
+    font-size: max(1.2rem, 3.4cqmin);
     line-height: 1.35;
     font-variant-numeric: tabular-nums;
+  }
+  .hand {
+    font-weight: 700;
   }
   .next {
     min-height: 1.35em;
@@ -134,61 +137,64 @@ export const glanceStyles = css`
     color: var(--dim);
   }
   .notice {
-    margin-top: 1.2vmin;
+    margin-top: 1.2cqmin;
     padding: 0.6rem 0.8rem;
     border-left: 6px solid var(--accent);
     background: var(--raised);
-    font-size: max(1.05rem, 2.6vmin);
+    font-size: max(1.05rem, 2.6cqmin);
     text-align: left;
   }
   .marks {
-    margin: 1.4vmin 0 0.6vmin;
+    margin: 2cqmin 0 1.4cqmin;
     display: grid;
-    gap: 8px;
+    gap: 10px;
     justify-items: center;
   }
   .marks span {
     display: flex;
+    align-items: center;
     gap: 6px;
     width: min(100%, 32rem);
+    height: 14px;
+  }
+  .marks .sets {
+    height: 5px;
   }
   i {
     flex: 1;
-    height: 8px;
-    border-radius: 4px;
+    height: 6px;
+    border-radius: 3px;
     background: var(--faint);
-  }
-  .sets i {
-    height: 4px;
   }
   i.past {
     background: var(--dim);
   }
   i.now {
+    height: 14px;
     background: var(--ink);
-    outline: 2px solid var(--ink);
-    outline-offset: 1px;
+  }
+  .sets i,
+  .sets i.now {
+    height: 5px;
   }
   @media (orientation: landscape) {
     .face {
-      grid-template: auto minmax(0, 1fr) / minmax(0, 3fr) minmax(0, 2fr);
-      column-gap: 3vmin;
+      grid-template: auto minmax(0, 1fr) / minmax(0, 6fr) minmax(0, 5fr);
+      column-gap: 4cqmin;
     }
     .title {
       grid-column: 1 / -1;
-    }
-    .bow {
-      width: min(100%, 92vh);
-    }
-    .word {
-      font-size: min(13vmin, 6.6vw);
     }
     .words {
       align-self: center;
       text-align: left;
     }
+    .word {
+      font-size: min(7.6cqw, 22cqh);
+    }
     .marks {
       justify-items: start;
+      margin: 3cqmin 0 2cqmin;
     }
   }
 `;

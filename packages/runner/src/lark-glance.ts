@@ -3,7 +3,8 @@ import { html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { digitsOf } from './clock-words.ts';
-import { drawAmount } from './draw-amount.ts';
+import { drawAmount, stepDone } from './draw-amount.ts';
+import { digitPlace } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
 import { nextWords, phaseWord } from './phase-words.ts';
@@ -69,13 +70,14 @@ export class LarkGlance extends LitElement {
     const isOver = view.state === 'done' || view.state === 'stopped';
     const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
     return html`<div class="face ${kind}">
-      <p class="title">${this.blockTitle}${view.step?.hand === 'opposite' ? ' · other hand' : ''}</p>
+      <p class="title">${this.blockTitle}</p>
       <div class="bow">
-        ${this.#bow(view)}
-        <span class="seconds ${seconds.length > 2 ? 'long' : ''}" part="seconds" role="timer">${seconds}</span>
+        ${this.#bow(view, seconds)}
+        <span class="unseen" role="timer">${seconds}</span>
       </div>
       <div class="words">
         <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
+        ${view.step?.hand === 'opposite' ? html`<p class="hand">Other hand</p>` : nothing}
         <p class="next">${nextWords(view)}</p>
         ${this.#marks(view)}
         <p class="place">${placeWords(view)}</p>
@@ -85,14 +87,32 @@ export class LarkGlance extends LitElement {
     </div>`;
   }
 
-  #bow(view: SessionView) {
-    const shape = bowPaths(this.#amount(view), this.hand);
+  #bow(view: SessionView, seconds: string) {
+    const amount = this.#amount(view);
+    const hand = view.step?.hand === 'opposite' ? otherHand(this.hand) : this.hand;
+    const shape = bowPaths(amount, hand, this.#leftRatio(view));
+    const kind = view.step?.kind;
+    const digits = digitPlace(seconds, shape, hand, kind === 'draw' || kind === 'hold' || kind === 'letDown');
     return html`<svg viewBox="0 0 ${BOW_BOX.width} ${BOW_BOX.height}" aria-hidden="true">
-      ${svg`<path class="limbs" d=${shape.limbs}></path>
+      ${svg`<path class="string" d=${shape.string}></path>
+        <path class="lit" d=${shape.lit}></path>
+        <path class="limbs" d=${shape.limbs}></path>
         <path class="grip" d=${shape.grip}></path>
-        <path class="string" d=${shape.string}></path>
-        <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="16"></circle>`}
+        <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="15"></circle>
+        <text class="seconds" part="seconds" text-anchor="middle" x=${digits.x} y=${digits.y} font-size=${digits.fontSize}>
+          ${seconds}
+        </text>`}
     </svg>`;
+  }
+
+  /** How much of the string is lit: all of it through a draw, and the time left of a hold or a rest. */
+  #leftRatio(view: SessionView): number {
+    const kind = view.step?.kind;
+    if (kind === 'draw') return 1;
+    if (kind !== 'hold' && kind !== 'rest' && kind !== 'setRest') return 0;
+    const left = 1 - stepDone(view);
+    // Without motion it goes by whole seconds.
+    return this.isStill ? Math.min(1, (Math.ceil(view.msLeft / 1000) * 1000) / Math.max(1, view.stepMs)) : left;
   }
 
   #amount(view: SessionView): number {
@@ -112,6 +132,10 @@ export class LarkGlance extends LitElement {
           })}</span>`;
     return html`<div class="marks" aria-hidden="true">${row('sets', set, sets)}${row('reps', rep, reps)}</div>`;
   }
+}
+
+function otherHand(hand: DrawHand): DrawHand {
+  return hand === 'right' ? 'left' : 'right';
 }
 
 declare global {
