@@ -9,8 +9,8 @@ export type Verdict = 'absent' | 'clean' | 'missed' | 'broken' | 'neutral';
  * Judges one block of one session.
  *
  * Clean: every rep in full, the whole dose of the place on the ladder, effort within the limit and no pain. Missed: at least `missedShare` of
- * the reps short or skipped. Broken: some short or skipped, but fewer. Everything else is neutral: reps nobody can vouch for, a dose cut for
- * time or a deload, a drill stopped early without a miss, pain, more effort than the limit.
+ * the reps short or skipped. Broken: fewer short or skipped, or pain, or more effort than the limit; pain breaks the row of every block of its
+ * program, begun or not. Neutral: reps nobody can vouch for, a dose cut for time or a deload, a drill stopped early without a miss.
  * @param record the session
  * @param block the block's index in the program
  * @param place where on the ladder the session stood
@@ -20,21 +20,19 @@ export type Verdict = 'absent' | 'clean' | 'missed' | 'broken' | 'neutral';
 export function judgeBlock(record: DrillRecord, block: number, place: LeverValues, ladder: Ladder): Verdict {
   let done = 0;
   let missed = 0;
-  let unsure = 0;
-  let below = 0;
+  let doubtful = 0;
   let lastBlock = 0;
+  const placeMs = Math.round(place.hold * 1000);
   for (const rep of record.reps) {
     lastBlock = Math.max(lastBlock, rep.block);
     if (rep.block !== block) continue;
     done++;
     if (rep.outcome === 'short' || rep.outcome === 'skipped') missed++;
-    else if (rep.outcome === 'unsure') unsure++;
-    if (rep.prescribedMs < Math.round(place.hold * 1000)) below++;
+    else if (rep.outcome === 'unsure' || rep.prescribedMs < placeMs) doubtful++;
   }
-  if (done === 0) return 'absent';
+  if (done === 0) return record.pain ? 'broken' : 'absent';
   const notBegun = block === lastBlock ? Math.max(0, (record.prescribedReps ?? 0) - record.reps.length) : 0;
-  if (missed > 0) return missed / (done + notBegun) >= ladder.stepDownAfter.missedShare ? 'missed' : 'broken';
-  const wholeDose = record.prescribedReps === undefined || done >= place.reps * place.sets;
-  const easyEnough = (record.effort ?? 0) <= ladder.climbAfter.effortAtMost;
-  return unsure === 0 && below === 0 && notBegun === 0 && wholeDose && easyEnough && !record.pain ? 'clean' : 'neutral';
+  if (missed > 0 && missed / (done + notBegun) >= ladder.stepDownAfter.missedShare) return 'missed';
+  if (missed > 0 || record.pain || (record.effort ?? 0) > ladder.climbAfter.effortAtMost) return 'broken';
+  return doubtful === 0 && notBegun === 0 && done >= place.reps * place.sets ? 'clean' : 'neutral';
 }

@@ -3,8 +3,8 @@ import { type Block, type Ladder, type Lever, leverRanges } from '../program/pro
 /** The value of each lever at one place on a ladder: seconds, counts, pounds-force. */
 export type LeverValues = Readonly<Record<Lever, number>>;
 
-/** No ladder is climbed more often than this; a year of daily climbs is fewer. */
-const mostClimbs = 2000;
+/** No ladder is climbed more often than this; five years of daily climbs are fewer. */
+export const mostClimbs = 2000;
 
 /**
  * Every place on a block's ladder, from its foot to its top.
@@ -16,17 +16,30 @@ const mostClimbs = 2000;
  * @returns at least one place, the block's own values
  */
 export function ladderPath(block: Block, ladder: Ladder | undefined = block.ladder): LeverValues[] {
+  return walkLadder(block, ladder).path;
+}
+
+/**
+ * The same, and whether the ladder goes on above the last place that is counted.
+ * @param block the block as its file says
+ * @param ladder its ladder, if it has one
+ * @returns the places, foot first; `isCut` where there are more than can be climbed in years
+ */
+export function walkLadder(
+  block: Block,
+  ladder: Ladder | undefined = block.ladder,
+): { path: LeverValues[]; isCut: boolean } {
   let place: LeverValues = { hold: block.hold, reps: block.reps, sets: block.sets, addedWeight: block.addedWeight };
   const path = [place];
   const seen = new Set([keyOf(place)]);
   while (ladder && path.length <= mostClimbs) {
     const above = climb(place, ladder);
-    if (!above || seen.has(keyOf(above))) break;
+    if (!above || seen.has(keyOf(above))) return { path, isCut: false };
     place = above;
     seen.add(keyOf(place));
     path.push(place);
   }
-  return path;
+  return { path, isCut: ladder !== undefined };
 }
 
 function climb(place: LeverValues, ladder: Ladder): LeverValues | undefined {

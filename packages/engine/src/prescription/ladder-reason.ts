@@ -1,4 +1,5 @@
 import type { Block } from '../program/program.ts';
+import { mostClimbs } from './ladder-path.ts';
 import type { Reason } from './prescription.ts';
 import { changeWords, counted, dayWords } from './reason-words.ts';
 import type { LadderState } from './replay-ladder.ts';
@@ -46,7 +47,8 @@ export function ladderReason(block: Block, index: number, state: LadderState): R
   };
 }
 
-function nextWords(block: Block, { cleanInRow, level, top }: LadderState): string {
+function nextWords(block: Block, { cleanInRow, level, top, isCut }: LadderState): string {
+  if (level === top && isCut) return `The ladder goes on, but only its first ${mostClimbs} steps are counted.`;
   if (level === top) return 'This is the top of its ladder.';
   const need = (block.ladder?.climbAfter.cleanSessions ?? 0) - cleanInRow;
   return `${counted(need, 'more clean session')} to the next step.`.replace(

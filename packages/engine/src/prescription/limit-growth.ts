@@ -1,5 +1,6 @@
+import type { Ladder } from '../program/program.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
-import type { PrescribedBlock } from './prescription.ts';
+import type { PrescribedBlock, Reason } from './prescription.ts';
 import type { PastSession } from './program-sessions.ts';
 
 /** What a block may still hold this week, milliseconds at full draw. */
@@ -54,4 +55,41 @@ export function withinBudget(block: PrescribedBlock, leftMs: number): { sets: nu
     if (reps >= 1) return { sets, reps };
   }
   return { sets: 1, reps: 1 };
+}
+
+/**
+ * Holds a block to its ladder's weekly growth.
+ * @param ladder the block's ladder, if it has one
+ * @param today today's block
+ * @param sessions the program's sessions in order of time
+ * @param day days from 1970-01-01
+ * @returns today's block, and the reason if the limit acted
+ */
+export function limitBlock(
+  ladder: Ladder | undefined,
+  today: PrescribedBlock,
+  sessions: readonly PastSession[],
+  day: number,
+): { block: PrescribedBlock; reason?: Reason } {
+  if (ladder?.weeklyGrowth === undefined) return { block: today };
+  const budget = growthBudget(sessions, today.block, day, ladder.weeklyGrowth);
+  if (!budget || today.sets * today.reps * today.holdMs <= budget.leftMs) return { block: today };
+  const { sets, reps } = withinBudget(today, budget.leftMs);
+  const seconds = (ms: number) => Math.round(ms / 1000);
+  const facts = {
+    growth: ladder.weeklyGrowth,
+    meanSeconds: seconds(budget.meanMs),
+    doneSeconds: seconds(budget.doneMs),
+    sets,
+    reps,
+  };
+  const cut =
+    sets === today.sets && reps === today.reps
+      ? `${sets} × ${reps}, the least there is`
+      : `${sets} × ${reps} instead of ${today.sets} × ${today.reps}`;
+  const change = `${today.title}: ${cut}, so that this week holds at most ${ladder.weeklyGrowth} times the ${facts.meanSeconds} s of the last training weeks; ${facts.doneSeconds} s are done. This is a habit, not a proven protection: Buist and others found no fewer injuries with such a limit in 2008.`;
+  return {
+    block: { ...today, sets, reps },
+    reason: { rule: 'weeklyGrowth', block: today.block, facts, change, acts: ['sets', 'reps'] },
+  };
 }

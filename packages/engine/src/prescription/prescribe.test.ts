@@ -2,88 +2,26 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { DrillRecord, Outcome } from '../journal/drill-record.ts';
 import { builtInPrograms } from '../program/built-in-programs.ts';
-import { type Program, programSchema } from '../program/program.ts';
+import type { Program } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import { prescribe } from './prescribe.ts';
+import { missedTwo, trialLadder, trialProgram, trialRecord } from './trial-history.ts';
 
 // Expected numbers follow the rules of the program file page; they are its definitions, not measurements.
 
-const ladder = {
-  rungs: [
-    { raise: 'hold', by: 5, until: 45 },
-    { raise: 'addedWeight', by: 2, until: 6, resets: { hold: 30 } },
-  ],
-};
-
-function programWith(change: object = {}): Program {
-  const block = {
-    title: 'Holds',
-    drill: 'holding',
-    sets: 2,
-    reps: 5,
-    draw: 3,
-    hold: 30,
-    letDown: 3,
-    rest: { timesHold: 2 },
-    setRest: 120,
-    ladder,
-  };
-  return programSchema.parse({
-    format: 'larkhold/program',
-    version: 1,
-    title: 'Weekday',
-    tool: 'bow',
-    blocks: [{ ...block, ...change }],
-  });
-}
-
-function session(
-  date: string,
-  holdSeconds: number,
-  outcomes: Partial<Record<number, Outcome>> = {},
-  more: Partial<DrillRecord> = {},
-): DrillRecord {
-  const reps = Array.from({ length: 10 }, (_, index) => {
-    const outcome = outcomes[index] ?? 'held';
-    const prescribedMs = holdSeconds * 1000;
-    const heldMs = outcome === 'held' ? prescribedMs : 0;
-    return {
-      block: 0,
-      set: Math.floor(index / 5),
-      rep: index % 5,
-      hand: 'usual' as const,
-      prescribedMs,
-      heldMs,
-      outcome,
-    };
-  });
-  const startedAt = `${date}T06:30:00Z`;
-  return {
-    id: `${date}-${holdSeconds}`,
-    program: 'Weekday',
-    date,
-    startedAt,
-    endedAt: startedAt,
-    prescribedReps: 10,
-    reps,
-    ...more,
-  };
-}
-
-const missedTwo = { 0: 'short', 1: 'skipped' } as const;
 const holdOf = (program: Program, records: DrillRecord[], today: string) =>
   prescribe({ program, records, today }).blocks[0]!.holdMs / 1000;
 
 describe('the ladder', () => {
   it('begins with the block as written, and says so', () => {
-    const today = prescribe({ program: programWith(), records: [], today: '2026-11-25' });
+    const today = prescribe({ program: trialProgram(), records: [], today: '2026-11-25' });
     expect(today.blocks[0]).toMatchObject({ sets: 2, reps: 5, holdMs: 30_000, restMs: 60_000 });
     expect(today.reasons[0]).toMatchObject({ rule: 'start', block: 0 });
   });
 
   it('climbs after two clean sessions in a row, and the rest follows the hold', () => {
-    const records = [session('2026-11-20', 30), session('2026-11-22', 30)];
-    const today = prescribe({ program: programWith(), records, today: '2026-11-25' });
+    const records = [trialRecord('2026-11-20', 30), trialRecord('2026-11-22', 30)];
+    const today = prescribe({ program: trialProgram(), records, today: '2026-11-25' });
     expect(today.blocks[0]).toMatchObject({ holdMs: 35_000, restMs: 70_000 });
     expect(today.reasons[0]!.change).toBe(
       'Holds: hold 30 s to 35 s, because of 2 clean sessions in a row, the last on 22 November. 2 more clean sessions to the next step.',
@@ -91,55 +29,71 @@ describe('the ladder', () => {
   });
 
   it('steps down when a fifth of the reps is missed', () => {
-    const records = [session('2026-11-20', 30), session('2026-11-22', 30), session('2026-11-24', 35, missedTwo)];
-    const today = prescribe({ program: programWith(), records, today: '2026-11-25' });
+    const records = [
+      trialRecord('2026-11-20', 30),
+      trialRecord('2026-11-22', 30),
+      trialRecord('2026-11-24', 35, missedTwo),
+    ];
+    const today = prescribe({ program: trialProgram(), records, today: '2026-11-25' });
     expect(today.blocks[0]!.holdMs).toBe(30_000);
     expect(today.reasons[0]!.rule).toBe('stepDown');
   });
 
   it('does not go below its foot', () => {
-    expect(holdOf(programWith(), [session('2026-11-24', 30, missedTwo)], '2026-11-25')).toBe(30);
+    expect(holdOf(trialProgram(), [trialRecord('2026-11-24', 30, missedTwo)], '2026-11-25')).toBe(30);
   });
 
   it('lets unsure reps neither help nor break a row', () => {
-    const records = [session('2026-11-20', 30), session('2026-11-21', 30, { 3: 'unsure' }), session('2026-11-22', 30)];
-    expect(holdOf(programWith(), records.slice(0, 2), '2026-11-25')).toBe(30);
-    expect(holdOf(programWith(), records, '2026-11-25')).toBe(35);
+    const records = [
+      trialRecord('2026-11-20', 30),
+      trialRecord('2026-11-21', 30, { 3: 'unsure' }),
+      trialRecord('2026-11-22', 30),
+    ];
+    expect(holdOf(trialProgram(), records.slice(0, 2), '2026-11-25')).toBe(30);
+    expect(holdOf(trialProgram(), records, '2026-11-25')).toBe(35);
   });
 
   it('does not climb on effort over the limit or on pain', () => {
     expect(
-      holdOf(programWith(), [session('2026-11-20', 30), session('2026-11-22', 30, {}, { effort: 8 })], '2026-11-25'),
+      holdOf(
+        trialProgram(),
+        [trialRecord('2026-11-20', 30), trialRecord('2026-11-22', 30, {}, { effort: 8 })],
+        '2026-11-25',
+      ),
     ).toBe(30);
     expect(
-      holdOf(programWith(), [session('2026-11-20', 30), session('2026-11-22', 30, {}, { pain: true })], '2026-11-25'),
+      holdOf(
+        trialProgram(),
+        [trialRecord('2026-11-20', 30), trialRecord('2026-11-22', 30, {}, { pain: true })],
+        '2026-11-25',
+      ),
     ).toBe(30);
   });
 
   it('sets the hold back when weight is added', () => {
-    const records = [30, 30, 35, 35, 40, 40, 45, 45].map((hold, index) => session(`2026-11-${10 + index}`, hold));
-    const [block] = prescribe({ program: programWith(), records, today: '2026-11-18' }).blocks;
+    const records = [30, 30, 35, 35, 40, 40, 45, 45].map((hold, index) => trialRecord(`2026-11-${10 + index}`, hold));
+    const [block] = prescribe({ program: trialProgram(), records, today: '2026-11-18' }).blocks;
     expect(block).toMatchObject({ holdMs: 30_000, addedWeightLbf: 2 });
   });
 
   it('steps down after a layoff, and stays there', () => {
-    const program = programWith({ ladder: { ...ladder, layoff: [{ days: 10, stepsDown: 1 }] } });
-    const records = [session('2026-11-01', 30), session('2026-11-02', 30)];
+    const program = trialProgram({ ladder: { ...trialLadder, layoff: [{ days: 10, stepsDown: 1 }] } });
+    const records = [trialRecord('2026-11-01', 30), trialRecord('2026-11-02', 30)];
     expect(holdOf(program, records, '2026-11-11')).toBe(35);
     expect(holdOf(program, records, '2026-11-12')).toBe(30);
-    expect(holdOf(program, [...records, session('2026-11-12', 30)], '2026-11-13')).toBe(30);
+    expect(holdOf(program, [...records, trialRecord('2026-11-12', 30)], '2026-11-13')).toBe(30);
   });
 
   it('keeps a share of the reps in a deload week', () => {
-    const program = programWith({ ladder: { ...ladder, deload: { everyWeeks: 2, keep: 0.6 } } });
-    const today = prescribe({ program, records: [session('2026-11-18', 30)], today: '2026-11-25' });
+    const program = trialProgram({ ladder: { ...trialLadder, deload: { everyWeeks: 2, keep: 0.6 } } });
+    const today = prescribe({ program, records: [trialRecord('2026-11-18', 30)], today: '2026-11-25' });
     expect(today.blocks[0]!.reps).toBe(3);
     expect(today.reasons.map(({ rule }) => rule)).toContain('deload');
   });
 
   it('keeps weekly growth within its limit', () => {
-    const program = programWith({ ladder: { ...ladder, weeklyGrowth: 1.1 } });
-    const records = [session('2026-11-17', 30), session('2026-11-23', 30)];
+    const program = trialProgram({ ladder: { ...trialLadder, weeklyGrowth: 1.1 } });
+    const records = [trialRecord('2026-11-17', 30), trialRecord('2026-11-23', 30)];
     const [block] = prescribe({ program, records, today: '2026-11-25' }).blocks;
     expect(block).toMatchObject({ sets: 1, reps: 1 }); // 330 s allowed, 300 s done
   });
@@ -148,11 +102,11 @@ describe('the ladder', () => {
 describe('prescribe', () => {
   it('matches by id where both have one, else by title', () => {
     const id = builtInPrograms[0]!.id!;
-    const program = { ...programWith(), id };
+    const program = { ...trialProgram(), id };
     const other = '00000000-0000-4000-8000-000000000000';
     const two = (more: Partial<DrillRecord>) => [
-      session('2026-11-20', 30, {}, more),
-      session('2026-11-22', 30, {}, more),
+      trialRecord('2026-11-20', 30, {}, more),
+      trialRecord('2026-11-22', 30, {}, more),
     ];
     expect(holdOf(program, two({ programId: other }), '2026-11-25')).toBe(30);
     expect(holdOf(program, two({ programId: id, program: 'Renamed' }), '2026-11-25')).toBe(35);
@@ -160,15 +114,15 @@ describe('prescribe', () => {
   });
 
   it('leaves out what lies in the future, and says so', () => {
-    const records = [session('2026-11-26', 30), session('2026-11-27', 30)];
-    const today = prescribe({ program: programWith(), records, today: '2026-11-25' });
+    const records = [trialRecord('2026-11-26', 30), trialRecord('2026-11-27', 30)];
+    const today = prescribe({ program: trialProgram(), records, today: '2026-11-25' });
     expect(today.blocks[0]!.holdMs).toBe(30_000);
     expect(today.reasons.at(-1)).toMatchObject({ rule: 'future', facts: { records: 2 } });
   });
 
   it('throws on a day, minutes or a program that cannot be', () => {
-    expect(() => prescribe({ program: programWith(), records: [], today: '2026-02-30' })).toThrow(RangeError);
-    expect(() => prescribe({ program: programWith(), records: [], today: '2026-11-25', minutes: 1.5 })).toThrow(
+    expect(() => prescribe({ program: trialProgram(), records: [], today: '2026-02-30' })).toThrow(RangeError);
+    expect(() => prescribe({ program: trialProgram(), records: [], today: '2026-11-25', minutes: 1.5 })).toThrow(
       RangeError,
     );
     expect(() => prescribe({ program: { title: 'x' } as Program, records: [], today: '2026-11-25' })).toThrow(
@@ -188,7 +142,7 @@ describe('prescribe', () => {
   );
 
   it('finds the most time under tension that fits, as trying all does', () => {
-    const program = programWith({ sets: 4, reps: 6, setRest: 45, ladder: undefined });
+    const program = trialProgram({ sets: 4, reps: 6, setRest: 45, ladder: undefined });
     for (let minutes = 2; minutes < 40; minutes++) {
       let best = 0;
       for (let sets = 1; sets <= 4; sets++) {
@@ -212,9 +166,9 @@ describe('over random histories', () => {
     fc.tuple(fc.integer({ min: 20_000, max: 20_400 }), fc.integer({ min: 6, max: 9 }), outcomes),
     { maxLength: 40 },
   );
-  const program = programWith({
+  const program = trialProgram({
     ladder: {
-      ...ladder,
+      ...trialLadder,
       layoff: [
         { days: 10, stepsDown: 1 },
         { days: 30, stepsDown: 3 },
@@ -223,7 +177,7 @@ describe('over random histories', () => {
     },
   });
   const build = (entries: readonly (readonly [number, number, Outcome[]])[]) =>
-    entries.map(([day, hold, list], index) => ({ ...session(dayOfNumber(day), hold * 5, list), id: `r${index}` }));
+    entries.map(([day, hold, list], index) => ({ ...trialRecord(dayOfNumber(day), hold * 5, list), id: `r${index}` }));
   const today = dayOfNumber(20_400);
   const levelOf = (records: DrillRecord[]) => prescribe({ program, records, today }).reasons[0]!.facts.level as number;
 
@@ -237,7 +191,7 @@ describe('over random histories', () => {
         expect(JSON.stringify(given)).not.toMatch(/NaN|Infinity|null/);
         expect(prescribe({ program, records: [...records].reverse(), today })).toEqual(given);
         const extra = (list: Partial<Record<number, Outcome>>) => ({
-          ...session(today, 45, list),
+          ...trialRecord(today, 45, list),
           id: 'z',
           startedAt: `${today}T23:00:00Z`,
         });

@@ -20,6 +20,18 @@ export interface PrescribedBlock {
   calls?: readonly string[] | 'shot-process';
 }
 
+/** The numbers of a prescription that can be asked about. */
+export type AskedNumber =
+  | 'sets'
+  | 'reps'
+  | 'draw'
+  | 'hold'
+  | 'letDown'
+  | 'rest'
+  | 'setRest'
+  | 'addedWeight'
+  | 'duration';
+
 /** One rule that acted on a prescription. */
 export interface Reason {
   rule: string;
@@ -28,6 +40,8 @@ export interface Reason {
   facts: Record<string, number | string>;
   /** What it changed: one plain sentence. */
   change: string;
+  /** The numbers it decided or changed. */
+  acts?: readonly AskedNumber[];
 }
 
 /** Today's numbers for a program, and why. */

@@ -1,6 +1,6 @@
 import type { Block, Ladder } from '../program/program.ts';
 import { judgeBlock } from './judge-block.ts';
-import { type LeverValues, ladderPath } from './ladder-path.ts';
+import { type LeverValues, walkLadder } from './ladder-path.ts';
 import type { PastSession } from './program-sessions.ts';
 
 /** The last thing that moved a block on its ladder. */
@@ -18,6 +18,8 @@ export interface LadderState {
   place: LeverValues;
   level: number;
   top: number;
+  /** The ladder goes on above `top`. */
+  isCut: boolean;
   cleanInRow: number;
   lastMove?: LadderMove;
 }
@@ -36,7 +38,7 @@ export function replayLadder(
   sessions: readonly PastSession[],
   today: number,
 ): LadderState {
-  const path = ladderPath(block);
+  const { path, isCut } = walkLadder(block);
   const { ladder } = block;
   const state = { level: 0, cleanInRow: 0, missedInRow: 0, lastMove: undefined as LadderMove | undefined };
   let lastDay: number | undefined;
@@ -58,7 +60,7 @@ export function replayLadder(
 
   for (const { record, day } of ladder ? sessions : []) {
     layOff(day);
-    lastDay = day;
+    lastDay = Math.max(lastDay ?? day, day); // west across the date line the local day goes back
     const verdict = judgeBlock(record, index, path[state.level]!, ladder!);
     if (verdict === 'absent' || verdict === 'neutral') continue;
     state.cleanInRow = verdict === 'clean' ? state.cleanInRow + 1 : 0;
@@ -69,7 +71,7 @@ export function replayLadder(
   }
   layOff(today);
   const { level, cleanInRow, lastMove } = state;
-  return { place: path[level]!, level, top: path.length - 1, cleanInRow, lastMove };
+  return { place: path[level]!, level, top: path.length - 1, isCut, cleanInRow, lastMove };
 }
 
 function stepsDown(ladder: Ladder, days: number): number {

@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fitToLimit } from './fit-minutes.ts';
+import type { PrescribedBlock } from './prescription.ts';
+import { timelineDurationMs } from './timeline-duration.ts';
+
+// The oracle tries every way to do every block.
+
+function createBlock(index: number, change: Partial<PrescribedBlock>): PrescribedBlock {
+  return {
+    ...{ block: index, title: `Block ${index}`, drill: 'holding', sets: 1, reps: 1 },
+    ...{ drawMs: 3000, holdMs: 30_000, letDownMs: 3000, restMs: 60_000, setRestMs: 120_000 },
+    ...{ letDownTo: 'rest', hand: 'usual', addedWeightLbf: 0, ...change },
+  };
+}
+
+function waysOf(blocks: readonly PrescribedBlock[]): PrescribedBlock[][] {
+  const [first, ...rest] = blocks;
+  if (!first) return [[]];
+  const later = waysOf(rest);
+  const own: PrescribedBlock[][] = [[]];
+  for (let sets = 1; sets <= first.sets; sets++) {
+    for (let reps = 1; reps <= first.reps; reps++) own.push([{ ...first, sets, reps }]);
+  }
+  return own.flatMap((choice) => later.map((way) => [...choice, ...way]));
+}
+
+const heldOf = (way: readonly PrescribedBlock[]) =>
+  way.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0);
+const setsOf = (way: readonly PrescribedBlock[]) => way.reduce((sum, { sets }) => sum + sets, 0);
+
+const anyBlocks = fc
+  .array(
+    fc.record({
+      sets: fc.integer({ min: 1, max: 3 }),
+      reps: fc.integer({ min: 1, max: 4 }),
+      holdMs: fc.integer({ min: 1, max: 80 }).map((half) => half * 500),
+      restMs: fc.integer({ min: 0, max: 60 }).map((seconds) => seconds * 1000),
+      setRestMs: fc.integer({ min: 0, max: 180 }).map((seconds) => seconds * 1000),
+    }),
+    { minLength: 1, maxLength: 3 },
+  )
+  .map((changes) => changes.map((change, index) => createBlock(index, change)));
+
+describe('fitToLimit', () => {
+  it('finds what trying every way finds: most time held, then most sets', () => {
+    fc.assert(
+      fc.property(anyBlocks, fc.integer({ min: 1, max: 25 }), (blocks, minutes) => {
+        const limitMs = minutes * 60_000;
+        const fitting = waysOf(blocks).filter((way) => way.length > 0 && timelineDurationMs(way) <= limitMs);
+        fc.pre(fitting.length > 0);
+        const held = Math.max(...fitting.map(heldOf));
+        const sets = Math.max(...fitting.filter((way) => heldOf(way) === held).map(setsOf));
+        const fitted = fitToLimit(blocks, limitMs);
+        expect(timelineDurationMs(fitted)).toBeLessThanOrEqual(limitMs);
+        expect([heldOf(fitted), setsOf(fitted)]).toEqual([held, sets]);
+      }),
+      { seed: 71, numRuns: 300 },
+    );
+  });
+
+  it('cuts one hold where not one rep fits', () => {
+    const [only, ...more] = fitToLimit([createBlock(0, { holdMs: 90_000 })], 60_000);
+    expect(only).toMatchObject({ sets: 1, reps: 1, holdMs: 44_000 }); // 60 - 10 ready - 3 draw - 3 let-down
+    expect(more).toEqual([]);
+  });
+
+  it.each([5, 12, 45, 90])(
+    'is exact for twenty blocks of 5 x 12 in %i minutes, as a table by the second is',
+    (minutes) => {
+      const blocks = Array.from({ length: 20 }, (_, index) => {
+        const change = {
+          holdMs: 1000 * (4 + ((index * 7) % 13)),
+          restMs: 1000 * (index % 7),
+          setRestMs: 1000 * (20 + index),
+        };
+        return createBlock(index, { sets: 5, reps: 12, ...change });
+      });
+      expect(heldOf(fitToLimit(blocks, minutes * 60_000)) / 1000).toBe(mostHeldBySecond(blocks, minutes * 60 - 10));
+    },
+  );
+});
+
+/** most[t]: the most seconds held in t seconds by the blocks from one on, -1 where none was begun. */
+function mostHeldBySecond(blocks: readonly PrescribedBlock[], seconds: number): number {
+  let begun = new Array<number>(seconds + 1).fill(-1);
+  for (const { sets, reps, drawMs, holdMs, letDownMs, restMs, setRestMs } of [...blocks].reverse()) {
+    const next = [...begun];
+    for (let set = 1; set <= sets; set++) {
+      for (let rep = 1; rep <= reps; rep++) {
+        const cost = (set * (rep * (drawMs + holdMs + letDownMs) + (rep - 1) * restMs) + (set - 1) * setRestMs) / 1000;
+        const held = (set * rep * holdMs) / 1000;
+        for (let at = cost; at <= seconds; at++) {
+          const before = begun[at - cost - setRestMs / 1000] ?? -1;
+          next[at] = Math.max(next[at]!, held, before < 0 ? -1 : before + held);
+        }
+      }
+    }
+    begun = next;
+  }
+  return begun[seconds]!;
+}
