@@ -80,7 +80,7 @@ describe('parseProgram', () => {
     ['a key twice', '{"format":"larkhold/program","format":"x"}', /twice/],
     ['a number without end', '{"format":"larkhold/program","version":1e999}', /too large/],
     ['half a character', '{"format":"larkhold/program","title":"\\ud800"}', /surrogate/],
-    ['a NUL', '{"format":"larkhold/program","title":"\\u0000"}', /NUL/],
+    ['a NUL', '{"format":"larkhold/program","title":"\\u0000"}', /U\+0000/],
     ['brackets without end', '['.repeat(500_000), /levels deep/],
     ['a file too large', ' '.repeat(largestProgramBytes + 1), /1 MiB/],
   ])('refuses %s with its own message', (_, text, message) => {

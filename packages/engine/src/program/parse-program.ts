@@ -1,12 +1,15 @@
 import { describeIssue } from './describe-issue.ts';
 import { migrateProgram, programVersion } from './migrate-program.ts';
 import { type Problem, pointerOf } from './problem.ts';
-import { type Program, programSchema } from './program.ts';
-import { checkRules } from './program-rules.ts';
+import { mostBlocks, type Program, programSchema } from './program.ts';
+import { checkBlock, checkLength, type RuleBreak } from './program-rules.ts';
 import { type ReadJson, readJson } from './read-json.ts';
 
 /** The largest program file that is read, bytes of UTF-8. */
 export const largestProgramBytes = 1_048_576;
+
+/** The most problems that are told one by one. */
+export const mostProblems = 200;
 
 /** A program, or everything that is wrong with its file. */
 export type ParsedProgram = { ok: true; program: Program } | { ok: false; problems: Problem[] };
@@ -14,7 +17,7 @@ export type ParsedProgram = { ok: true; program: Program } | { ok: false; proble
 /**
  * Reads a program file: is it ours, is it too new, migrate, validate.
  * @param text the file's text (JSON); a byte order mark at its start is passed over
- * @returns the program with its defaults filled in, or every problem with pointer, line and column
+ * @returns the program with its defaults filled in, or its problems with pointer, line and column: the first 200, and how many more there are
  * @example parseProgram('{}').ok === false
  */
 export function parseProgram(text: string): ParsedProgram {
@@ -22,7 +25,7 @@ export function parseProgram(text: string): ParsedProgram {
     return refused('The file is larger than 1 MiB and was not read. A program file is a page or two of text.');
   }
   const read = readJson(text.startsWith('\uFEFF') ? text.slice(1) : text);
-  if (!read.ok) return read;
+  if (!read.ok) return { ok: false, problems: inOrder(read.problems) };
   const stranger = notOurs(read.json);
   if (stranger) return { ok: false, problems: [stranger] };
   const file = migrateProgram(read.json.value as Record<string, unknown>);
@@ -45,7 +48,10 @@ function utf8Bytes(text: string): number {
 }
 
 function notOurs({ value, placeOf }: ReadJson): Problem | undefined {
-  const at = (pointer: string, message: string): Problem => ({ pointer, ...placeOf(pointer), message });
+  const at = (key: string, message: string): Problem => {
+    const path = key === '' ? [] : [key];
+    return { pointer: pointerOf(path), ...placeOf(path), message };
+  };
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
     return at('', 'A program file is an object in { }. This is something else.');
   }
@@ -54,30 +60,39 @@ function notOurs({ value, placeOf }: ReadJson): Problem | undefined {
     const found =
       format === undefined ? 'This file has no "format"' : `This file says ${JSON.stringify(format).slice(0, 60)}`;
     return at(
-      format === undefined ? '' : '/format',
+      format === undefined ? '' : 'format',
       `Expected "format": "larkhold/program". ${found}: it is not a program.`,
     );
   }
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return at(version === undefined ? '' : '/version', 'Expected "version", a whole number from 1.');
+    return at(version === undefined ? '' : 'version', 'Expected "version", a whole number from 1.');
   }
   if (version > programVersion) {
     const message = `This file is version ${version}; this Larkhold reads up to version ${programVersion}. Update Larkhold to open it.`;
-    return at('/version', message);
+    return at('version', message);
   }
   return undefined;
 }
 
 function validate(file: Record<string, unknown>, json: ReadJson): ParsedProgram {
   const result = programSchema.safeParse(file);
-  if (!result.success) {
-    return { ok: false, problems: inOrder(result.error.issues.flatMap((issue) => problemsOf(issue, file, json))) };
-  }
-  const problems = checkRules(result.data).map(({ path, message }) => {
-    const pointer = pointerOf(path);
-    return { pointer, ...json.placeOf(pointer), message };
-  });
-  return problems.length > 0 ? { ok: false, problems: inOrder(problems) } : { ok: true, program: result.data };
+  const problems = checkRules(file).map(({ path, message }) => ({
+    pointer: pointerOf(path),
+    ...json.placeOf(path),
+    message,
+  }));
+  if (!result.success) problems.push(...result.error.issues.flatMap((issue) => problemsOf(issue, file, json)));
+  else if (problems.length === 0) return { ok: true, program: result.data };
+  return { ok: false, problems: inOrder(problems) };
+}
+
+/** The rules between keys, as far as the schema's own complaints leave something to check: block by block. */
+function checkRules({ blocks }: Record<string, unknown>): RuleBreak[] {
+  if (!Array.isArray(blocks)) return [];
+  const read = blocks.slice(0, mostBlocks).map((block) => programSchema.shape.blocks.element.safeParse(block));
+  const breaks = read.flatMap(({ data }, index) => (data ? checkBlock(data, index, blocks.length) : []));
+  const sound = read.flatMap(({ data }) => data ?? []);
+  return sound.length === blocks.length ? [...breaks, ...checkLength(sound)] : breaks;
 }
 
 type Issue = Parameters<typeof describeIssue>[0];
@@ -87,7 +102,7 @@ function problemsOf(issue: Issue, file: unknown, json: ReadJson): Problem[] {
     return issue.keys.map((key) => {
       const pointer = pointerOf([...issue.path, key]);
       const message = `The key ${JSON.stringify(key.slice(0, 60))} is not known here. Remove it or check its spelling.`;
-      return { pointer, ...json.keyPlaceOf(pointer), message };
+      return { pointer, ...json.keyPlaceOf([...issue.path, key]), message };
     });
   }
   const pointer = pointerOf(issue.path);
@@ -95,13 +110,13 @@ function problemsOf(issue: Issue, file: unknown, json: ReadJson): Problem[] {
   if (found === undefined) {
     const key = String(issue.path.at(-1));
     const message = `The key ${JSON.stringify(key)} is missing. ${describeIssue(issue, undefined)}`;
-    return [{ pointer, ...json.placeOf(pointerOf(issue.path.slice(0, -1))), message }];
+    return [{ pointer, ...json.placeOf(issue.path.slice(0, -1)), message }];
   }
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
     const inner = nearestForm(issue.errors).map((part) => ({ ...part, path: [...issue.path, ...part.path] }) as Issue);
     return inner.flatMap((part) => problemsOf(part, file, json));
   }
-  return [{ pointer, ...json.placeOf(pointer), message: describeIssue(issue, found) }];
+  return [{ pointer, ...json.placeOf(issue.path), message: describeIssue(issue, found) }];
 }
 
 /** Of the forms a value may have, the one it comes nearest to: its own complaints are the useful ones. */
@@ -121,5 +136,10 @@ function valueAt(root: unknown, path: readonly PropertyKey[]): unknown {
 }
 
 function inOrder(problems: Problem[]): Problem[] {
-  return problems.sort((a, b) => a.line - b.line || a.column - b.column);
+  const sorted = problems.sort((a, b) => a.line - b.line || a.column - b.column);
+  const next = sorted[mostProblems];
+  if (!next) return sorted;
+  const others = sorted.length - mostProblems;
+  const message = `There ${others === 1 ? 'is 1 more problem' : `are ${others} more problems`} from here on.`;
+  return [...sorted.slice(0, mostProblems), { ...next, pointer: '', message }];
 }

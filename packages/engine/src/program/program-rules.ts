@@ -1,4 +1,4 @@
-import { type Block, type Lever, leverRanges, type Program, type Rung } from './program.ts';
+import { type Block, type Lever, leverRanges, type Rung } from './program.ts';
 
 /** The longest timeline a program may have, seconds: 4 hours. */
 export const longestProgramSeconds = 4 * 3600;
@@ -10,25 +10,31 @@ export interface RuleBreak {
 }
 
 /**
- * The rules of a program file that no single key shows, and that a JSON Schema cannot.
- * @param program a program that its schema accepts
+ * The rules of a block that no single key shows, and that a JSON Schema cannot.
+ * @param block a block that its schema accepts
+ * @param index its place in the program, from 0
+ * @param blockCount how many blocks the program has
  * @returns every rule it breaks, with the path of the value to change
  */
-export function checkRules(program: Program): RuleBreak[] {
-  const breaks = program.blocks.flatMap((block, index) => [
-    ...checkTenths(block, ['blocks', index]),
-    ...checkSetRest(block, index, program.blocks.length),
-    ...checkLadder(block, ['blocks', index, 'ladder']),
-  ]);
-  const seconds = longestSeconds(program);
-  if (seconds > longestProgramSeconds) {
-    const hours = (seconds / 3600).toFixed(1);
-    breaks.push({
-      path: ['blocks'],
-      message: `The whole program may take 4 hours; this one can take ${hours}. Take off sets, reps or rest.`,
-    });
-  }
-  return breaks;
+export function checkBlock(block: Block, index: number, blockCount: number): RuleBreak[] {
+  const path = ['blocks', index];
+  return [
+    ...checkTenths(block, path),
+    ...checkSetRest(block, index, blockCount),
+    ...checkLadder(block, [...path, 'ladder']),
+  ];
+}
+
+/**
+ * Whether a program fits its four hours with every lever as high as its ladder allows.
+ * @param blocks all blocks of a program, each one sound
+ * @returns the broken rule, if it is broken
+ */
+export function checkLength(blocks: readonly Block[]): RuleBreak[] {
+  const seconds = longestSeconds(blocks);
+  if (seconds <= longestProgramSeconds) return [];
+  const message = `The whole program may take 4 hours; this one can take ${(seconds / 3600).toFixed(1)}. Take off sets, reps or rest.`;
+  return [{ path: ['blocks'], message }];
 }
 
 function checkTenths(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
@@ -59,36 +65,37 @@ function isTenths(seconds: number): boolean {
   return Math.abs(seconds * 10 - Math.round(seconds * 10)) < 1e-9;
 }
 
-function checkSetRest(block: Block, index: number, blocks: number): RuleBreak[] {
-  if (block.setRest !== undefined || (block.sets === 1 && index === blocks - 1)) return [];
-  const why = block.sets > 1 ? 'there is more than one set' : 'another block follows';
-  return [
-    {
-      path: ['blocks', index],
-      message: `The key "setRest" is missing: it is needed because ${why}. Give seconds, 0 to 1800.`,
-    },
-  ];
+function checkSetRest(block: Block, index: number, blockCount: number): RuleBreak[] {
+  if (block.setRest !== undefined) return [];
+  const why = whySetRest(block, index < blockCount - 1);
+  if (why === undefined) return [];
+  const message = `The key "setRest" is missing: it is needed because ${why}. Give seconds, 0 to 1800.`;
+  return [{ path: ['blocks', index], message }];
+}
+
+function whySetRest({ sets, ladder }: Block, blockFollows: boolean): string | undefined {
+  if (sets > 1) return 'there is more than one set';
+  if (blockFollows) return 'another block follows';
+  if (ladder?.rungs.some(({ raise }) => raise === 'sets')) return 'the ladder raises the sets';
+  return undefined;
 }
 
 function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
   if (!block.ladder) return [];
   const { rungs, layoff = [] } = block.ladder;
   const breaks: RuleBreak[] = [];
-  const seen = new Set<Lever>();
   rungs.forEach((rung, index) => {
     const at = [...path, 'rungs', index];
-    const from = seen.has(rung.raise) ? undefined : block[rung.raise];
-    if (from !== undefined && rung.until <= from) {
-      breaks.push({
-        path: [...at, 'until'],
-        message: `Expected more than the block's own ${rung.raise}, ${from}. Found ${rung.until}: this rung could never be climbed.`,
-      });
+    const earlier = rungs.slice(0, index);
+    breaks.push(...checkUntil(rung, block[rung.raise], earlier, at));
+    if (undoesItself(rung, earlier)) {
+      const message = `These set back a rung that sets ${rung.raise} back in turn: the ladder would never end. Leave one of the two out.`;
+      breaks.push({ path: [...at, 'resets'], message });
     }
-    seen.add(rung.raise);
     for (const [lever, value] of Object.entries(rung.resets ?? {}) as [Lever, number][]) {
       if (lever === rung.raise) {
         breaks.push({ path: [...at, 'resets', lever], message: 'A rung cannot set back what it raises itself.' });
-      } else if (!rungs.slice(0, index).some((earlier) => earlier.raise === lever && value < earlier.until)) {
+      } else if (!earlier.some(({ raise, until }) => raise === lever && value < until)) {
         breaks.push({
           path: [...at, 'resets', lever],
           message: `Expected a value below the "until" of an earlier rung that raises ${lever}. Found ${value}.`,
@@ -108,16 +115,36 @@ function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
   return breaks;
 }
 
+/** A rung takes over where the last one on its lever ended, so it must end higher. */
+function checkUntil(rung: Rung, own: number, earlier: readonly Rung[], at: readonly PropertyKey[]): RuleBreak[] {
+  const ends = earlier.filter(({ raise }) => raise === rung.raise).map(({ until }) => until);
+  const from = Math.max(own, ...ends);
+  if (rung.until > from) return [];
+  const whose = from === own ? `the block's own ${rung.raise}` : `an earlier rung's ${rung.raise}`;
+  const message = `Expected more than ${whose}, ${from}. Found ${rung.until}: this rung could never be climbed.`;
+  return [{ path: [...at, 'until'], message }];
+}
+
+/** Whether a climb of this rung makes earlier rungs be climbed again that, on the way, take its own climb back. */
+function undoesItself(rung: Rung, earlier: readonly Rung[]): boolean {
+  const lost: Partial<Record<Lever, number>> = { ...rung.resets };
+  for (const before of earlier.toReversed()) {
+    const value = lost[before.raise];
+    if (value !== undefined && value < before.until) Object.assign(lost, before.resets);
+  }
+  return rung.resets?.[rung.raise] === undefined && lost[rung.raise] !== undefined;
+}
+
 /** The time of the program with every lever as high as its ladder allows. */
-function longestSeconds(program: Program): number {
-  return program.blocks.reduce((total, block, index) => {
+function longestSeconds(blocks: readonly Block[]): number {
+  return blocks.reduce((total, block, index) => {
     const top = (lever: Lever): number => {
       const untils = (block.ladder?.rungs ?? []).filter((rung) => rung.raise === lever).map((rung) => rung.until);
       return Math.min(leverRanges[lever].most, Math.max(block[lever], ...untils));
     };
     const [hold, reps, sets] = [top('hold'), top('reps'), top('sets')];
     const rest = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * hold;
-    const follows = index < program.blocks.length - 1 ? 1 : 0;
+    const follows = index < blocks.length - 1 ? 1 : 0;
     const setRests = (sets - 1 + follows) * (block.setRest ?? 0);
     return total + sets * (reps * (block.draw + hold + block.letDown) + (reps - 1) * rest) + setRests;
   }, 0);

@@ -125,6 +125,9 @@ const blockSchema = z.strictObject({
 
 const lines = (what: string) => z.array(z.string().max(200)).max(30).optional().describe(what);
 
+/** The most blocks a program may have. */
+export const mostBlocks = 20;
+
 /** The program file, version 1. Parsing fills in the defaults. Rules between keys are checked by `parseProgram`. */
 export const programSchema = z.strictObject({
   format: z.literal('larkhold/program').describe('Says what the file is.'),
@@ -136,7 +139,7 @@ export const programSchema = z.strictObject({
   source: text(1000, 'Where the numbers come from.').optional(),
   tool: z.enum(['bow', 'light-bow', 'band', 'strap']).describe('What is drawn.'),
   warmUp: lines('Shown and spoken before the drill, not timed.'),
-  blocks: z.array(blockSchema).min(1).max(20).describe('Done in order.'),
+  blocks: z.array(blockSchema).min(1).max(mostBlocks).describe('Done in order.'),
   coolDown: lines('Shown and spoken after the drill, not timed.'),
 });
 

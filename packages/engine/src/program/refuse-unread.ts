@@ -1,0 +1,60 @@
+import type { Problem } from './problem.ts';
+
+/** Deeper than any program nests. */
+const deepest = 40;
+
+/** More commas than a program has: one as large as the schema allows has fewer than 4400. */
+const mostCommas = 4500;
+
+/**
+ * What makes a text not worth parsing, found in one pass: so that no file, however hostile, takes long or exhausts the stack.
+ * @param text the file's text
+ * @returns why it is refused unread, with the place, or nothing
+ */
+export function refuseUnread(text: string): Problem | undefined {
+  let depth = 0;
+  let commas = 0;
+  let inString = false;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (inString) {
+      // RFC 8259 section 7: control characters in a text must be escaped; the JSON parser used here lets them pass
+      if (code < 0x20) return refuse(text, at, bareControl(code));
+      if (code === backslash) at++;
+      else if (code === quote) inString = false;
+    } else if (code === quote) inString = true;
+    else if (code === openBrace || code === openBracket) {
+      if (++depth > deepest)
+        return refuse(text, at, `The file nests more than ${deepest} levels deep; a program needs fewer.`);
+    } else if (code === closeBrace || code === closeBracket) depth--;
+    else if (code === comma && ++commas > mostCommas) {
+      return refuse(text, at, `The file holds more than ${mostCommas} values; a program holds fewer. It was not read.`);
+    }
+  }
+  return undefined;
+}
+
+const [quote, backslash, comma] = [0x22, 0x5c, 0x2c];
+const [openBrace, closeBrace, openBracket, closeBracket] = [0x7b, 0x7d, 0x5b, 0x5d];
+
+function bareControl(code: number): string {
+  if (code === 0x0a || code === 0x0d) {
+    return 'This is not JSON: a text breaks off at the end of its line. Close it with a quote, or write a line break as \\n.';
+  }
+  const written = code === 0x09 ? '\\t' : 'an escape, or remove it';
+  return `This is not JSON: a text holds the bare control character ${codePointName(code)}. Write it as ${written}.`;
+}
+
+/**
+ * A character's name as Unicode writes it.
+ * @param code its code point
+ * @returns such as 'U+0009'
+ */
+export function codePointName(code: number): string {
+  return `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
+}
+
+function refuse(text: string, offset: number, message: string): Problem {
+  const lines = text.slice(0, offset).split(/\r\n?|\n/);
+  return { pointer: '', line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1, message };
+}
