@@ -1,4 +1,5 @@
 import { createCuePlayer } from '@larkhold/cues';
+import { callHidden } from './hidden-timer.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import { keepScreenOn } from './wake-lock.ts';
 
@@ -10,14 +11,14 @@ const HIDDEN_FRAME_MS = 200;
  * @returns an environment for a drill in a browser
  */
 export function browserEnvironment(): RunnerEnvironment {
-  const frames = new Map<number, { frame: number; timer: ReturnType<typeof setTimeout> }>();
+  const frames = new Map<number, { frame: number; takeBack: () => void }>();
   let handles = 0;
 
   function cancelFrame(handle: number): void {
     const asked = frames.get(handle);
     if (!asked) return;
     cancelAnimationFrame(asked.frame);
-    clearTimeout(asked.timer);
+    asked.takeBack();
     frames.delete(handle);
   }
 
@@ -33,13 +34,20 @@ export function browserEnvironment(): RunnerEnvironment {
         cancelFrame(handle);
         fn();
       };
-      frames.set(handle, { frame: requestAnimationFrame(run), timer: setTimeout(run, HIDDEN_FRAME_MS) });
+      frames.set(handle, { frame: requestAnimationFrame(run), takeBack: callLater(HIDDEN_FRAME_MS, run) });
       return handle;
     },
     cancelFrame,
     createCues: (settings) => createCuePlayer(settings),
     keepAwake: keepScreenOn,
   };
+}
+
+/** A page that is seen draws frames and hardly needs its timer, so the Worker is asked only while it is hidden. */
+function callLater(ms: number, fn: () => void): () => void {
+  if (document.visibilityState === 'hidden') return callHidden(ms, fn);
+  const timer = setTimeout(fn, ms);
+  return () => clearTimeout(timer);
 }
 
 /** `randomUUID` is missing where the origin is not secure (a tablet that opens a laptop's address); `getRandomValues` is not. */

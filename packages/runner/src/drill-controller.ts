@@ -2,6 +2,7 @@ import type { CuePlayer } from '@larkhold/cues';
 import {
   createSession,
   type DrillRecord,
+  GAP_LIMIT_MS,
   layOut,
   type Prescription,
   type RepRecord,
@@ -65,6 +66,7 @@ export class DrillController {
   #silentAtMs: number | undefined;
   #notices = new Map<'gap' | 'sound' | 'screen', string>();
   #hasBegun = false;
+  #seenMs: number | undefined;
 
   /**
    * @param input what to run
@@ -111,6 +113,7 @@ export class DrillController {
     this.#hasBegun = true;
     const { environment, resumeFrom } = this.#input;
     this.#cues.unlock().catch(() => this.#note('sound', 'The sound did not start. Follow the screen.'));
+    this.#seenMs = environment.nowMs();
     const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
     this.#session.send({ type: isKept ? 'gap' : 'begin' }, environment.nowMs());
     this.#letSleep = environment.keepAwake?.((message) => this.#note('screen', message));
@@ -157,7 +160,7 @@ export class DrillController {
   }
 
   #steer(action: DrillAction, nowMs: number): void {
-    this.#session.advance(nowMs);
+    this.#advance(nowMs);
     for (const type of this.#eventsOf(action)) this.#session.send({ type }, nowMs);
     this.#follow();
   }
@@ -196,11 +199,19 @@ export class DrillController {
     const nowMs = this.#input.environment.nowMs();
     if (this.#stopUntilMs !== undefined && nowMs > this.#stopUntilMs) this.#stopUntilMs = undefined;
     if (this.#isUnderWay()) {
-      this.#session.advance(nowMs);
+      this.#advance(nowMs);
       this.#follow();
     }
     if (this.#silentAtMs !== undefined && nowMs >= this.#silentAtMs) this.#cues.disarm();
     else this.#askFrame();
+  }
+
+  /** Walks on. A page that stood still in the middle of a long hold passes no deadline, so the time between two looks is watched too. */
+  #advance(nowMs: number): void {
+    const isLost = this.#seenMs !== undefined && nowMs - this.#seenMs > GAP_LIMIT_MS;
+    this.#seenMs = nowMs;
+    if (isLost && this.#view.state === 'running') this.#session.send({ type: 'gap' }, nowMs);
+    else this.#session.advance(nowMs);
   }
 
   /** After anything that may have moved the session: arms, shows, tells. */

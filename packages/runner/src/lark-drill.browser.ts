@@ -181,6 +181,25 @@ test('lost time pauses, marks the rep unsure and says so', async () => {
   expect(await glanceText(drill, '.notice')).toBe('');
 });
 
+test('a page that stood still in the middle of a long hold credits nothing that nobody heard', async () => {
+  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ holdMs: 60_000 }) });
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.sleep(20_000);
+  environment.pass(50);
+  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
+  expect(drill.view?.lastRep).toMatchObject({ outcome: 'unsure', heldMs: 4_000 });
+});
+
+test('a page that is only busy for four seconds goes on', async () => {
+  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ holdMs: 60_000 }) });
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.sleep(4_000);
+  environment.pass(50);
+  expect(drill.view).toMatchObject({ state: 'running', step: { kind: 'hold' } });
+});
+
 test('a kept session shows where it stands and waits for Resume', async () => {
   const first = await drillOf();
   const changes = heard<{ snapshot: SessionSnapshot }>(first.drill, 'lark-change');
@@ -226,9 +245,11 @@ test('every button is at least 64 px high, and the number in a hold at least 38 
     'Stop',
   ]);
   for (const button of buttons) expect(button.getBoundingClientRect().height).toBeGreaterThanOrEqual(64);
-  const seconds = drill.renderRoot.querySelector('lark-glance')!.renderRoot.querySelector('.seconds')!;
+  const seconds = drill.renderRoot.querySelector('lark-glance')!.renderRoot.querySelector<SVGTextElement>('.seconds')!;
   const shorter = Math.min(window.innerWidth, window.innerHeight);
-  expect(Number.parseFloat(getComputedStyle(seconds).fontSize)).toBeGreaterThanOrEqual(0.38 * shorter - 0.5);
+  // The number is drawn in the bow's own units: on the screen it is as large as the drawing is.
+  const scale = seconds.closest('svg')!.getScreenCTM()!.a;
+  expect(Number.parseFloat(getComputedStyle(seconds).fontSize) * scale).toBeGreaterThanOrEqual(0.38 * shorter - 0.5);
 });
 
 test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing in any phase, theme %s', async (theme) => {

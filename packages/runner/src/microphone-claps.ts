@@ -1,0 +1,66 @@
+import { createClapDetector } from './clap-detector.ts';
+import type { PressSource } from './press-source.ts';
+
+const REFUSED = 'The microphone is not allowed or not there. Claps are not heard; use a key or the screen.';
+const GONE = 'The microphone is gone. Claps are not heard; use a key or the screen.';
+
+/**
+ * Claps and loud clicks heard by the microphone. The sound is judged on this device as it comes in; nothing of it is stored or sent.
+ * @param onTrouble hears in plain words when the microphone is refused or goes away
+ * @returns a source of the code 'Clap'; it asks for the microphone when somebody begins to listen
+ */
+export function microphoneClaps(onTrouble: (message: string) => void): PressSource {
+  return {
+    listen(onPress) {
+      let isOver = false;
+      let letGo = () => undefined as undefined;
+      open(
+        () => isOver,
+        () => onPress('Clap'),
+        () => onTrouble(GONE),
+      ).then(
+        (close) => {
+          letGo = close;
+          if (isOver) close();
+        },
+        () => {
+          if (!isOver) onTrouble(REFUSED);
+        },
+      );
+      return () => {
+        isOver = true;
+        letGo();
+      };
+    },
+  };
+}
+
+async function open(isOver: () => boolean, onClap: () => void, onGone: () => void): Promise<() => undefined> {
+  // What cleans up voices would take a clap for noise.
+  const stream = await navigator.mediaDevices.getUserMedia({
+    audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
+  });
+  const audio = new AudioContext();
+  const close = (): undefined => {
+    for (const track of stream.getTracks()) track.stop();
+    if (audio.state !== 'closed') void audio.close();
+  };
+  try {
+    await audio.audioWorklet.addModule(new URL('../worklet/forward-samples.js', import.meta.url));
+    await audio.resume();
+  } catch (error) {
+    close();
+    throw error;
+  }
+  const detector = createClapDetector(audio.sampleRate);
+  const forward = new AudioWorkletNode(audio, 'forward-samples', { numberOfOutputs: 0, channelCount: 1 });
+  forward.port.onmessage = ({ data }) => {
+    if (isOver() || !(data instanceof Float32Array)) return;
+    for (const _clap of detector.hear(data)) onClap();
+  };
+  audio.createMediaStreamSource(stream).connect(forward);
+  stream.getAudioTracks()[0]?.addEventListener('ended', () => {
+    if (!isOver()) onGone();
+  });
+  return close;
+}
