@@ -43,6 +43,8 @@ export { drawLengthInches, ON_FINGERS_CAUTION, onFingersWeightLbf } from './load
 export { sessionLoad } from './load/session-load.ts';
 export { type WeekLoad, weekLoad } from './load/week-load.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
+export type { Archer } from './prescription/archer-limits.ts';
+export { explain } from './prescription/explain.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';

@@ -12,38 +12,40 @@ import type { LadderState } from './replay-ladder.ts';
  * @returns one reason
  */
 export function ladderReason(block: Block, index: number, state: LadderState): Reason {
-  const { place, lastMove, level, top } = state;
-  const facts = { level, top, hold: place.hold, reps: place.reps, sets: place.sets, addedWeight: place.addedWeight };
+  const { place, lastMove } = state;
   const numbers = `${counted(place.sets, 'set')} of ${counted(place.reps, 'rep')}, hold ${place.hold} s`;
+  const facts = factsOf(block, state);
+  const acts = ['sets', 'reps', 'hold', 'addedWeight'] as const;
   if (!block.ladder) {
-    return {
-      rule: 'fixed',
-      block: index,
-      facts,
-      change: `${block.title}: ${numbers}, as the program says. It has no ladder.`,
-    };
+    const change = `${block.title}: ${numbers}, as the program says. It has no ladder.`;
+    return { rule: 'fixed', block: index, facts, change, acts };
   }
   const next = nextWords(block, state);
   if (!lastMove) {
-    return {
-      rule: 'start',
-      block: index,
-      facts,
-      change: `${block.title}: ${numbers}, where the program begins. ${next}`,
-    };
+    const change = `${block.title}: ${numbers}, where the program begins. ${next}`;
+    return { rule: 'start', block: index, facts, change, acts };
   }
-  const moved = changeWords(lastMove.from, place) || numbers;
   const because = {
     climb: `${counted(lastMove.because, 'clean session')} in a row, the last on ${dayWords(lastMove.day)}`,
     stepDown: `too many reps let down early or skipped on ${dayWords(lastMove.day)}`,
     layoff: `${counted(lastMove.because, 'day')} without this drill`,
   }[lastMove.kind];
-  const change = `${block.title}: ${moved}, because of ${because}. ${next}`;
   return {
     rule: lastMove.kind,
     block: index,
     facts: { ...facts, because: lastMove.because, on: dayWords(lastMove.day) },
-    change,
+    change: `${block.title}: ${changeWords(lastMove.from, place) || numbers}, because of ${because}. ${next}`,
+    acts: acts.filter((lever) => lastMove.from[lever] !== place[lever]),
+  };
+}
+
+/** The place on the ladder, where the program begins, and where the rests come from. */
+function factsOf(block: Block, { place, level, top }: LadderState): Reason['facts'] {
+  return {
+    ...{ level, top, hold: place.hold, reps: place.reps, sets: place.sets, addedWeight: place.addedWeight },
+    ...{ startHold: block.hold, startReps: block.reps, startSets: block.sets, startAddedWeight: block.addedWeight },
+    ...('timesHold' in block.rest ? { restTimesHold: block.rest.timesHold } : {}),
+    ...(block.setRest === undefined ? { setRestFrom: 'rest' } : {}),
   };
 }
 

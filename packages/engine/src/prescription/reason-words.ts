@@ -38,3 +38,15 @@ export function changeWords(from: LeverValues, to: LeverValues): string {
     .map((lever) => `${names[lever]} ${from[lever]}${units[lever]} to ${to[lever]}${units[lever]}`)
     .join(', ');
 }
+
+/**
+ * A span as people say it.
+ * @param spanMs milliseconds, at least 0
+ * @returns '35 s', '15 min', '15 min 10 s'
+ */
+export function spanWords(spanMs: number): string {
+  const seconds = Math.round(spanMs / 100) / 10;
+  if (seconds < 60) return `${seconds} s`;
+  const rest = Math.round((seconds % 60) * 10) / 10;
+  return `${Math.floor(seconds / 60)} min${rest === 0 ? '' : ` ${rest} s`}`;
+}
