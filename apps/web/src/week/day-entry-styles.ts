@@ -1,0 +1,117 @@
+import { css } from 'lit';
+
+/** Layout of a day's entry: one column, the thumb's reach. */
+export const dayEntryStyles = css`
+  :host {
+    display: grid;
+    grid-template-columns: minmax(0, 1fr);
+    gap: 1.1rem;
+    container-type: inline-size;
+  }
+  fieldset {
+    display: grid;
+    gap: 0.5rem;
+    margin: 0;
+    padding: 0;
+    border: 0;
+    min-width: 0;
+  }
+  legend {
+    padding: 0 0 0.4rem;
+    font-weight: 650;
+  }
+  .line {
+    display: grid;
+    grid-template-columns: minmax(5.5rem, 8rem) auto minmax(5rem, 1fr);
+    gap: 0.3rem 0.6rem;
+    align-items: center;
+  }
+  .beside {
+    display: inline-flex;
+    gap: 0.4rem;
+    align-items: center;
+    color: var(--dim);
+  }
+  .beside input {
+    width: 4rem;
+    text-align: right;
+    font-variant-numeric: tabular-nums;
+  }
+  .beside select {
+    width: 6.4rem;
+    padding-inline: 0.4rem;
+  }
+  .steps {
+    display: grid;
+    grid-template-columns: repeat(5, minmax(0, 1fr));
+  }
+  .steps label {
+    position: relative;
+    display: grid;
+    place-items: center;
+    min-height: var(--touch);
+    padding: 0.3rem 0.15rem;
+    border: 1.5px solid var(--faint);
+    border-left-width: 0;
+    text-align: center;
+    line-height: 1.15;
+    cursor: pointer;
+  }
+  .steps label:first-child {
+    border-left-width: 1.5px;
+    border-radius: var(--radius) 0 0 var(--radius);
+  }
+  .steps label:last-child {
+    border-radius: 0 var(--radius) var(--radius) 0;
+  }
+  .steps input {
+    position: absolute;
+    inset: 0;
+    width: 100%;
+    height: 100%;
+    opacity: 0;
+    cursor: pointer;
+  }
+  .steps label:has(:checked) {
+    background: var(--ink);
+    color: var(--ground);
+    font-weight: 650;
+  }
+  .steps label:has(:focus-visible) {
+    outline: 3px solid var(--accent);
+    outline-offset: 3px;
+    z-index: 1;
+  }
+  .field {
+    display: grid;
+    gap: 0.3rem;
+    font-weight: 600;
+  }
+  .field input,
+  .field textarea {
+    font-weight: 400;
+  }
+  .caution:not(:empty) {
+    padding-left: 0.8rem;
+    border-left: 5px solid var(--accent);
+    font-weight: 600;
+  }
+  .caution:empty {
+    display: none;
+  }
+  @container (max-width: 27rem) {
+    .line {
+      grid-template-columns: auto 1fr;
+    }
+    .kind {
+      grid-column: 1 / -1;
+      margin-bottom: -0.2rem;
+    }
+  }
+  @media (forced-colors: active) {
+    .steps label:has(:checked) {
+      outline: 3px solid;
+      outline-offset: -4px;
+    }
+  }
+`;

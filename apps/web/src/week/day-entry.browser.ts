@@ -1,0 +1,80 @@
+import type { DayEntry } from '@larkhold/engine';
+import axe from 'axe-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import '../look/tokens.css';
+import type { DayChange } from './day-entry.ts';
+import './day-entry.ts';
+
+beforeEach(() => {
+  document.documentElement.lang = 'en';
+});
+afterEach(() => {
+  document.body.replaceChildren();
+  document.documentElement.removeAttribute('data-theme');
+});
+
+async function open(entry: DayEntry) {
+  const element = document.createElement('day-entry');
+  element.entry = entry;
+  const changes: Partial<DayEntry>[] = [];
+  element.addEventListener('day-change', (event) => {
+    if (!(event instanceof CustomEvent)) return;
+    const { detail }: CustomEvent<DayChange> = event;
+    changes.push(detail.changes);
+    element.entry = { ...entry, ...element.entry, ...detail.changes };
+  });
+  document.body.append(element);
+  await element.updateComplete;
+  const counter = (name: string) => {
+    const field = [...element.renderRoot.querySelectorAll('count-field')].find((one) => one.name === name);
+    if (!field) throw new Error(`there is no field for ${name}`);
+    return field.renderRoot;
+  };
+  return { element, changes, counter };
+}
+
+test('arrows by step and by typing, and a distance', async () => {
+  const { element, changes, counter } = await open({ date: '2026-11-25', note: 'Windy' });
+  counter('Practice arrows').querySelectorAll('button')[1]?.click();
+  await element.updateComplete;
+  const field = counter('Scoring arrows').querySelector('input')!;
+  field.value = '72';
+  field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  await element.updateComplete;
+  const distance = element.renderRoot.querySelectorAll<HTMLInputElement>('.beside input')[2]!;
+  distance.value = '18';
+  distance.dispatchEvent(new Event('change', { bubbles: true }));
+  expect(changes.at(-1)).toEqual({
+    arrows: [
+      { kind: 'practice', count: 6 },
+      { kind: 'scoring', count: 72, distanceM: 18 },
+    ],
+  });
+  expect(element.entry?.note).toBe('Windy');
+});
+
+test('pain brings the advice, and can be taken back', async () => {
+  const { element, changes } = await open({ date: '2026-11-25' });
+  const tick = element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')!;
+  tick.click();
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('.caution')?.textContent).toContain('doctor or physiotherapist');
+  tick.click();
+  expect(changes).toEqual([{ pain: true }, { pain: undefined }]);
+});
+
+test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {
+  document.documentElement.dataset.theme = theme;
+  const { element } = await open({
+    date: '2026-11-25',
+    pain: true,
+    feel: 4,
+    arrows: [{ kind: 'practice', count: 60, distanceM: 30 }],
+    work: [{ kind: 'strength', minutes: 40 }],
+  });
+  element.showsRangeCheck = true;
+  element.style.width = '288px';
+  await element.updateComplete;
+  expect(element.scrollWidth).toBeLessThanOrEqual(288);
+  expect((await axe.run(element, { resultTypes: ['violations'] })).violations).toEqual([]);
+});

@@ -1,0 +1,51 @@
+import { css, html, LitElement } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import { controlStyles, pageStyles } from '../look/page-styles.ts';
+
+const questions = [
+  'Backstop: it stops every arrow, also one that misses the butt.',
+  'Surroundings: nothing and nobody behind, beside or above.',
+  'Bystanders: people and animals are behind the line, and know.',
+  'Light: the butt and the ground before it are well lit.',
+] as const;
+
+/**
+ * What to look at before arrows are shot at home. Only words: it judges nothing.
+ *
+ * @event range-check-dismiss the archer has read it and does not want to see it again
+ */
+@customElement('range-check')
+export class RangeCheck extends LitElement {
+  static override styles = [
+    pageStyles,
+    controlStyles,
+    css`
+      ul {
+        margin: 0.4rem 0;
+        padding-left: 1.2rem;
+        list-style: disc;
+      }
+    `,
+  ];
+
+  override render() {
+    return html`<aside class="notice" aria-label="Shooting at home">
+      <h3>Before you shoot at home</h3>
+      <ul>
+        ${questions.map((line) => html`<li>${line}</li>`)}
+      </ul>
+      <p>Local rules and your club's rules come first. If one line is not true, do not shoot.</p>
+      <button type="button" class="quiet" @click=${this.#onDismiss}>Checked: put this away</button>
+    </aside>`;
+  }
+
+  readonly #onDismiss = (): void => {
+    this.dispatchEvent(new CustomEvent('range-check-dismiss', { bubbles: true, composed: true }));
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'range-check': RangeCheck;
+  }
+}
