@@ -1,0 +1,146 @@
+import { css } from 'lit';
+
+/** The bench's own layout; colours and controls are the page's. */
+export const benchStyles = css`
+  .bar {
+    position: sticky;
+    top: 0;
+    z-index: 2;
+    margin: var(--gap) 0;
+    padding: 0.6rem 0;
+    background: var(--ground);
+    border-bottom: 1px solid var(--rule);
+  }
+  .totals {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 1.4rem;
+  }
+  .totals div {
+    display: flex;
+    gap: 0.5em;
+    align-items: baseline;
+  }
+  dt {
+    color: var(--dim);
+    font-size: var(--text-small);
+  }
+  dd {
+    font-weight: 650;
+  }
+  svg {
+    display: block;
+    width: 100%;
+    height: 3rem;
+    margin: 0.4rem 0;
+  }
+  svg.fatigue {
+    height: 6rem;
+  }
+  .drawn {
+    fill: var(--accent);
+    stroke: none;
+  }
+  .edge,
+  .ground {
+    stroke: var(--dim);
+    vector-effect: non-scaling-stroke;
+    stroke-dasharray: 3 3;
+  }
+  .curve {
+    fill: none;
+    stroke: var(--ink);
+    stroke-width: 2.5;
+    vector-effect: non-scaling-stroke;
+  }
+  .fails {
+    stroke: var(--accent);
+    stroke-width: 3;
+    vector-effect: non-scaling-stroke;
+  }
+  .fields {
+    display: grid;
+    grid-template-columns: repeat(auto-fill, minmax(min(9.5rem, 100%), 1fr));
+    gap: 0.8rem;
+    margin: 0.8rem 0;
+    align-items: start;
+  }
+  .wide {
+    grid-column: 1 / -1;
+  }
+  .field input,
+  .field select {
+    width: 100%;
+  }
+  .field label {
+    font-weight: 600;
+  }
+  .field :is(input, select, textarea) {
+    scroll-margin-top: 13rem;
+  }
+  [aria-invalid='true'] {
+    border-width: 3px;
+    border-color: var(--accent);
+  }
+  .problem {
+    margin-top: 0.25rem;
+    padding-left: 0.6rem;
+    border-left: 4px solid var(--accent);
+    overflow-wrap: anywhere;
+  }
+  .blocks > li {
+    margin: var(--gap) 0;
+    padding: var(--gap);
+    border: 1.5px solid var(--faint);
+    border-radius: var(--radius);
+    background: var(--ground);
+  }
+  .blocks > li.sortable-ghost {
+    opacity: 0.5;
+  }
+  .rungs > li {
+    padding: 0.4rem 0;
+    border-bottom: 1px solid var(--rule);
+  }
+  .block-head {
+    display: flex;
+    gap: 0.6rem;
+    align-items: center;
+    margin-bottom: 0.6rem;
+  }
+  .block-head h3 {
+    overflow-wrap: anywhere;
+  }
+  .grip {
+    flex: none;
+    min-width: var(--touch);
+    min-height: var(--touch);
+    display: grid;
+    place-items: center;
+    font-size: 1.4rem;
+    color: var(--dim);
+    cursor: grab;
+    touch-action: none;
+  }
+  .weeks {
+    width: 100%;
+    border-collapse: collapse;
+  }
+  .weeks :is(th, td) {
+    padding: 0.5rem 0.5rem 0.5rem 0;
+    border-bottom: 1px solid var(--rule);
+    text-align: left;
+    vertical-align: top;
+  }
+  .week-bar {
+    display: block;
+    width: 100%;
+    max-width: 8rem;
+    height: 0.6rem;
+  }
+  @media (max-height: 30rem) {
+    .bar {
+      position: static;
+    }
+  }
+`;
