@@ -39,6 +39,36 @@ describe('the ladder', () => {
     expect(today.reasons[0]!.rule).toBe('stepDown');
   });
 
+  it('rests between sets as between reps where a rung adds sets to a block without a set rest', () => {
+    const rungs = [{ raise: 'sets', by: 1, until: 3 }];
+    const climb = { rungs, climbAfter: { cleanSessions: 1 } };
+    const program = trialProgram({ sets: 1, setRest: undefined, ladder: climb });
+    const [block] = prescribe({ program, records: [trialRecord('2026-11-24', 30)], today: '2026-11-25' }).blocks;
+    expect(block).toMatchObject({ sets: 2, setRestMs: 60_000 });
+    const none = trialProgram({ sets: 2, setRest: 0 });
+    expect(prescribe({ program: none, records: [], today: '2026-11-25' }).blocks[0]!.setRestMs).toBe(0);
+  });
+
+  it('says of a ladder longer than it counts that it goes on', () => {
+    const rungs = [
+      { raise: 'hold', by: 0.1, until: 180 },
+      { raise: 'reps', by: 1, until: 60, resets: { hold: 0.5 } },
+    ];
+    const program = trialProgram({ hold: 0.5, reps: 1, sets: 1, ladder: { rungs, climbAfter: { cleanSessions: 1 } } });
+    const reps = Array.from({ length: 60 }, (_, rep) => ({
+      ...{ block: 0, set: 0, rep, hand: 'usual' as const, prescribedMs: 180_000, heldMs: 180_000 },
+      outcome: 'held' as const,
+    }));
+    const records = Array.from({ length: 2100 }, (_, index) => ({
+      ...trialRecord(dayOfNumber(18_000 + index), 180),
+      ...{ reps, prescribedReps: 60 },
+    }));
+    const { reasons } = prescribe({ program, records, today: dayOfNumber(20_100) });
+    expect(reasons[0]!.facts.level).toBe(reasons[0]!.facts.top);
+    expect(reasons[0]!.change).toMatch(/goes on, but only its first 2000 steps are counted/);
+    expect(reasons[0]!.change).not.toMatch(/top/);
+  });
+
   it('does not go below its foot', () => {
     expect(holdOf(trialProgram(), [trialRecord('2026-11-24', 30, missedTwo)], '2026-11-25')).toBe(30);
   });
@@ -94,8 +124,9 @@ describe('the ladder', () => {
   it('keeps weekly growth within its limit', () => {
     const program = trialProgram({ ladder: { ...trialLadder, weeklyGrowth: 1.1 } });
     const records = [trialRecord('2026-11-17', 30), trialRecord('2026-11-23', 30)];
-    const [block] = prescribe({ program, records, today: '2026-11-25' }).blocks;
-    expect(block).toMatchObject({ sets: 1, reps: 1 }); // 330 s allowed, 300 s done
+    const { blocks, reasons } = prescribe({ program, records, today: '2026-11-25' });
+    expect(blocks[0]).toMatchObject({ sets: 1, reps: 1 }); // 330 s allowed, 300 s done
+    expect(reasons.at(-1)!.change).toMatch(/not a proven protection: Buist and others found .* in 2008/);
   });
 });
 
