@@ -1,0 +1,23 @@
+import type { DrillRecord } from '@larkhold/engine';
+import { expect, test } from 'vitest';
+import { drillsByDay } from './drills-by-day.ts';
+
+const drill = (id: string, startedAt: string): DrillRecord => ({
+  ...{ id, program: 'Attic mornings', date: startedAt.slice(0, 10), startedAt, endedAt: startedAt, reps: [] },
+});
+
+test('the newest day is first, and in a day the latest drill', () => {
+  const days = drillsByDay([
+    drill('a', '2026-11-23T06:00:00+00:00'),
+    drill('b', '2026-11-25T06:00:00+00:00'),
+    drill('c', '2026-11-25T19:00:00+00:00'),
+  ]);
+  expect(days.map(({ day, drills }) => [day, drills.map(({ id }) => id)])).toEqual([
+    ['2026-11-25', ['c', 'b']],
+    ['2026-11-23', ['a']],
+  ]);
+});
+
+test('an empty journal has no days', () => {
+  expect(drillsByDay([])).toEqual([]);
+});

@@ -1,0 +1,26 @@
+import type { DrillRecord } from '@larkhold/engine';
+
+/** One day's drills. */
+export interface DayOfDrills {
+  /** ISO 8601. */
+  day: string;
+  /** The latest first. */
+  drills: DrillRecord[];
+}
+
+/**
+ * Drills by day.
+ * @param drills any order
+ * @returns the newest day first
+ */
+export function drillsByDay(drills: readonly DrillRecord[]): DayOfDrills[] {
+  const byDay = new Map<string, DrillRecord[]>();
+  for (const drill of drills) {
+    const ofDay = byDay.get(drill.date);
+    if (ofDay) ofDay.push(drill);
+    else byDay.set(drill.date, [drill]);
+  }
+  return [...byDay]
+    .sort(([a], [b]) => (a < b ? 1 : -1))
+    .map(([day, ofDay]) => ({ day, drills: ofDay.sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1)) }));
+}

@@ -1,0 +1,129 @@
+import { ContextProvider } from '@lit/context';
+import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { type App, appContext } from './app-context.ts';
+import './journal/lark-journal.ts';
+import './kit/lark-kit.ts';
+import './line/lark-line.ts';
+import { appStyles } from './look/app-styles.ts';
+import { controlStyles, pageStyles } from './look/page-styles.ts';
+import './rack/lark-rack.ts';
+import './rack/lark-program.ts';
+import { hrefOf, type Place, places, type Route, routeOf } from './routing.ts';
+
+const titles: Readonly<Record<Place, string>> = { line: 'Line', rack: 'Rack', journal: 'Journal', kit: 'Kit' };
+
+/** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
+const icons: Readonly<Record<Place, ReturnType<typeof svg>>> = {
+  line: svg`<path d="M9 3C5.5 6.5 5 9.500 5 12s.5 5.500 4 9M9 3l11 9-11 9"></path>`,
+  rack: svg`<path d="M4 6h16M4 12h16M4 18h16M7 6v3M7 12v3M7 18v3"></path>`,
+  journal: svg`<path d="M5 3h14v18H5zM9 3v18M12 8h4M12 12h4M12 16h2"></path>`,
+  kit: svg`<path d="M6 4h7c4 0 6 3 6 8s-2 8-6 8H6zM10 9v6"></path>`,
+};
+
+/**
+ * The app: four places and the way between them.
+ *
+ * @prop app view and actions; nothing is shown before they are there
+ * @prop newer begins a newer version, where one is waiting
+ * @prop incoming files that the app was opened with
+ */
+@customElement('lark-app')
+export class LarkApp extends LitElement {
+  static override styles = [pageStyles, controlStyles, appStyles];
+
+  @property({ attribute: false }) app: App | undefined;
+  @property({ attribute: false }) newer: (() => void) | undefined;
+  @property({ attribute: false }) incoming: readonly File[] = [];
+  @state() private route: Route = routeOf(location.hash);
+
+  readonly #provider = new ContextProvider(this, { context: appContext });
+
+  readonly #onHash = (): void => {
+    this.route = routeOf(location.hash);
+    window.scrollTo(0, 0);
+    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('main')?.focus());
+  };
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('hashchange', this.#onHash);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('hashchange', this.#onHash);
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('app') && this.app) this.#provider.setValue(this.app);
+    if (changed.has('incoming') && this.incoming.length > 0) location.hash = hrefOf('rack');
+  }
+
+  protected override updated(): void {
+    document.title = this.route.place === 'line' ? 'Larkhold' : `${titles[this.route.place]} · Larkhold`;
+  }
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { isDrilling } = app.view;
+    return html`<a class="skip" href="#main" @click=${this.#skip}>Skip to the page</a>
+      <nav aria-label="Places" ?hidden=${isDrilling}>
+        <p class="name" aria-hidden="true">Larkhold</p>
+        <ul>
+          ${places.map(
+            (place) => html`<li>
+              <a href=${hrefOf(place)} aria-current=${this.route.place === place ? 'page' : nothing}>
+                <svg viewBox="0 0 24 24" aria-hidden="true">${icons[place]}</svg>${titles[place]}
+              </a>
+            </li>`,
+          )}
+        </ul>
+      </nav>
+      <main id="main" tabindex="-1">
+        ${isDrilling ? nothing : this.#notices(app)} ${this.#place()}
+      </main>`;
+  }
+
+  #notices({ view, act }: App) {
+    return html`${
+      view.trouble
+        ? html`<div class="notice banner" role="alert">
+        <p>${view.trouble.message}</p>
+        <button @click=${() => act.saveBackup()}>Save everything as a file</button>
+      </div>`
+        : nothing
+    }
+      ${
+        this.newer
+          ? html`<div class="notice banner" role="status">
+        <p>A newer version is ready.</p>
+        <button @click=${this.newer}>Use it now</button>
+      </div>`
+          : nothing
+      }`;
+  }
+
+  #place() {
+    const { place, id } = this.route;
+    if (place === 'rack') {
+      return id === undefined
+        ? html`<lark-rack .incoming=${this.incoming}></lark-rack>`
+        : html`<lark-program .programId=${id}></lark-program>`;
+    }
+    if (place === 'journal') return html`<lark-journal .openId=${id}></lark-journal>`;
+    return place === 'kit' ? html`<lark-kit></lark-kit>` : html`<lark-line></lark-line>`;
+  }
+
+  readonly #skip = (event: Event): void => {
+    event.preventDefault();
+    this.renderRoot.querySelector<HTMLElement>('main')?.focus();
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-app': LarkApp;
+  }
+}

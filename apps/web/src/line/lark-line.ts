@@ -1,0 +1,292 @@
+import {
+  type DrillRecord,
+  dayNumber,
+  dayOfNumber,
+  type Prescription,
+  type Program,
+  type SessionSnapshot,
+  sessionSnapshotSchema,
+} from '@larkhold/engine';
+import { type AfterDrill, type DrillEvents, LarkDrill } from '@larkhold/runner';
+import type { RunningDrill } from '@larkhold/store';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import type { App } from '../app-context.ts';
+import { formatDay } from '../format-for-people.ts';
+import { PlaceElement } from '../place-element.ts';
+import { idOf } from '../program-words.ts';
+import { hrefOf } from '../routing.ts';
+import { fileNameOf } from '../save-file.ts';
+import { todaysPrescription } from '../todays-prescription.ts';
+import './lark-day-strip.ts';
+import './lark-prescription.ts';
+import './lark-told.ts';
+import { lineStyles } from './line-styles.ts';
+import { runnerSettingsOf } from './runner-settings-of.ts';
+
+const minuteChoices = [5, 10, 15, 20, 30, 45] as const;
+
+/** A drill that fills the screen. */
+interface Drill {
+  prescription: Prescription;
+  title: string;
+  programId?: string;
+  resumeFrom?: SessionSnapshot;
+}
+
+/** Today's drill: its numbers and why, one press to begin, and what came of it. */
+@customElement('lark-line')
+export class LarkLine extends PlaceElement {
+  static override styles = [...PlaceElement.styles, lineStyles];
+
+  @state() private minutes: number | undefined;
+  @state() private drill: Drill | undefined;
+  @state() private finished: DrillRecord | undefined;
+  @state() private told: { record: DrillRecord; next: Prescription } | undefined;
+  @state() private said = '';
+  #isFocused = false;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('keydown', this.#onKey);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('keydown', this.#onKey);
+    if (this.drill) this.app?.act.setDrilling(false);
+  }
+
+  protected override updated(): void {
+    // So that Enter and the space bar begin from the first moment.
+    const begin = this.renderRoot.querySelector<HTMLButtonElement>('.begin');
+    if (!this.#isFocused && begin) {
+      this.#isFocused = true;
+      begin.focus({ preventScroll: true });
+    }
+  }
+
+  override render() {
+    const { app, drill, finished, told } = this;
+    if (!app) return nothing;
+    const { theme } = app.view.kit;
+    if (drill && !finished) {
+      return html`<div class="full">
+        <lark-drill
+          .prescription=${drill.prescription}
+          .programTitle=${drill.title}
+          .programId=${drill.programId}
+          .settings=${runnerSettingsOf(app.view.kit)}
+          .resumeFrom=${drill.resumeFrom}
+          @lark-rep=${this.#onRep}
+          @lark-change=${this.#onChange}
+          @lark-end=${this.#onEnd}
+        ></lark-drill>
+      </div>`;
+    }
+    if (finished) {
+      return html`<div class="full scrolls">
+        <lark-after .record=${finished} .theme=${theme} @lark-after-done=${this.#onAfter}></lark-after>
+      </div>`;
+    }
+    if (told) {
+      return html`<lark-told .record=${told.record} .next=${told.next} @lark-told=${() => {
+        this.told = undefined;
+        this.#isFocused = false;
+      }}></lark-told>${this.#asFile(app, told.record)}`;
+    }
+    return this.#today(app);
+  }
+
+  #today(app: App) {
+    const { view } = app;
+    const { chosen } = view;
+    const prescription = todaysPrescription(view, chosen, this.minutes);
+    return html`<header>
+        <p class="dim">${formatDay(view.today)}</p>
+        <h1>${chosen.title}</h1>
+        <a class="small dim" href=${hrefOf('rack')}>Another program</a>
+      </header>
+      ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
+      ${view.running ? this.#interrupted(app, view.running) : nothing}
+      <lark-prescription .prescription=${prescription} .units=${view.kit.units}></lark-prescription>
+      <div class="start">
+        <button class="main begin" @click=${() => this.#begin(app, prescription)}>Begin</button>
+        <p class="dim small keys">or press Space or Enter</p>
+      </div>
+      ${this.#minutes()}
+      <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
+  }
+
+  #minutes() {
+    return html`<fieldset class="minutes">
+      <legend>I have</legend>
+      <div class="row">
+        ${[undefined, ...minuteChoices].map(
+          (minutes) => html`<button
+            aria-pressed=${this.minutes === minutes ? 'true' : 'false'}
+            @click=${() => {
+              this.minutes = minutes;
+            }}
+          >
+            ${minutes === undefined ? 'time for all' : `${minutes} min`}
+          </button>`,
+        )}
+      </div>
+    </fieldset>`;
+  }
+
+  #interrupted(app: App, running: RunningDrill) {
+    const snapshot = resumable(running);
+    const record = app.view.journal.drills.find(({ id }) => id === running.recordId);
+    const count = record?.reps.length ?? 0;
+    return html`<div class="notice interrupted" role="group" aria-label="Interrupted drill">
+      <p><strong>${running.program}</strong> was interrupted. ${count > 0 ? `What you did up to rep ${count} is logged.` : 'No rep had ended.'}</p>
+      <div class="row">
+        ${
+          snapshot
+            ? html`<button @click=${() =>
+                this.#fill(app, {
+                  prescription: running.prescription,
+                  title: running.program,
+                  programId: running.programId,
+                  resumeFrom: snapshot,
+                })}>Go on with it</button>`
+            : nothing
+        }
+        <button class="quiet" @click=${() => this.#close(app, record)}>Close it</button>
+      </div>
+    </div>`;
+  }
+
+  /** Where the record is not safe on disk, it can be had as a file. */
+  #asFile({ view, act }: App, record: DrillRecord) {
+    if (view.where === 'disk' && !view.trouble) return nothing;
+    return html`<p class="as-file">
+      <button
+        @click=${() => act.saveFile(`${fileNameOf(record.program)}-${record.date}.json`, `${JSON.stringify(record, null, 2)}\n`)}
+      >
+        Save this drill as a file
+      </button>
+    </p>`;
+  }
+
+  #begin(app: App, prescription: Prescription): void {
+    const { title, id } = app.view.chosen;
+    this.#fill(app, { prescription, title, programId: id });
+  }
+
+  #fill(app: App, drill: Drill): void {
+    this.said = '';
+    this.drill = drill;
+    app.act.setDrilling(true);
+    // Still inside the press, as far as the browser is concerned: sound is let through.
+    void this.updateComplete.then(() => {
+      try {
+        const element = this.renderRoot.querySelector('lark-drill');
+        if (element instanceof LarkDrill) element.begin();
+      } catch (error) {
+        this.drill = undefined;
+        app.act.setDrilling(false);
+        this.said = `This drill can't be run: ${error instanceof Error ? error.message : String(error)}`;
+      }
+    });
+  }
+
+  async #close({ act }: App, record: DrillRecord | undefined): Promise<void> {
+    if (record) await act.putDrill({ ...record, open: undefined, editedAt: act.instant() });
+    await act.putRunning(undefined);
+  }
+
+  #running(snapshot: SessionSnapshot): RunningDrill | undefined {
+    if (!this.drill) return undefined;
+    const { prescription, title, programId } = this.drill;
+    return { recordId: snapshot.id, program: title, programId, prescription, snapshot, startedAt: snapshot.startedAt };
+  }
+
+  /** What the kit knows and the session does not. */
+  #completed(record: DrillRecord): DrillRecord {
+    const tool = this.drill?.prescription.tool;
+    const weight = this.app?.view.kit.drawWeightLbf;
+    const added = Math.max(0, ...(this.drill?.prescription.blocks ?? []).map(({ addedWeightLbf }) => addedWeightLbf));
+    return { ...record, tool, ...(weight === undefined || tool !== 'bow' ? {} : { onFingersLbf: weight + added }) };
+  }
+
+  readonly #onRep = (event: CustomEvent<DrillEvents['lark-rep']>): void => {
+    const running = this.#running(event.detail.snapshot);
+    if (running) void this.app?.act.writeRep(this.#completed(event.detail.record), running);
+  };
+
+  readonly #onChange = (event: CustomEvent<DrillEvents['lark-change']>): void => {
+    const { state: stands } = event.detail.snapshot;
+    if (stands === 'running' || stands === 'paused')
+      void this.app?.act.putRunning(this.#running(event.detail.snapshot));
+  };
+
+  readonly #onEnd = async (event: CustomEvent<DrillEvents['lark-end']>): Promise<void> => {
+    const { app } = this;
+    if (!app) return;
+    const record = this.#completed(event.detail.record);
+    if (record.reps.length > 0) {
+      await app.act.putDrill(record);
+      this.finished = record;
+    } else {
+      this.said = 'Stopped before the first rep ended. Nothing was logged.';
+    }
+    await app.act.putRunning(undefined);
+    if (!this.finished) this.#leave(app);
+  };
+
+  readonly #onAfter = async (event: CustomEvent<AfterDrill>): Promise<void> => {
+    const { app, finished, drill } = this;
+    if (!app || !finished || !drill) return;
+    const record: DrillRecord = { ...finished, ...event.detail, editedAt: app.act.instant() };
+    await app.act.putDrill(record);
+    void app.act.keepStored();
+    const program = programOf(app, record);
+    if (program) {
+      const tomorrow = dayOfNumber(dayNumber(app.view.today) + 1);
+      const drills = [...app.view.journal.drills.filter(({ id }) => id !== record.id), record];
+      const journal = { ...app.view.journal, drills };
+      const next = todaysPrescription({ ...app.view, journal, today: tomorrow }, program);
+      this.told = { record, next };
+    }
+    this.#leave(app);
+  };
+
+  #leave(app: App): void {
+    this.drill = undefined;
+    this.finished = undefined;
+    this.minutes = undefined;
+    this.#isFocused = false;
+    app.act.setDrilling(false);
+    window.scrollTo(0, 0);
+  }
+
+  readonly #onKey = (event: KeyboardEvent): void => {
+    const { app } = this;
+    if (!app || this.drill || this.finished || this.told || event.repeat || event.defaultPrevented) return;
+    if (event.ctrlKey || event.metaKey || event.altKey || !app.view.kit.keys.begin.includes(event.code)) return;
+    const [target] = event.composedPath();
+    if (target instanceof HTMLElement && target.matches('a, button, summary, input, select, textarea')) return;
+    event.preventDefault();
+    this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
+  };
+}
+
+/** The snapshot, if a session can go on from it. */
+function resumable({ snapshot }: RunningDrill): SessionSnapshot | undefined {
+  const read = sessionSnapshotSchema.safeParse(snapshot);
+  if (!read.success || read.data.state === 'done' || read.data.state === 'stopped') return undefined;
+  return read.data;
+}
+
+function programOf({ view }: App, record: DrillRecord): Program | undefined {
+  return view.programs.find((program) => idOf(program) === (record.programId ?? record.program));
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-line': LarkLine;
+  }
+}

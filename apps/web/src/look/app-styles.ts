@@ -1,0 +1,133 @@
+import { css } from 'lit';
+
+/** The shell: navigation below on a phone, at the side on a wide screen. */
+export const appStyles = css`
+  :host {
+    min-height: 100dvh;
+  }
+  .skip {
+    position: absolute;
+    left: 1rem;
+    top: -5rem;
+    z-index: 3;
+    padding: 0.7rem 1rem;
+    background: var(--ink);
+    color: var(--ground);
+  }
+  .skip:focus {
+    top: 1rem;
+  }
+  main {
+    width: 100%;
+    max-width: calc(var(--page) + 2 * var(--gap));
+    margin: 0 auto;
+    padding: calc(var(--gap) * 1.2) var(--gap) 7.5rem;
+  }
+  main:focus {
+    outline: none;
+  }
+  nav {
+    position: fixed;
+    inset: auto 0 0;
+    z-index: 2;
+    border-top: 1px solid var(--rule);
+    background: var(--ground);
+    padding-bottom: env(safe-area-inset-bottom);
+  }
+  nav[hidden] {
+    display: none;
+  }
+  nav ul {
+    display: grid;
+    grid-template-columns: repeat(4, 1fr);
+    max-width: 34rem;
+    margin: 0 auto;
+  }
+  nav a {
+    display: grid;
+    justify-items: center;
+    align-content: center;
+    gap: 0.15rem;
+    min-height: 4.1rem;
+    border-top: 3px solid transparent;
+    color: var(--dim);
+    font-size: 0.875rem;
+    text-decoration: none;
+  }
+  nav a[aria-current] {
+    border-top-color: var(--accent);
+    color: var(--ink);
+    font-weight: 650;
+  }
+  nav svg {
+    width: 1.6rem;
+    height: 1.6rem;
+    fill: none;
+    stroke: currentColor;
+    stroke-width: 1.8;
+    stroke-linecap: round;
+    stroke-linejoin: round;
+  }
+  nav a:focus-visible {
+    outline-offset: -4px;
+  }
+  .name {
+    display: none;
+  }
+  .banner {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.8rem 1.2rem;
+    align-items: center;
+    margin-bottom: var(--gap);
+  }
+  .banner p {
+    flex: 1 1 16rem;
+  }
+  @media (min-width: 60rem) {
+    nav {
+      inset: 0 auto 0 0;
+      width: 12.5rem;
+      padding: 2.2rem 0 0;
+      border-top: 0;
+      border-right: 1px solid var(--rule);
+    }
+    .name {
+      display: block;
+      padding: 0 1.5rem 1.6rem;
+      font-weight: 700;
+      letter-spacing: 0.01em;
+    }
+    nav ul {
+      grid-template-columns: 1fr;
+    }
+    nav a {
+      grid-template-columns: auto 1fr;
+      justify-items: start;
+      align-items: center;
+      gap: 0.9rem;
+      min-height: 3.4rem;
+      padding: 0 1.5rem 0 1.3rem;
+      border-top: 0;
+      border-left: 3px solid transparent;
+      font-size: var(--text);
+    }
+    nav a[aria-current] {
+      border-left-color: var(--accent);
+    }
+    main {
+      margin-left: max(12.5rem, calc((100vw - 12.5rem - var(--page)) / 2 + 4rem));
+      margin-right: 0;
+      padding-top: 2.4rem;
+      padding-bottom: 4rem;
+    }
+  }
+  @media (max-height: 26rem) and (max-width: 59.99rem) {
+    nav {
+      position: static;
+    }
+    main {
+      padding-bottom: 2rem;
+    }
+  }
+`;

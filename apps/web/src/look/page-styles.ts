@@ -1,0 +1,229 @@
+import { css } from 'lit';
+
+/** Headings, text and controls shared by all places. Colours and sizes come from `tokens.css`. */
+export const pageStyles = css`
+  :host {
+    display: block;
+  }
+  *,
+  *::before,
+  *::after {
+    box-sizing: border-box;
+  }
+  h1,
+  h2,
+  h3,
+  p,
+  ul,
+  ol,
+  dl,
+  dd,
+  figure {
+    margin: 0;
+    padding: 0;
+  }
+  ul,
+  ol {
+    list-style: none;
+  }
+  h1 {
+    font-size: var(--text-title);
+    font-weight: 700;
+    letter-spacing: -0.015em;
+    line-height: 1.15;
+    overflow-wrap: anywhere;
+  }
+  h2 {
+    font-size: var(--text-large);
+    font-weight: 650;
+    line-height: 1.25;
+  }
+  h3 {
+    font-size: var(--text);
+    font-weight: 650;
+  }
+  a {
+    color: inherit;
+    text-underline-offset: 0.2em;
+    text-decoration-thickness: 1px;
+    text-decoration-color: var(--dim);
+  }
+  a:hover {
+    text-decoration-thickness: 2px;
+    text-decoration-color: currentColor;
+  }
+  .dim {
+    color: var(--dim);
+  }
+  .small {
+    font-size: var(--text-small);
+  }
+  .numbers {
+    font-variant-numeric: tabular-nums;
+  }
+  .visually-hidden {
+    position: absolute;
+    width: 1px;
+    height: 1px;
+    overflow: hidden;
+    clip-path: inset(50%);
+    white-space: nowrap;
+  }
+  section {
+    margin-top: calc(var(--gap) * 1.4);
+    padding-top: calc(var(--gap) * 0.9);
+    border-top: 1px solid var(--rule);
+  }
+  :focus-visible {
+    outline: 3px solid var(--accent);
+    outline-offset: 3px;
+    border-radius: 4px;
+  }
+`;
+
+/** Buttons, fields and folds, large enough for a hand in a finger tab. */
+export const controlStyles = css`
+  button,
+  .button {
+    display: inline-flex;
+    align-items: center;
+    justify-content: center;
+    gap: 0.5em;
+    min-height: var(--touch);
+    min-width: var(--touch);
+    padding: 0.45rem 1rem;
+    border: 1.5px solid var(--faint);
+    border-radius: var(--radius);
+    background: transparent;
+    color: var(--ink);
+    font: inherit;
+    font-weight: 600;
+    line-height: 1.2;
+    text-align: center;
+    text-decoration: none;
+    cursor: pointer;
+    touch-action: manipulation;
+  }
+  button:hover,
+  .button:hover {
+    border-color: var(--dim);
+  }
+  button.main {
+    border-color: var(--accent);
+    background: var(--accent);
+    color: var(--on-accent);
+  }
+  button.quiet {
+    border-color: transparent;
+    text-decoration: underline;
+    text-decoration-thickness: 1px;
+    text-underline-offset: 0.2em;
+    padding-inline: 0.5rem;
+    font-weight: 500;
+  }
+  button[aria-pressed='true'] {
+    border-color: var(--ink);
+    background: var(--ink);
+    color: var(--ground);
+  }
+  button:disabled {
+    opacity: 0.5;
+    cursor: default;
+  }
+  .row {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.6rem;
+    align-items: center;
+  }
+  label {
+    display: block;
+  }
+  input:not([type='checkbox'], [type='radio'], [type='range']),
+  select,
+  textarea {
+    min-height: var(--touch);
+    max-width: 100%;
+    padding: 0.4rem 0.75rem;
+    border: 1.5px solid var(--faint);
+    border-radius: var(--radius);
+    background: var(--raised);
+    color: var(--ink);
+    font: inherit;
+  }
+  textarea {
+    display: block;
+    width: 100%;
+    min-height: 5rem;
+    resize: vertical;
+  }
+  input[type='checkbox'],
+  input[type='radio'] {
+    width: 1.5rem;
+    height: 1.5rem;
+    margin: 0;
+    accent-color: var(--accent);
+    flex: none;
+  }
+  input[type='range'] {
+    width: min(100%, 22rem);
+    min-height: var(--touch);
+    margin: 0;
+    accent-color: var(--accent);
+  }
+  .tick {
+    display: flex;
+    gap: 0.75rem;
+    align-items: center;
+    min-height: var(--touch);
+  }
+  details {
+    border-top: 1px solid var(--rule);
+  }
+  summary {
+    display: flex;
+    align-items: center;
+    gap: 0.6rem;
+    min-height: 3.25rem;
+    font-weight: 600;
+    cursor: pointer;
+    list-style: none;
+  }
+  summary::-webkit-details-marker {
+    display: none;
+  }
+  summary::before {
+    content: '';
+    flex: none;
+    width: 0.5rem;
+    height: 0.5rem;
+    border: solid var(--dim);
+    border-width: 0 2px 2px 0;
+    transform: rotate(-45deg);
+  }
+  details[open] > summary::before {
+    transform: rotate(45deg) translate(-2px, -2px);
+  }
+  dialog {
+    width: min(42rem, 100% - 2rem);
+    max-height: calc(100dvh - 2rem);
+    padding: var(--gap);
+    border: 1.5px solid var(--faint);
+    border-radius: calc(var(--radius) * 1.3);
+    background: var(--ground);
+    color: var(--ink);
+  }
+  dialog::backdrop {
+    background: rgb(0 0 0 / 0.6);
+  }
+  .notice {
+    padding: 0.8rem 1rem;
+    border-left: 5px solid var(--accent);
+    background: var(--raised);
+  }
+  @media (forced-colors: active) {
+    button[aria-pressed='true'] {
+      border-width: 4px;
+    }
+  }
+`;

@@ -1,0 +1,157 @@
+import { formatProgram, layOut } from '@larkhold/engine';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { App } from '../app-context.ts';
+import { formatDuration } from '../format-for-people.ts';
+import { PlaceElement } from '../place-element.ts';
+import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
+import { hrefOf } from '../routing.ts';
+import { fileNameOf } from '../save-file.ts';
+import { todaysPrescription } from '../todays-prescription.ts';
+import './lark-timeline-picture.ts';
+
+/**
+ * One program in full: what it asks, how it grows, where its numbers come from.
+ *
+ * @prop programId its id
+ */
+@customElement('lark-program')
+export class LarkProgram extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      h1 {
+        margin: 0.6rem 0 0.4rem;
+      }
+      .about {
+        margin-top: 0.8rem;
+        white-space: pre-line;
+        overflow-wrap: anywhere;
+      }
+      .facts {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.8rem 2.4rem;
+        margin: var(--gap) 0;
+      }
+      .facts dd {
+        font-size: var(--text-large);
+        font-weight: 650;
+      }
+      .block {
+        margin-top: 1.1rem;
+      }
+      .block ul,
+      .lines {
+        margin-top: 0.5rem;
+        padding-left: 1.1rem;
+        list-style: disc;
+        color: var(--dim);
+      }
+      .row {
+        margin-top: var(--gap);
+      }
+      .source {
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) programId = '';
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const program = app.view.programs.find((one) => idOf(one) === this.programId);
+    if (!program) {
+      return html`<h1>Not in the rack</h1><p>There is no such program here. <a href=${hrefOf('rack')}>To the rack</a></p>`;
+    }
+    const prescription = todaysPrescription(app.view, program);
+    const { units } = app.view.kit;
+    return html`<p><a href=${hrefOf('rack')}>Rack</a></p>
+      <h1>${program.title}</h1>
+      <p class="dim">${toolWords[program.tool]}${program.author ? ` · by ${program.author}` : ''}</p>
+      ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
+      <dl class="facts numbers">
+        <div><dt class="dim small">Today, in all</dt><dd>${formatDuration(prescription.durationMs)}</dd></div>
+        <div><dt class="dim small">At full draw</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
+      </dl>
+      <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
+      ${this.#buttons(app, program)}
+      <section aria-labelledby="blocks">
+        <h2 id="blocks">What it asks</h2>
+        ${program.blocks.map(
+          (block) => html`<div class="block">
+            <h3>${block.title}</h3>
+            <p>${blockSentence(block, units)}</p>
+            <ul>
+              ${ladderSentences(block, units).map((line) => html`<li>${line}</li>`)}
+            </ul>
+          </div>`,
+        )}
+      </section>
+      ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
+      ${
+        program.source
+          ? html`<section><h2>Where the numbers come from</h2><p class="source dim">${program.source}</p></section>`
+          : nothing
+      }`;
+  }
+
+  #buttons({ view, act }: App, program: App['view']['chosen']) {
+    const isOpened = program.id !== undefined && view.openedIds.has(program.id);
+    return html`<div class="row">
+      ${
+        program === view.chosen
+          ? html`<a class="button" href=${hrefOf('line')}>Today's: to the line</a>`
+          : html`<button class="main" @click=${() => act.chooseProgram(idOf(program))}>Take for today</button>`
+      }
+      <button @click=${() => act.saveFile(`${fileNameOf(program.title)}.drill.json`, formatProgram(program))}>
+        Save as a file
+      </button>
+      ${isOpened ? html`<button class="quiet" @click=${this.#ask}>Remove</button>` : nothing}
+    </div>
+    ${
+      isOpened
+        ? html`<dialog aria-labelledby="ask">
+          <h2 id="ask">Remove “${program.title}” from the rack?</h2>
+          <p>What you did with it stays in the journal. Save it as a file first if you may want it again.</p>
+          <div class="row">
+            <button @click=${() => this.#remove()}>Remove</button>
+            <button class="main" @click=${this.#close}>Keep it</button>
+          </div>
+        </dialog>`
+        : nothing
+    }`;
+  }
+
+  #lines(title: string, lines: readonly string[] | undefined) {
+    if (!lines || lines.length === 0) return nothing;
+    return html`<section>
+      <h2>${title}</h2>
+      <ul class="lines">
+        ${lines.map((line) => html`<li>${line}</li>`)}
+      </ul>
+    </section>`;
+  }
+
+  readonly #ask = (): void => {
+    this.renderRoot.querySelector('dialog')?.showModal();
+  };
+
+  readonly #close = (): void => {
+    this.renderRoot.querySelector('dialog')?.close();
+  };
+
+  async #remove(): Promise<void> {
+    this.#close();
+    await this.app?.act.removeProgram(this.programId);
+    location.hash = hrefOf('rack');
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-program': LarkProgram;
+  }
+}

@@ -1,0 +1,202 @@
+import type { Program } from '@larkhold/engine';
+import { css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../app-context.ts';
+import { formatMinutes } from '../format-for-people.ts';
+import { PlaceElement } from '../place-element.ts';
+import { idOf, toolWords } from '../program-words.ts';
+import { hrefOf } from '../routing.ts';
+import { todaysPrescription } from '../todays-prescription.ts';
+import './lark-file-answer.ts';
+import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
+
+/**
+ * The programs: built-in and opened ones, and opening another.
+ *
+ * @prop incoming files that the app was opened with
+ */
+@customElement('lark-rack')
+export class LarkRack extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.8rem 1.2rem;
+        align-items: end;
+        justify-content: space-between;
+      }
+      .programs {
+        margin-top: var(--gap);
+        border-top: 1px solid var(--rule);
+      }
+      li {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto;
+        gap: 0.2rem 1rem;
+        align-items: center;
+        padding: 0.85rem 0 0.85rem 0.9rem;
+        border-bottom: 1px solid var(--rule);
+        border-left: 3px solid transparent;
+      }
+      li.chosen {
+        border-left-color: var(--accent);
+      }
+      li a {
+        font-size: var(--text-large);
+        font-weight: 650;
+        overflow-wrap: anywhere;
+      }
+      .drop {
+        margin-top: var(--gap);
+        padding: 1.2rem;
+        border: 1.5px dashed var(--faint);
+        border-radius: var(--radius);
+        color: var(--dim);
+        text-align: center;
+      }
+      .drop.over {
+        border-color: var(--accent);
+        color: var(--ink);
+      }
+      .said {
+        margin-top: 1rem;
+      }
+      .said:empty {
+        display: none;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) incoming: readonly File[] = [];
+  @state() private answers: readonly ReadProgramFile[] = [];
+  @state() private said = '';
+  @state() private isOver = false;
+  #taken: readonly File[] = [];
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('incoming') && this.incoming !== this.#taken) {
+      this.#taken = this.incoming;
+      void this.#open(this.incoming);
+    }
+  }
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    return html`<header>
+        <h1>Rack</h1>
+        <button @click=${this.#pick}>Open a program file</button>
+        <input
+          class="visually-hidden"
+          type="file"
+          tabindex="-1"
+          aria-label="Program file"
+          accept=".json,application/json"
+          multiple
+          @change=${this.#picked}
+        />
+      </header>
+      <p class="said notice" role="status">${this.said}</p>
+      <ul class="programs">
+        ${app.view.programs.map((program) => this.#program(app, program))}
+      </ul>
+      <p
+        class="drop ${this.isOver ? 'over' : ''}"
+        @dragover=${this.#dragged}
+        @dragleave=${() => {
+          this.isOver = false;
+        }}
+        @drop=${this.#dropped}
+      >
+        Or drop a .drill.json file here.
+      </p>
+      ${
+        this.answers[0]
+          ? html`<lark-file-answer .answer=${this.answers[0]} @lark-answered=${this.#answered}></lark-file-answer>`
+          : nothing
+      }`;
+  }
+
+  #program(app: App, program: Program) {
+    const isChosen = program === app.view.chosen;
+    const { durationMs } = todaysPrescription(app.view, program);
+    return html`<li class=${isChosen ? 'chosen' : ''}>
+      <div>
+        <a href=${hrefOf('rack', idOf(program))}>${program.title}</a>
+        <p class="dim small">
+          ${toolWords[program.tool]} · ${formatMinutes(durationMs)} today
+          ${program.id !== undefined && app.view.openedIds.has(program.id) ? ' · opened by you' : ''}
+        </p>
+      </div>
+      ${
+        isChosen
+          ? html`<strong class="small">Today's</strong>`
+          : html`<button
+              aria-label="Take ${program.title} for today"
+              ?disabled=${program.id === undefined}
+              @click=${() => app.act.chooseProgram(idOf(program))}
+            >
+              Take
+            </button>`
+      }
+    </li>`;
+  }
+
+  readonly #pick = (): void => {
+    this.renderRoot.querySelector<HTMLInputElement>('input[type="file"]')?.click();
+  };
+
+  readonly #picked = (event: Event): void => {
+    if (!(event.target instanceof HTMLInputElement)) return;
+    void this.#open([...(event.target.files ?? [])]);
+    // So that the same file, mended, can be picked again.
+    event.target.value = '';
+  };
+
+  readonly #dragged = (event: DragEvent): void => {
+    event.preventDefault();
+    this.isOver = true;
+  };
+
+  readonly #dropped = (event: DragEvent): void => {
+    event.preventDefault();
+    this.isOver = false;
+    void this.#open([...(event.dataTransfer?.files ?? [])]);
+  };
+
+  async #open(files: readonly File[]): Promise<void> {
+    for (const file of files) {
+      const text = await file.text();
+      if (!this.app) return;
+      const { view, act } = this.app;
+      const read = readProgramFile(file.name, text, view.programs, act.newId);
+      if (read.kind === 'new') await this.#put(read.program, 'In the rack');
+      else this.answers = [...this.answers, read];
+    }
+  }
+
+  async #put(program: Program, what: string): Promise<void> {
+    await this.app?.act.putProgram(program);
+    this.said = `${what}: ${program.title}.`;
+  }
+
+  readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {
+    const [answer, ...rest] = this.answers;
+    this.answers = rest;
+    if (answer?.kind !== 'same' || !this.app) return;
+    const { programs } = this.app.view;
+    if (event.detail.choice === 'both') {
+      await this.#put(asAnother(answer.program, programs, this.app.act.newId), 'In the rack');
+    } else if (event.detail.choice === 'replace') {
+      await this.#put(inPlaceOf(answer.program, answer.there), 'Replaced');
+    }
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-rack': LarkRack;
+  }
+}

@@ -1,0 +1,54 @@
+import { parse } from 'regexparam';
+
+/** The four places, in the order of the navigation. */
+export const places = ['line', 'rack', 'journal', 'kit'] as const;
+/** One of the four places. */
+export type Place = (typeof places)[number];
+
+/** Where in the app the archer is. */
+export interface Route {
+  place: Place;
+  /** A program's id in the rack, a drill's or a week's in the journal. */
+  id?: string;
+}
+
+const patterns: readonly { place: Place; pattern: RegExp }[] = [
+  ...places.map((place) => ({ place, pattern: parse(`/${place}`).pattern })),
+  { place: 'rack', pattern: parse('/rack/:id').pattern },
+  { place: 'journal', pattern: parse('/journal/:id').pattern },
+];
+
+/**
+ * Reads the address's hash.
+ * @param hash as `location.hash` gives it, `#/rack/…`
+ * @returns the route; the line for anything that is no place
+ */
+export function routeOf(hash: string): Route {
+  const path = hash.replace(/^#/, '').replace(/[?].*$/, '');
+  for (const { place, pattern } of patterns) {
+    const match = pattern.exec(path);
+    if (!match) continue;
+    const id = match[1] === undefined ? undefined : decoded(match[1]);
+    return id === undefined ? { place } : { place, id };
+  }
+  return { place: 'line' };
+}
+
+/**
+ * Writes a route as a link.
+ * @param place where
+ * @param id of what, if anything
+ * @returns a hash for `href`
+ */
+export function hrefOf(place: Place, id?: string): string {
+  return id === undefined ? `#/${place}` : `#/${place}/${encodeURIComponent(id)}`;
+}
+
+/** A hand-typed `%` is no reason to fail. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}

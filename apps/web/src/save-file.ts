@@ -1,0 +1,28 @@
+/**
+ * Hands a file to the archer: the browser saves it, or asks where.
+ * @param name the file's name
+ * @param text what is in it
+ */
+export function saveFile(name: string, text: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The browser reads the address after this turn.
+  setTimeout(() => URL.revokeObjectURL(address), 60_000);
+}
+
+/**
+ * A title as part of a file's name.
+ * @param title any text
+ * @returns letters, digits and hyphens of any script; 'program' where none are left
+ */
+export function fileNameOf(title: string): string {
+  const name = title
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60);
+  return name === '' ? 'program' : name;
+}

@@ -1,0 +1,67 @@
+/// <reference types="vite-plugin-pwa/client" />
+
+import { registerSW } from 'virtual:pwa-register';
+import { createCuePlayer } from '@larkhold/cues';
+import { formatLocalInstant } from '@larkhold/runner';
+import { askForPersistence, openStore } from '@larkhold/store';
+import { createAppState } from './app-state.ts';
+import './lark-app.ts';
+import { saveFile } from './save-file.ts';
+
+// The only place where the real clock, sound, store and screen meet.
+const store = await openStore();
+const today = (): string => formatLocalInstant(new Date()).slice(0, 10);
+let tried: ReturnType<typeof createCuePlayer> | undefined;
+
+const state = createAppState({
+  store,
+  today,
+  instant: () => new Date().toISOString(),
+  newId: () => crypto.randomUUID?.() ?? newIdWithoutSecureContext(),
+  saveFile,
+  trySound(kind, { soundLevel, voice, quiet }) {
+    const settings = { level: soundLevel, voice, quiet };
+    tried ??= createCuePlayer(settings);
+    tried.set(settings);
+    void tried.unlock().then(() => tried?.say(kind));
+  },
+  askForPersistence,
+});
+
+const page = document.querySelector('lark-app');
+state.subscribe((app) => {
+  document.documentElement.dataset.theme = app.view.kit.theme;
+  if (page) page.app = app;
+});
+await state.reload();
+
+// A page left open overnight must not prescribe for yesterday.
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible' && state.app?.view.today !== today()) void state.reload();
+});
+
+const update = registerSW({
+  onNeedRefresh() {
+    if (page) page.newer = () => void update(true);
+  },
+});
+
+window.launchQueue?.setConsumer(async ({ files }) => {
+  if (page) page.incoming = await Promise.all(files.map((handle) => handle.getFile()));
+});
+
+/** `randomUUID` is missing where the origin is not secure (a tablet that opens a laptop's address). */
+function newIdWithoutSecureContext(): string {
+  const bytes = crypto.getRandomValues(new Uint8Array(16));
+  bytes[6] = (bytes[6]! & 0x0f) | 0x40;
+  bytes[8] = (bytes[8]! & 0x3f) | 0x80;
+  const hex = Array.from(bytes, (byte) => byte.toString(16).padStart(2, '0')).join('');
+  return hex.replace(/^(.{8})(.{4})(.{4})(.{4})(.{12})$/, '$1-$2-$3-$4-$5');
+}
+
+declare global {
+  interface Window {
+    /** Files that an installed app was opened with; Chromium only. */
+    launchQueue?: { setConsumer(consumer: (params: { files: FileSystemFileHandle[] }) => void): void };
+  }
+}
