@@ -49,6 +49,10 @@ export const kitSchema = z.strictObject({
   maxHoldSeconds: z.number().min(1).max(600).optional(),
   /** The day a week starts on where pages list days; totals are always of ISO weeks. */
   weekStart: z.enum(['monday', 'sunday', 'saturday']).default('monday'),
+  /** True once the archer has put away what to look at before shooting at home. */
+  rangeCheckDone: z.boolean().optional(),
+  /** Who hands over to a coach: the name they call themselves, and an id that is the same in every file. */
+  archer: z.strictObject({ id: z.string().min(1).max(64), name: z.string().max(120) }).optional(),
   /** A backup to a chosen folder, or a reminder of one. Off until asked for. */
   backup: z
     .strictObject({
