@@ -34,6 +34,13 @@ export interface AppActions {
   removeDrills(ids: readonly string[]): Promise<void>;
   putDay(entry: DayEntry): Promise<void>;
   putWeek(page: WeekPage): Promise<void>;
+  putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
+  /** The journal with the marks of removed things, as files and undo need it. */
+  storedJournal(): Promise<Journal>;
+  /** Merges another journal into ours as `mergeJournals` says. */
+  mergeInto(journal: Journal): Promise<void>;
+  /** Puts a journal in the place of ours: the undo of a merge. */
+  replaceJournal(journal: Journal): Promise<void>;
   writeRep(record: DrillRecord, running: RunningDrill): Promise<void>;
   putRunning(running: RunningDrill | undefined): Promise<void>;
   /** Says that a drill fills the screen, so that nothing gets in its way. */

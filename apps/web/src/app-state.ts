@@ -99,6 +99,10 @@ export function createAppState(around: Surroundings): AppState {
     removeDrills: (ids) => write(() => store.removeDrills(ids)),
     putDay: (entry) => write(() => store.putDay(entry)),
     putWeek: (page) => write(() => store.putWeek(page)),
+    putMajorGoal: (goal) => write(() => store.putMajorGoal(goal)),
+    storedJournal: () => store.journal(),
+    mergeInto: (journal) => write(() => store.mergeInto(journal)),
+    replaceJournal: (journal) => write(() => store.replaceJournal(journal)),
     writeRep: (record, running) => write(() => store.writeRep(record, running)),
     putRunning: (running) => write(() => store.putRunning(running)),
     setDrilling(next) {
