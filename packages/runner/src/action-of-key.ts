@@ -24,7 +24,7 @@ export function actionOfKey(
   keys: RunnerSettings['keys'],
   view: SessionView | undefined,
 ): DrillAction | undefined {
-  if (code === 'Escape') return view ? 'stop' : undefined;
+  if (code === 'Escape' || keys.stop?.includes(code)) return view ? 'stop' : undefined;
   if (view === undefined || view.state === 'waiting') return keys.begin.includes(code) ? 'begin' : undefined;
   if (view.state === 'done' || view.state === 'stopped') return undefined;
   // One key for everything (a pedal, the space bar) has to mean the safe thing while the bow is drawn.

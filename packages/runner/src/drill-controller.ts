@@ -13,11 +13,10 @@ import {
   type Timeline,
 } from '@larkhold/engine';
 import { type DrillAction, isDrawn } from './action-of-key.ts';
+import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import type { RunnerSettings } from './runner-settings.ts';
 
-/** A second press of the same kind within this time is the same press. */
-export const SAME_PRESS_MS = 300;
 /** How long the question whether to stop stands. */
 export const STOP_QUESTION_MS = 3_000;
 /** Cues stand where they stood when the origin moved by no more than this. */
@@ -57,7 +56,7 @@ export class DrillController {
   readonly #session: Session;
   readonly #cues: CuePlayer;
   readonly #reps: RepRecord[] = [];
-  readonly #lastPressMs = new Map<DrillAction, number>();
+  readonly #counts: (action: string) => boolean;
   #view: SessionView;
   #armedOriginMs: number | undefined;
   #frame: number | undefined;
@@ -77,6 +76,7 @@ export class DrillController {
     const { prescription, settings, environment, resumeFrom } = input;
     this.#input = input;
     this.#listener = listener;
+    this.#counts = createPressGuard(() => environment.nowMs());
     this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
     this.#session = createSession({
       timeline: this.#timeline,
@@ -129,9 +129,7 @@ export class DrillController {
    */
   press(action: DrillAction): void {
     const nowMs = this.#input.environment.nowMs();
-    const lastMs = this.#lastPressMs.get(action);
-    if (lastMs !== undefined && nowMs - lastMs < SAME_PRESS_MS) return;
-    this.#lastPressMs.set(action, nowMs);
+    if (!this.#counts(action)) return;
     if (action === 'begin') this.begin();
     else if (action === 'stop' && this.#isUnderWay()) this.#askToStop(nowMs);
     else if (this.#isUnderWay()) this.#steer(action, nowMs);

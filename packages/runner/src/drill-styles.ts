@@ -11,21 +11,38 @@ export const drillStyles = css`
   }
   lark-glance {
     grid-row: 1;
+    grid-column: 1;
   }
   .waiting {
-    grid-row: 1;
+    grid-row: 3;
     display: grid;
-    place-items: center;
+    gap: 0.8rem;
+    justify-items: center;
+    padding: 0.4rem 1rem max(1.2rem, env(safe-area-inset-bottom));
+  }
+  .waiting ul {
+    margin: 0;
+    padding: 0;
+    list-style: none;
+    max-width: 46rem;
+    max-height: 30vh;
+    overflow: auto;
+    text-align: center;
+    color: var(--dim);
+    font-size: 1.1rem;
+    line-height: 1.4;
   }
   .waiting button {
-    min-width: min(80vw, 20rem);
-    min-height: 96px;
-    font-size: 2rem;
+    width: min(100%, 26rem);
+    min-height: 88px;
+    font-size: 1.9rem;
   }
   .question {
-    grid-row: 2;
+    grid-row: 1;
+    grid-column: 1;
+    align-self: end;
+    z-index: 1;
     display: flex;
-    flex-wrap: wrap;
     align-items: center;
     gap: 0.8rem;
     padding: 0.6rem 1rem;
@@ -33,9 +50,9 @@ export const drillStyles = css`
     background: var(--raised);
   }
   .question p {
-    flex: 1 1 14rem;
+    flex: 1;
     margin: 0;
-    font-size: 1.2rem;
+    font-size: 1.1rem;
   }
   .buttons {
     grid-row: 3;

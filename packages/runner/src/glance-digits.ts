@@ -11,8 +11,10 @@ export interface DigitPlace {
 
 /** Beside a straight string: the middle, the room there is and the largest, in drawing units. */
 const BESIDE = { x: 575, room: 590, largest: 340 };
-/** Inside a drawn bow: where the grip ends, the room kept to the string, and the smallest and largest. */
-const INSIDE = { from: 96, margin: 24, smallest: 60, largest: 400 };
+/** Inside a drawn bow: where the grip ends, the room kept to the string, and the smallest number. */
+const INSIDE = { from: 96, margin: 24, smallest: 60 };
+/** Font size of two digits inside a full bow, drawing units. */
+export const LARGEST_DIGITS = 400;
 /** Widths and height of common plain typefaces, as shares of the font size. */
 const DIGIT_WIDTH = 0.67;
 const COLON_WIDTH = 0.36;
@@ -47,7 +49,7 @@ function inside(width: number, { fingers, tip }: Pick<BowPaths, 'fingers' | 'tip
   const room = fingersX - INSIDE.margin - INSIDE.from;
   // The string comes in from the fingers to the tips: the taller the number, the less room beside it.
   const slope = (Math.abs(fingers.x - tip.x) / Math.abs(fingers.y - tip.y)) * (HEIGHT / 2);
-  const fontSize = Math.max(INSIDE.smallest, Math.min(INSIDE.largest, room / (width + slope)));
+  const fontSize = Math.max(INSIDE.smallest, Math.min(LARGEST_DIGITS, room / (width + slope)));
   return placeAt(INSIDE.from + Math.max(0, room - slope * fontSize) / 2, fontSize);
 }
 

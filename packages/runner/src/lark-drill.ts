@@ -8,8 +8,11 @@ import { drillEvent } from './drill-events.ts';
 import { drillStyles } from './drill-styles.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import './lark-glance.ts';
+import { digitLegibility } from './legibility.ts';
+import { createPressGuard, type PressSource } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
+import { blockLines, waitingView } from './waiting-view.ts';
 
 /**
  * Runs one drill: shows it, sounds it, hears keys and buttons, and tells what happened.
@@ -19,6 +22,7 @@ import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts
  * @prop programId the program file's id, where it has one
  * @prop settings sound, display and keys
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
+ * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
@@ -35,9 +39,14 @@ export class LarkDrill extends LitElement {
   @property({ attribute: 'program-id' }) programId: string | undefined;
   @property({ attribute: false }) settings: RunnerSettings = defaultRunnerSettings;
   @property({ attribute: false }) resumeFrom: SessionSnapshot | undefined;
+  @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ attribute: false }) environment: RunnerEnvironment | undefined;
 
   #drill: DrillController | undefined;
+  #ownEnvironment: RunnerEnvironment | undefined;
+  #endListening: (() => void)[] = [];
+  #tooSmall = '';
+  readonly #counts = createPressGuard(() => this.#environment.nowMs());
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -47,6 +56,7 @@ export class LarkDrill extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
+    this.#hush();
     this.#drill?.close();
     this.#drill = undefined;
   }
@@ -65,18 +75,23 @@ export class LarkDrill extends LitElement {
         programId: this.programId,
         settings: this.settings,
         resumeFrom: this.resumeFrom,
-        environment: this.environment ?? browserEnvironment(),
+        environment: this.#environment,
       },
       {
         onShow: () => this.requestUpdate(),
         onBegin: (record) => this.dispatchEvent(drillEvent('lark-begin', { record })),
         onRep: (rep, record, snapshot) => this.dispatchEvent(drillEvent('lark-rep', { rep, record, snapshot })),
         onChange: (snapshot) => this.dispatchEvent(drillEvent('lark-change', { snapshot })),
-        onEnd: (record) => this.dispatchEvent(drillEvent('lark-end', { record })),
+        onEnd: (record) => {
+          this.#hush();
+          this.dispatchEvent(drillEvent('lark-end', { record }));
+        },
         onNotice: (message) => this.dispatchEvent(drillEvent('lark-notice', { message })),
       },
     );
+    if (this.settings.fullScreen) this.requestFullscreen?.().catch(() => undefined);
     this.#drill.begin();
+    this.#listen();
   }
 
   /** Where the drill stands; undefined before it begins. */
@@ -84,13 +99,48 @@ export class LarkDrill extends LitElement {
     return this.#drill?.view;
   }
 
+  get #environment(): RunnerEnvironment {
+    if (this.environment) return this.environment;
+    this.#ownEnvironment ??= browserEnvironment();
+    return this.#ownEnvironment;
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     this.setAttribute('theme', this.settings.theme);
     if (changed.has('settings')) this.#drill?.setSound(this.settings);
+    if (changed.has('sources')) this.#listen();
+  }
+
+  protected override updated(): void {
+    if (this.view?.step?.kind === 'ready' || !this.#drill) void this.#measure();
+  }
+
+  /** Whether the number can be read from where the archer stands: told before it matters. */
+  async #measure(): Promise<void> {
+    const { viewing, pixelMm } = this.settings;
+    const glance = this.renderRoot.querySelector('lark-glance');
+    if (!viewing || !glance) return;
+    await glance.updateComplete;
+    const { digitPx } = glance;
+    const warning = digitPx ? (digitLegibility(viewing, digitPx, pixelMm).warning ?? '') : '';
+    if (warning === this.#tooSmall) return;
+    this.#tooSmall = warning;
+    this.requestUpdate();
+  }
+
+  /** Hears the sources from now on, in place of those before. */
+  #listen(): void {
+    this.#hush();
+    if (!this.isConnected || this.view?.state === 'done' || this.view?.state === 'stopped') return;
+    this.#endListening = this.sources.map((source) => source.listen((code) => void this.#hear(code)));
+  }
+
+  #hush(): void {
+    for (const end of this.#endListening.splice(0)) end();
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
-    if (event.repeat || event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
+    if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]')) return;
     const { view } = this;
@@ -98,11 +148,22 @@ export class LarkDrill extends LitElement {
     // A focused button keeps its own keys, but while the bow is drawn the space bar lets down whatever has the focus.
     const isSafety = event.code === 'Space' && view !== undefined && isDrawn(view);
     if (isPress && !isSafety && target instanceof HTMLElement && target.matches('button, a[href], summary')) return;
-    const action = actionOfKey(event.code, this.settings.keys, view);
-    if (!action || (action === 'begin' && !this.prescription)) return;
-    event.preventDefault();
-    this.#do(action);
+    if (event.repeat ? this.#actionOf(event.code) : this.#hear(event.code)) event.preventDefault();
   };
+
+  #actionOf(code: string): DrillAction | undefined {
+    const action = actionOfKey(code, this.settings.keys, this.view);
+    return action === 'begin' && !this.prescription ? undefined : action;
+  }
+
+  /** One press of a key, a pedal, a clap. Tells whether it means anything now. */
+  #hear(code: string): boolean {
+    const action = this.#actionOf(code);
+    if (!action) return false;
+    // A worn pedal bounces: what it sends again at once is the same press, though it would mean another thing by now.
+    if (this.#counts(code)) this.#do(action);
+    return true;
+  }
 
   #do(action: DrillAction): void {
     if (action === 'begin') this.begin();
@@ -117,29 +178,46 @@ export class LarkDrill extends LitElement {
     };
   }
 
+  /** While the bow is drawn, the whole display is one button. */
+  readonly #onTouch = (): void => {
+    if (this.view && isDrawn(this.view)) this.#do('letDownNow');
+  };
+
   override render() {
     const drill = this.#drill;
-    if (!drill) {
-      return html`<div class="waiting">
-        <button class="main" ?disabled=${!this.prescription} @click=${this.#press('begin')}>Begin</button>
-      </div>`;
-    }
-    const { view } = drill;
+    const view = drill?.view ?? (this.prescription && waitingView(this.prescription));
+    if (!view) return nothing;
     const block = this.prescription?.blocks.find((one) => one.block === view.step?.block);
+    const isBefore = view.state === 'waiting' || view.step?.kind === 'ready';
     return html`<lark-glance
         .view=${view}
-        .blockTitle=${block?.title ?? this.programTitle}
+        .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}
         .flipped=${this.settings.flipped}
         .hand=${this.settings.hand}
         .theme=${this.settings.theme}
-        .notice=${drill.notice}
+        .notice=${[drill?.notice, isBefore ? this.#tooSmall : ''].filter(Boolean).join(' ')}
+        @pointerdown=${this.#onTouch}
       ></lark-glance>
-      ${drill.isAskingToStop ? this.#question(drill) : nothing} ${this.#buttons(view)}`;
+      ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
+      ${drill ? this.#buttons(view) : nothing}`;
+  }
+
+  #waiting() {
+    const { prescription } = this;
+    if (!prescription) return nothing;
+    const warmUp = prescription.warmUp ?? [];
+    return html`<div class="waiting">
+      <ul>
+        ${blockLines(prescription).map((line) => html`<li>${line}</li>`)}
+        ${warmUp.length > 0 ? html`<li>Warm up first: ${warmUp.join('. ')}.</li>` : nothing}
+      </ul>
+      <button class="main" @click=${this.#press('begin')}>Begin</button>
+    </div>`;
   }
 
   #question(drill: DrillController) {
     return html`<div class="question" role="alert">
-      <p>Stop the drill? Press Stop or Escape again. What you did is kept.</p>
+      <p>Stop the drill? Press again to stop. What you did is kept.</p>
       <button @click=${() => drill.keepGoing()}>Keep going</button>
     </div>`;
   }

@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { digitsOf } from './clock-words.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
-import { digitPlace } from './glance-digits.ts';
+import { digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
 import { nextWords, phaseWord } from './phase-words.ts';
@@ -13,6 +13,9 @@ import type { RunnerTheme } from './runner-settings.ts';
 
 /** More marks than these would be too small to tell apart. */
 const MOST_MARKS = 20;
+
+/** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
+const CENTRE_X = 325;
 
 /**
  * A drill at a glance, to be read from across a room: a drawn bow, a word, a number. It shows what it is given and does nothing else.
@@ -37,6 +40,14 @@ export class LarkGlance extends LitElement {
   @property({ reflect: true }) theme: RunnerTheme = 'system';
   @property() notice = '';
   @state() private isStill = false;
+
+  /** Font size of the number in a hold as it stands on this screen, CSS pixels; undefined before it is drawn. */
+  get digitPx(): number | undefined {
+    const drawing = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
+    if (!drawing?.width || !drawing.height) return undefined;
+    const scale = Math.min(drawing.width / BOW_BOX.width, drawing.height / BOW_BOX.height);
+    return scale * LARGEST_DIGITS;
+  }
 
   /** Whether the last let-down ended at set-up. */
   #isFromSetUp = false;
@@ -94,11 +105,12 @@ export class LarkGlance extends LitElement {
     const kind = view.step?.kind;
     const digits = digitPlace(seconds, shape, hand, kind === 'draw' || kind === 'hold' || kind === 'letDown');
     return html`<svg viewBox="0 0 ${BOW_BOX.width} ${BOW_BOX.height}" aria-hidden="true">
-      ${svg`<path class="string" d=${shape.string}></path>
+      ${svg`<g transform="translate(${seconds ? 0 : hand === 'right' ? CENTRE_X : -CENTRE_X} 0)">
+        <path class="string" d=${shape.string}></path>
         <path class="lit" d=${shape.lit}></path>
         <path class="limbs" d=${shape.limbs}></path>
         <path class="grip" d=${shape.grip}></path>
-        <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="15"></circle>
+        <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="15"></circle></g>
         <text class="seconds" part="seconds" text-anchor="middle" x=${digits.x} y=${digits.y} font-size=${digits.fontSize}>
           ${seconds}
         </text>`}

@@ -14,7 +14,7 @@ export type Phase =
   | 'stopped';
 
 const words: Readonly<Record<Phase, string>> = {
-  waiting: 'Ready when you are',
+  waiting: 'Ready',
   ready: 'Get ready',
   draw: 'Draw',
   hold: 'Hold',

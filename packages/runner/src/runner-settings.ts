@@ -1,4 +1,5 @@
 import type { DrawHand } from './bow-paths.ts';
+import type { Viewing } from './legibility.ts';
 
 /** What an archer can do with a key. */
 export type KeyAction = 'begin' | 'pause' | 'letDownNow' | 'skipRep' | 'moreRest';
@@ -17,10 +18,16 @@ export interface RunnerSettings {
   /** The hand that draws. */
   hand: DrawHand;
   theme: RunnerTheme;
-  /** `KeyboardEvent.code` values. A key both in `begin` and in `pause` steers alone: it lets down while drawing or holding. */
-  keys: Record<KeyAction, readonly string[]>;
+  /** `KeyboardEvent.code` values, and codes of press sources ('Gamepad:0', 'Clap'). A code both in `begin` and in `pause` steers alone: it lets down while drawing or holding. */
+  keys: Record<KeyAction, readonly string[]> & { stop?: readonly string[] };
   /** The archer's own lines, said in blocks that ask for them. */
   shotProcess: readonly string[];
+  /** From where the archer reads the display; a number too small for that is told before the drill. */
+  viewing?: Viewing;
+  /** A CSS pixel on this device, millimetres, where the archer has measured it. */
+  pixelMm?: number;
+  /** Takes the whole screen while the drill runs, where the browser allows it. */
+  fullScreen?: boolean;
 }
 
 /** What a drill is run with when nothing is set. */
