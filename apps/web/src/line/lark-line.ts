@@ -109,11 +109,12 @@ export class LarkLine extends PlaceElement {
       </header>
       ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
       ${view.running ? this.#interrupted(app, view.running) : nothing}
-      <lark-prescription .prescription=${prescription} .units=${view.kit.units}></lark-prescription>
-      <div class="start">
-        <button class="main begin" @click=${() => this.#begin(app, prescription)}>Begin</button>
-        <p class="dim small keys">or press Space or Enter</p>
-      </div>
+      <lark-prescription .prescription=${prescription} .units=${view.kit.units}>
+        <div class="start">
+          <button class="main begin" @click=${() => this.#begin(app, prescription)}>Begin</button>
+          <p class="dim small keys">or press Space or Enter</p>
+        </div>
+      </lark-prescription>
       ${this.#minutes()}
       <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
   }

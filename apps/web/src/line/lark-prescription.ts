@@ -13,6 +13,7 @@ const MOST_LARGE = 2;
  *
  * @prop prescription today's numbers
  * @prop units the archer's
+ * @slot between the numbers and what to read before: the button that begins
  */
 @customElement('lark-prescription')
 export class LarkPrescription extends LitElement {
@@ -85,6 +86,7 @@ export class LarkPrescription extends LitElement {
       ${this.#why(reasons.filter(({ block }) => block === undefined))}
       <p class="total">${formatMinutes(durationMs)} in all.</p>
       ${first ? html`<p class="caution">${first}</p>` : nothing}
+      <slot></slot>
       <div class="folds">
         ${this.#fold('Warm-up', warmUp)} ${this.#fold('Before you draw', more)} ${this.#fold('Cool-down', coolDown)}
       </div>`;

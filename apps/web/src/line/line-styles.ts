@@ -8,9 +8,6 @@ export const lineStyles = css`
   .notice {
     margin-top: var(--gap);
   }
-  .interrupted .row {
-    margin-top: 0.7rem;
-  }
   lark-prescription {
     margin-top: calc(var(--gap) * 1.1);
   }
@@ -19,7 +16,7 @@ export const lineStyles = css`
     flex-wrap: wrap;
     gap: 0.5rem 1.2rem;
     align-items: center;
-    margin-top: calc(var(--gap) * 1.2);
+    margin-top: calc(var(--gap) * 1.1);
   }
   .begin {
     flex: 1 1 14rem;

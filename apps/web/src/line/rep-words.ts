@@ -1,5 +1,5 @@
 import type { DrillRecord, RepRecord } from '@larkhold/engine';
-import { formatCounted, formatSeconds } from '../format-for-people.ts';
+import { formatCounted, formatDuration, formatSeconds } from '../format-for-people.ts';
 
 /**
  * How a rep that did not go as planned was logged, in words.
@@ -25,7 +25,7 @@ export function drillWords({ reps, prescribedReps }: DrillRecord): string {
   const held = reps.filter(({ outcome }) => outcome === 'held').length;
   const heldMs = reps.reduce((sum, rep) => sum + rep.heldMs, 0);
   const total = Math.max(prescribedReps ?? 0, reps.length);
-  return `${held} of ${formatCounted(total, 'rep')} held. ${formatSeconds(heldMs)} at full draw.`;
+  return `${held} of ${formatCounted(total, 'rep')} held. ${formatDuration(heldMs)} at full draw.`;
 }
 
 /**

@@ -130,4 +130,19 @@ export const appStyles = css`
       padding-bottom: 2rem;
     }
   }
+  @media print {
+    .skip,
+    nav,
+    .banner {
+      display: none;
+    }
+    :host {
+      min-height: 0;
+    }
+    main {
+      max-width: none;
+      margin: 0;
+      padding: 0;
+    }
+  }
 `;

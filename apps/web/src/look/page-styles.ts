@@ -42,6 +42,10 @@ export const pageStyles = css`
     font-size: var(--text);
     font-weight: 650;
   }
+  h2 + p,
+  h3 + p {
+    margin-top: 0.35rem;
+  }
   a {
     color: inherit;
     text-underline-offset: 0.2em;
@@ -217,6 +221,9 @@ export const controlStyles = css`
     background: rgb(0 0 0 / 0.6);
   }
   .notice {
+    display: grid;
+    gap: 0.7rem;
+    justify-items: start;
     padding: 0.8rem 1rem;
     border-left: 5px solid var(--accent);
     background: var(--raised);
