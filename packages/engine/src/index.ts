@@ -56,6 +56,13 @@ export * from './program/parse-program.ts';
 export type { Problem } from './program/problem.ts';
 export * from './program/program.ts';
 export { programJsonSchema } from './program/program-json-schema.ts';
+export {
+  formatQuickLine,
+  type ParsedQuickLine,
+  parseQuickLine,
+  type QuickBlock,
+  type QuickLineProblem,
+} from './program/quick-line.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';
 export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session/session-snapshot.ts';
 export * from './session/session-view.ts';
