@@ -13,6 +13,13 @@ import { hrefOf, type Place, places, type Route, routeOf } from './routing.ts';
 
 const titles: Readonly<Record<Place, string>> = { line: 'Line', rack: 'Rack', journal: 'Journal', kit: 'Kit' };
 
+/** Loaded when they are first opened. */
+const pages = {
+  week: () => import('./week/week-page.ts'),
+  trends: () => import('./trends/trends-page.ts'),
+  coach: () => import('./coach/coach-page.ts'),
+};
+
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
 const icons: Readonly<Record<Place, ReturnType<typeof svg>>> = {
   line: svg`<path d="M9 3C5.5 6.5 5 9.500 5 12s.5 5.500 4 9M9 3l11 9-11 9"></path>`,
@@ -106,7 +113,12 @@ export class LarkApp extends LitElement {
   }
 
   #place() {
-    const { place, id } = this.route;
+    const { place, id, page, day } = this.route;
+    if (page) {
+      void pages[page]();
+      if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
+      return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;
+    }
     if (place === 'rack') {
       return id === undefined
         ? html`<lark-rack .incoming=${this.incoming}></lark-rack>`

@@ -22,3 +22,15 @@ test('anything else is the line', () => {
 test('a broken escape is taken as it is', () => {
   expect(routeOf('#/rack/%E0%A4%A')).toEqual({ place: 'rack', id: '%E0%A4%A' });
 });
+
+test('a week, a day of it, trends and the coach have pages of their own in the journal', () => {
+  expect(routeOf('#/week')).toEqual({ place: 'journal', page: 'week' });
+  expect(routeOf('#/week/2026-W48/2026-11-25')).toEqual({
+    place: 'journal',
+    page: 'week',
+    id: '2026-W48',
+    day: '2026-11-25',
+  });
+  expect(routeOf('#/trends')).toEqual({ place: 'journal', page: 'trends' });
+  expect(routeOf('#/coach')).toEqual({ place: 'journal', page: 'coach' });
+});

@@ -10,12 +10,19 @@ export interface Route {
   place: Place;
   /** A program's id in the rack, a drill's or a week's in the journal. */
   id?: string;
+  /** A page of its own within a place. */
+  page?: 'week' | 'trends' | 'coach';
+  /** The day that a week's page opens, ISO 8601. */
+  day?: string;
 }
 
-const patterns: readonly { place: Place; pattern: RegExp }[] = [
+const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }[] = [
   ...places.map((place) => ({ place, pattern: parse(`/${place}`).pattern })),
   { place: 'rack', pattern: parse('/rack/:id').pattern },
   { place: 'journal', pattern: parse('/journal/:id').pattern },
+  { place: 'journal', page: 'week', pattern: parse('/week/:id?/:day?').pattern },
+  { place: 'journal', page: 'trends', pattern: parse('/trends').pattern },
+  { place: 'journal', page: 'coach', pattern: parse('/coach').pattern },
 ];
 
 /**
@@ -25,11 +32,16 @@ const patterns: readonly { place: Place; pattern: RegExp }[] = [
  */
 export function routeOf(hash: string): Route {
   const path = hash.replace(/^#/, '').replace(/[?].*$/, '');
-  for (const { place, pattern } of patterns) {
+  for (const { place, page, pattern } of patterns) {
     const match = pattern.exec(path);
     if (!match) continue;
-    const id = match[1] === undefined ? undefined : decoded(match[1]);
-    return id === undefined ? { place } : { place, id };
+    const [id, day] = match.slice(1).map((part) => (part === undefined ? undefined : decoded(part)));
+    return {
+      place,
+      ...(id === undefined ? {} : { id }),
+      ...(page === undefined ? {} : { page }),
+      ...(day === undefined ? {} : { day }),
+    };
   }
   return { place: 'line' };
 }

@@ -69,6 +69,8 @@ export class LarkJournal extends PlaceElement {
     const hasDemo = journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<header>
         <h1>Journal</h1>
+        <a class="button" href="#/week">This week</a>
+        <a class="button" href="#/trends">Trends</a>
         <button @click=${() => app.act.saveFile(`larkhold-${today}.journal.json`, formatJournal(journal))}>
           Save as a file
         </button>
@@ -124,6 +126,7 @@ export class LarkJournal extends PlaceElement {
         <p>Nothing yet. Every hold you do is written here by itself, and tomorrow's numbers come from it.</p>
         <div class="row">
           <a class="button" href=${hrefOf('line')}>To the line</a>
+          <a class="button" href="#/week">Write down a day</a>
           <button @click=${() => act.loadDemo()}>Load a demo journal</button>
         </div>
         <p class="dim small">The demo is half a year of an invented archer. It can be removed again.</p>

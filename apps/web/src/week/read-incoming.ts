@@ -1,0 +1,44 @@
+import {
+  type FileProblem,
+  type HandOver,
+  type Journal,
+  type Program,
+  parseHandOver,
+  parseJournal,
+} from '@larkhold/engine';
+import { type Kit, parseBackup } from '@larkhold/store';
+
+/** What a file that came in turned out to be. Nothing has been changed yet. */
+export type Incoming =
+  | { kind: 'journal'; journal: Journal; programs: readonly Program[]; kit?: Kit; madeAt?: string }
+  | { kind: 'hand-over'; handOver: HandOver }
+  | { kind: 'refused'; problems: readonly FileProblem[] };
+
+/**
+ * Reads a backup, a journal or a hand-over, whichever the file says it is. Changes nothing.
+ * @param text what is in the file
+ * @returns what it is; a file that is none of them is refused as a journal is
+ */
+export function readIncoming(text: string): Incoming {
+  // The first format that is named decides; the reader itself then looks at the whole file.
+  const format = /"format"\s*:\s*"larkhold\/([a-z-]+)"/.exec(text.slice(0, 4000))?.[1];
+  if (format === 'backup') {
+    const read = parseBackup(text);
+    if (!read.ok) return { kind: 'refused', problems: read.problems };
+    const { kit, programs, drills, days, weeks, majorGoal, madeAt } = read.backup;
+    return {
+      kind: 'journal',
+      journal: { drills, days, weeks, ...(majorGoal ? { majorGoal } : {}) },
+      programs,
+      kit,
+      madeAt,
+    };
+  }
+  if (format === 'hand-over') {
+    const read = parseHandOver(text);
+    return read.ok ? { kind: 'hand-over', handOver: read.handOver } : { kind: 'refused', problems: read.problems };
+  }
+  const read = parseJournal(text);
+  if (!read.ok) return { kind: 'refused', problems: read.problems };
+  return { kind: 'journal', journal: read.journal, programs: [], ...(read.madeAt ? { madeAt: read.madeAt } : {}) };
+}

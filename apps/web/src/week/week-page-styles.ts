@@ -1,0 +1,151 @@
+import { css } from 'lit';
+
+/** Layout of a week's page. */
+export const weekPageStyles = css`
+  header {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.6rem 1.2rem;
+    align-items: end;
+    justify-content: space-between;
+  }
+  .field {
+    display: grid;
+    gap: 0.3rem;
+    margin-top: 0.9rem;
+    font-weight: 600;
+  }
+  .field input:not([type='checkbox']),
+  .field textarea {
+    width: 100%;
+    font-weight: 400;
+  }
+  .field textarea.low {
+    min-height: 4.4rem;
+  }
+  .field .focus {
+    font-size: var(--text-large);
+    font-weight: 600;
+  }
+  .carried {
+    margin-top: 0.9rem;
+    padding-left: 0.9rem;
+    border-left: 3px solid var(--accent);
+  }
+  .days > li {
+    border-bottom: 1px solid var(--rule);
+  }
+  .days > li:first-child {
+    border-top: 1px solid var(--rule);
+  }
+  .day {
+    display: grid;
+    grid-template-columns: 1.2rem minmax(0, 1fr) auto;
+    gap: 0 0.75rem;
+    width: 100%;
+    padding: 0.7rem 0;
+    border: 0;
+    border-radius: 0;
+    text-align: left;
+    font-weight: 400;
+    align-items: baseline;
+  }
+  .day b {
+    font-weight: 650;
+  }
+  .day .mark {
+    width: 0.8rem;
+    height: 0.8rem;
+    border: 2px solid var(--faint);
+    border-radius: 50%;
+  }
+  .day .mark.planned {
+    border-color: var(--ink);
+  }
+  .day .mark.done {
+    border-color: var(--ink);
+    background: var(--ink);
+  }
+  .day .what {
+    grid-column: 2 / -1;
+  }
+  .today b::after {
+    content: ' · today';
+    font-weight: 400;
+    color: var(--dim);
+  }
+  .open {
+    padding: 0.4rem 0 1.4rem;
+  }
+  .drills {
+    margin-bottom: 1rem;
+  }
+  .drills a {
+    display: inline-flex;
+    align-items: center;
+    min-height: 2.4rem;
+  }
+  .plan {
+    display: grid;
+    grid-template-columns: repeat(7, minmax(0, 1fr));
+    gap: 0.3rem;
+    max-width: 30rem;
+  }
+  .plan button {
+    min-width: 0;
+    padding: 0;
+  }
+  fieldset {
+    margin: 1rem 0 0;
+    padding: 0;
+    border: 0;
+    min-width: 0;
+  }
+  legend {
+    padding: 0 0 0.4rem;
+    font-weight: 600;
+  }
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    font-variant-numeric: tabular-nums;
+  }
+  th,
+  td {
+    padding: 0.45rem 0;
+    border-bottom: 1px solid var(--rule);
+    text-align: right;
+    font-weight: 400;
+  }
+  thead th {
+    color: var(--dim);
+    font-size: var(--text-small);
+  }
+  td:nth-child(2) {
+    font-weight: 650;
+  }
+  td:last-child {
+    color: var(--dim);
+  }
+  th:first-child {
+    text-align: left;
+  }
+  .comment {
+    white-space: pre-line;
+    overflow-wrap: anywhere;
+  }
+  day-strip {
+    margin-top: 1rem;
+  }
+  week-paper {
+    display: none;
+  }
+  @media print {
+    .screen {
+      display: none;
+    }
+    week-paper {
+      display: block;
+    }
+  }
+`;

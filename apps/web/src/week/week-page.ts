@@ -1,0 +1,244 @@
+import type { WeekPage } from '@larkhold/engine';
+import { html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../app-context.ts';
+import { formatDay } from '../format-for-people.ts';
+import { PlaceElement } from '../place-element.ts';
+import { hrefOf } from '../routing.ts';
+import './day-entry.ts';
+import type { DayChange } from './day-entry.ts';
+import './day-strip.ts';
+import { daysOfWeek, mondayOfWeek, shiftWeek, weekdayOf, weekListing } from './iso-weeks.ts';
+import './journal-exchange.ts';
+import { JournalKeeper } from './journal-keeper.ts';
+import { weekPageStyles } from './week-page-styles.ts';
+import './week-paper.ts';
+import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from './week-summary.ts';
+import { doneWords, planWords, spanWords, totalsLines, weekTitle } from './week-words.ts';
+
+/** Weeks in the strip of days. */
+const STRIP_WEEKS = 8;
+
+/**
+ * One week: its goal and focus, seven days planned and done, totals, and the review.
+ *
+ * @prop week ISO week; the week of today when it is absent or there is none such
+ * @prop day the day to open, ISO 8601; today's when it is absent
+ */
+@customElement('week-page')
+export class WeekPageElement extends PlaceElement {
+  static override styles = [...PlaceElement.styles, weekPageStyles];
+
+  @property() week: string | undefined;
+  @property() day: string | undefined;
+  @state() private openDay: string | undefined;
+  readonly #keeper = new JournalKeeper(this, () => this.app);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const isFirst = changed.has('app') && changed.get('app') === undefined;
+    if (isFirst || changed.has('week') || changed.has('day')) this.openDay = this.day ?? this.app?.view.today;
+  }
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { view } = app;
+    const { weekStart } = view.kit;
+    const thisWeek = weekListing(view.today, weekStart);
+    const week = this.week !== undefined && mondayOfWeek(this.week) !== undefined ? this.week : thisWeek;
+    const page = this.#keeper.weekOf(week);
+    const summary = summarizeWeek(view.journal, page, weekStart);
+    return html`<div class="screen">
+        ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
+        ${this.#totals(app, week, summary)} ${this.#review(page)}
+        <section aria-labelledby="files">
+          <h2 id="files">Files</h2>
+          <journal-exchange></journal-exchange>
+        </section>
+      </div>
+      <week-paper .page=${page} .summary=${summary} .majorGoal=${this.#keeper.goal()}></week-paper>`;
+  }
+
+  #header(week: string, thisWeek: string, { days }: WeekSummary) {
+    return html`<header>
+      <div>
+        <h1>${weekTitle(week)}</h1>
+        <p class="dim">${spanWords(days.map(({ date }) => date))} ${week.slice(0, 4)}</p>
+      </div>
+      <div class="row" role="group" aria-label="Weeks">
+        <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label="The week before">←</a>
+        ${week === thisWeek ? nothing : html`<a class="button" href="#/week/${thisWeek}">This week</a>`}
+        <a class="button" href="#/week/${shiftWeek(week, 1)}" aria-label="The week after">→</a>
+        <button @click=${() => window.print()}>Print</button>
+      </div>
+    </header>`;
+  }
+
+  #aims(page: WeekPage, summary: WeekSummary) {
+    const { week } = page;
+    return html`<label class="field"
+        >Major goal<input
+          maxlength="1000"
+          autocomplete="off"
+          .value=${this.#keeper.goal()}
+          @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
+      /></label>
+      <label class="field"
+        >This week's goal<input
+          maxlength="1000"
+          autocomplete="off"
+          .value=${page.goal ?? ''}
+          @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
+      /></label>
+      <label class="field"
+        >Focus: the one thing worked on<input
+          class="focus"
+          maxlength="400"
+          autocomplete="off"
+          .value=${summary.focus}
+          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
+      /></label>
+      ${summary.isFocusCarried ? html`<p class="dim small">Carried over from the last review. Type to change it.</p>` : nothing}
+      <fieldset>
+        <legend>Days with a drill planned</legend>
+        <div class="plan">
+          ${daysOfWeek(week, 'monday').map((date) => this.#planButton(week, date, summary.plannedDays))}
+        </div>
+      </fieldset>`;
+  }
+
+  #planButton(week: string, date: string, planned: readonly number[]) {
+    const weekday = weekdayOf(date);
+    const isPlanned = planned.includes(weekday);
+    const next = isPlanned ? planned.filter((one) => one !== weekday) : [...planned, weekday].sort((a, b) => a - b);
+    return html`<button
+      aria-pressed=${isPlanned ? 'true' : 'false'}
+      aria-label=${formatDay(date)}
+      @click=${() => this.#keeper.changeWeek(week, { plannedDays: next })}
+    >
+      ${formatDay(date, 'short').slice(0, 2)}
+    </button>`;
+  }
+
+  #days(app: App, summary: WeekSummary) {
+    return html`<section aria-labelledby="days">
+      <div class="row">
+        <h2 id="days">Days</h2>
+        <p class="dim">${planWords(summary) ?? ''}</p>
+      </div>
+      <ol class="days">
+        ${summary.days.map((day) => this.#day(app, day))}
+      </ol>
+    </section>`;
+  }
+
+  #day({ view }: App, day: DaySummary) {
+    const { date, isPlanned, drills } = day;
+    const isOpen = this.openDay === date;
+    const plan = isPlanned ? (drills.length > 0 ? 'Planned and done' : 'Planned') : drills.length > 0 ? 'Done' : '';
+    return html`<li>
+      <button
+        class="day ${date === view.today ? 'today' : ''}"
+        aria-expanded=${isOpen ? 'true' : 'false'}
+        @click=${() => {
+          this.openDay = isOpen ? undefined : date;
+        }}
+      >
+        <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''}" aria-hidden="true"></span>
+        <b>${formatDay(date)}</b>
+        <span class="small">${plan}${day.hasPain ? ' · pain' : ''}</span>
+        <span class="what dim">${doneWords(day)}</span>
+      </button>
+      ${isOpen ? this.#openDay(view, day) : nothing}
+    </li>`;
+  }
+
+  #openDay({ kit, today }: App['view'], { date, drills }: DaySummary) {
+    if (date > today) return html`<p class="open dim">This day is still to come.</p>`;
+    return html`<div class="open">
+      ${
+        drills.length > 0
+          ? html`<ul class="drills" aria-label="Drills">
+              ${drills.map(({ id, program }) => html`<li><a href=${hrefOf('journal', id)}>${program}</a></li>`)}
+            </ul>`
+          : nothing
+      }
+      <day-entry
+        .entry=${this.#keeper.dayOf(date)}
+        .units=${kit.units}
+        .showsRangeCheck=${kit.rangeCheckDone !== true}
+        @day-change=${this.#changeDay}
+        @range-check-dismiss=${() => this.app?.act.changeKit({ rangeCheckDone: true })}
+        @range-check-show=${() => this.app?.act.changeKit({ rangeCheckDone: false })}
+      ></day-entry>
+    </div>`;
+  }
+
+  readonly #changeDay = ({ detail }: CustomEvent<DayChange>): void => {
+    this.#keeper.changeDay(detail.date, detail.changes);
+  };
+
+  #totals({ view }: App, week: string, summary: WeekSummary) {
+    const isoDays = daysOfWeek(week, 'monday');
+    const lastDay = daysOfWeek(week, view.kit.weekStart).at(-1) ?? view.today;
+    const marks = markDays(view.journal, lastDay, STRIP_WEEKS * 7);
+    return html`<section aria-labelledby="totals">
+      <h2 id="totals">Totals</h2>
+      ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">Of the ISO week, ${spanWords(isoDays)}.</p>`}
+      <table>
+        <thead>
+          <tr>
+            <th scope="col"><span class="visually-hidden">What</span></th>
+            <th scope="col">This week</th>
+            <th scope="col">Week before</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${totalsLines(summary).map(
+            ({ name, now, before }) => html`<tr>
+              <th scope="row">${name}</th>
+              <td>${now}</td>
+              <td>${before}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      <day-strip .days=${marks}></day-strip>
+      <p><a href="#/trends">Trends over weeks and years</a></p>
+    </section>`;
+  }
+
+  #review(page: WeekPage) {
+    const carried = this.app ? summarizeWeek(this.app.view.journal, page, 'monday').carried : undefined;
+    return html`<section aria-labelledby="review">
+      <h2 id="review">Review</h2>
+      ${carried ? html`<p class="carried"><span class="dim small">From the last review</span><br />${carried}</p>` : nothing}
+      ${page.comment ? html`<p class="carried comment"><span class="dim small">Coach</span><br />${page.comment}</p>` : nothing}
+      ${this.#reviewField(page, 'wentRight', 'What went right')} ${this.#reviewField(page, 'needsWork', 'What needs work')}
+      ${this.#reviewField(page, 'carriedForward', 'What goes into next week')}
+      <p class="dim small">The last line becomes next week's focus, unless you change it.</p>
+    </section>`;
+  }
+
+  #reviewField(page: WeekPage, name: 'wentRight' | 'needsWork' | 'carriedForward', words: string) {
+    return html`<label class="field"
+      >${words}<textarea
+        class="low"
+        maxlength=${name === 'carriedForward' ? 400 : 4000}
+        .value=${page[name] ?? ''}
+        @input=${(event: Event) => this.#keeper.changeWeek(page.week, { [name]: textOf(event) || undefined })}
+      ></textarea>
+    </label>`;
+  }
+}
+
+function textOf(event: Event): string {
+  const { target } = event;
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'week-page': WeekPageElement;
+  }
+}

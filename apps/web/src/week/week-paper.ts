@@ -1,0 +1,159 @@
+import type { WeekPage } from '@larkhold/engine';
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { formatDay } from '../format-for-people.ts';
+import type { WeekSummary } from './week-summary.ts';
+import { doneWords, spanWords, totalsLines, weekTitle } from './week-words.ts';
+
+/**
+ * The week for the wall: one A4 or Letter page, black on white. Long texts are cut off, so that it stays one page; what is not yet written
+ * gets lines to write on.
+ *
+ * @prop page the week's page
+ * @prop summary what was planned and done
+ * @prop majorGoal in the archer's own words
+ */
+@customElement('week-paper')
+export class WeekPaper extends LitElement {
+  static override styles = css`
+    :host {
+      display: block;
+      background: #fff;
+      color: #000;
+    }
+    /* Fits between the margins of Letter (279 mm high) and of A4 (210 mm wide) that browsers print with. */
+    article {
+      box-sizing: border-box;
+      width: 100%;
+      max-width: 190mm;
+      max-height: 245mm;
+      margin: 0 auto;
+      padding: 4mm;
+      overflow: hidden;
+      break-inside: avoid;
+      font-size: 11pt;
+      line-height: 1.3;
+    }
+    h1,
+    h2,
+    p,
+    dl,
+    dd {
+      margin: 0;
+    }
+    h1 {
+      font-size: 20pt;
+    }
+    h2 {
+      margin-top: 4mm;
+      font-size: 11pt;
+      font-weight: 700;
+    }
+    .focus {
+      margin-top: 2mm;
+      padding: 2.5mm 3mm;
+      border: 1.5pt solid #000;
+      font-size: 16pt;
+      font-weight: 700;
+      -webkit-line-clamp: 2;
+    }
+    .text {
+      display: -webkit-box;
+      overflow: hidden;
+      -webkit-box-orient: vertical;
+      -webkit-line-clamp: 3;
+      overflow-wrap: anywhere;
+    }
+    .focus.text,
+    .goal.text {
+      -webkit-line-clamp: 2;
+    }
+    .blank {
+      height: 12mm;
+      border-bottom: 0.5pt solid #777;
+    }
+    table {
+      width: 100%;
+      margin-top: 3mm;
+      border-collapse: collapse;
+    }
+    th,
+    td {
+      padding: 1.4mm 1mm;
+      border-bottom: 0.5pt solid #777;
+      text-align: left;
+      vertical-align: top;
+      font-weight: 400;
+    }
+    .days th {
+      width: 42mm;
+      font-weight: 700;
+    }
+    .days td:nth-child(2) {
+      width: 9mm;
+      font-size: 13pt;
+      line-height: 1;
+    }
+    .totals td,
+    .totals thead th {
+      text-align: right;
+    }
+  `;
+
+  @property({ attribute: false }) page: WeekPage | undefined;
+  @property({ attribute: false }) summary: WeekSummary | undefined;
+  @property({ attribute: false }) majorGoal = '';
+
+  override render() {
+    const { page, summary } = this;
+    if (!page || !summary) return nothing;
+    return html`<article>
+      <h1>${weekTitle(page.week)}</h1>
+      <p>${spanWords(summary.days.map(({ date }) => date))} ${page.week.slice(0, 4)}</p>
+      ${this.#part('Major goal', this.majorGoal, 'goal')} ${this.#part("This week's goal", page.goal, 'goal')}
+      ${this.#part('Focus', summary.focus, 'focus')}
+      <table class="days">
+        <tbody>
+          ${summary.days.map(
+            (day) => html`<tr>
+              <th scope="row">${formatDay(day.date)}</th>
+              <td>${day.drills.length > 0 ? '●' : day.isPlanned ? '○' : ''}</td>
+              <td>${doneWords(day) === 'Nothing written' ? (day.isPlanned ? 'Drill planned' : '') : doneWords(day)}${day.hasPain ? ' · pain' : ''}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      <table class="totals">
+        <thead>
+          <tr>
+            <th></th>
+            <th scope="col">This week</th>
+            <th scope="col">Week before</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${totalsLines(summary).map(
+            ({ name, now, before }) => html`<tr>
+              <th scope="row">${name}</th>
+              <td>${now}</td>
+              <td>${before}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      ${this.#part('What went right', page.wentRight)} ${this.#part('What needs work', page.needsWork)}
+      ${this.#part('What goes into next week', page.carriedForward)}
+    </article>`;
+  }
+
+  #part(name: string, text: string | undefined, kind = '') {
+    return html`<h2>${name}</h2>
+      ${text?.trim() ? html`<p class="text ${kind}">${text}</p>` : html`<div class="blank" role="presentation"></div>`}`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'week-paper': WeekPaper;
+  }
+}

@@ -1,0 +1,90 @@
+import type { Totals } from '@larkhold/engine';
+import { formatCount, formatCounted, formatDay, formatDuration, formatMinutes } from '../format-for-people.ts';
+import { feelWords } from './day-lines.ts';
+import type { DaySummary, WeekSummary, WeekSums } from './week-summary.ts';
+
+const oneDecimal = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+
+/** One line of the totals: what, this week, last week. */
+export interface TotalsLine {
+  name: string;
+  now: string;
+  before: string;
+}
+
+/**
+ * The number of a week.
+ * @param week ISO week
+ * @returns 'Week 48'
+ */
+export function weekTitle(week: string): string {
+  return `Week ${Number(week.slice(6))}`;
+}
+
+/**
+ * First and last day of some days in order.
+ * @param dates ISO 8601
+ * @returns 'Mon 23 Nov to Sun 29 Nov'
+ */
+export function spanWords(dates: readonly string[]): string {
+  return `${formatDay(dates[0] ?? '', 'short')} to ${formatDay(dates.at(-1) ?? '', 'short')}`;
+}
+
+/**
+ * What was done on a day.
+ * @param day as summed up
+ * @returns one line; 'Nothing written' where nothing is
+ */
+export function doneWords({ totals, entry }: DaySummary): string {
+  const { drillsCount, repsCount, heldCount, holdMs, arrowsCount } = totals;
+  const workMinutes = workMinutesOf(totals);
+  const words = [
+    ...(drillsCount > 0
+      ? [
+          `${formatCounted(drillsCount, 'drill')}, ${formatCount(heldCount)} of ${formatCounted(repsCount, 'rep')} held, ${formatDuration(holdMs)} at full draw`,
+        ]
+      : []),
+    ...(arrowsCount > 0 ? [formatCounted(arrowsCount, 'arrow')] : []),
+    ...(workMinutes > 0 ? [`${formatMinutes(workMinutes * 60_000)} other work`] : []),
+    ...(entry?.feel === undefined ? [] : [`felt ${feelWords[entry.feel - 1]?.toLowerCase()}`]),
+  ];
+  if (words.length > 0) return words.join(' · ');
+  return entry?.note || entry?.feelWords ? 'A note' : 'Nothing written';
+}
+
+/**
+ * Totals of this week beside those of last week.
+ * @param summary of the week
+ * @returns one line for each thing that is counted
+ */
+export function totalsLines({ now, before }: WeekSummary): TotalsLine[] {
+  const line = (name: string, words: (sums: WeekSums) => string): TotalsLine => ({
+    name,
+    now: words(now),
+    before: words(before),
+  });
+  return [
+    line('Time at full draw', ({ totals }) => (totals.holdMs === 0 ? '–' : formatDuration(totals.holdMs))),
+    line('Drills', ({ totals }) => formatCount(totals.drillsCount)),
+    line('Reps held', ({ totals }) => `${formatCount(totals.heldCount)} of ${formatCount(totals.repsCount)}`),
+    line('Arrows', ({ totals }) => formatCount(totals.arrowsCount)),
+    line('Other work', ({ workMinutes }) => (workMinutes === 0 ? '–' : formatMinutes(workMinutes * 60_000))),
+    line('Feel, 1 to 5', ({ meanFeel }) => (meanFeel === undefined ? '–' : oneDecimal.format(meanFeel))),
+  ];
+}
+
+/**
+ * How planned days and done ones compare.
+ * @param summary of the week
+ * @returns one sentence; undefined when nothing is planned
+ */
+export function planWords({ days }: WeekSummary): string | undefined {
+  const planned = days.filter(({ isPlanned }) => isPlanned);
+  if (planned.length === 0) return undefined;
+  const done = planned.filter(({ drills }) => drills.length > 0).length;
+  return `${formatCount(done)} of ${formatCounted(planned.length, 'planned day')} drilled.`;
+}
+
+function workMinutesOf({ strengthMinutes, mobilityMinutes, fitnessMinutes }: Totals): number {
+  return strengthMinutes + mobilityMinutes + fitnessMinutes;
+}
