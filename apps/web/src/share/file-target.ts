@@ -1,0 +1,45 @@
+/** A file that the archer has chosen, to be written again without asking. */
+export interface FileTarget {
+  readonly name: string;
+  /** @param text what the file shall hold. @throws where the browser or the disk refuses */
+  write(text: string): Promise<void>;
+}
+
+/** The part of the File System Access API that is used; in Chromium, and nowhere else in 2026. */
+interface Picker {
+  showSaveFilePicker?(options: object): Promise<FileSystemFileHandle>;
+}
+
+/** @param scope the window. @returns whether a file can be chosen and written again here */
+export function canChooseFile(scope: object): boolean {
+  return typeof (scope as Picker).showSaveFilePicker === 'function';
+}
+
+/**
+ * Asks the archer for a file to write to.
+ * @param scope the window
+ * @param suggestedName for a new file
+ * @returns the file; undefined when the archer chose none or the browser can't
+ */
+export async function chooseFile(scope: object, suggestedName: string): Promise<FileTarget | undefined> {
+  const picker = scope as Picker;
+  if (!picker.showSaveFilePicker) return undefined;
+  let handle: FileSystemFileHandle;
+  try {
+    handle = await picker.showSaveFilePicker({
+      suggestedName,
+      types: [{ description: 'Drill program', accept: { 'application/json': ['.json'] } }],
+    });
+  } catch (error) {
+    if (error instanceof DOMException && error.name === 'AbortError') return undefined; // the archer thought better of it
+    throw error;
+  }
+  return {
+    name: handle.name,
+    async write(text) {
+      const stream = await handle.createWritable();
+      await stream.write(text);
+      await stream.close();
+    },
+  };
+}
