@@ -46,6 +46,7 @@ export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from
 export type { Archer } from './prescription/archer-limits.ts';
 export { explain } from './prescription/explain.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
+export { type PlanInput, type PlannedDrill, type PlanRow, planWeeks } from './prescription/plan-weeks.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
 export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';

@@ -1,6 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
-import { type Program, programSchema } from '../program/program.ts';
+import type { Program } from '../program/program.ts';
 import { dayNumber } from '../units/calendar-day.ts';
 import { type Archer, limitToArcher } from './archer-limits.ts';
 import { cautionsFor } from './cautions.ts';
@@ -12,6 +12,7 @@ import type { Prescription, Reason } from './prescription.ts';
 import { type ProgramSessions, sessionsOf } from './program-sessions.ts';
 import { counted, dayWords } from './reason-words.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
+import { validProgram } from './valid-program.ts';
 
 /** What a prescription is made from. */
 export interface PrescribeInput {
@@ -72,13 +73,6 @@ export function prescribe(input: PrescribeInput): Prescription {
     cautions: [...painCaution(condition), ...suited.cautions, ...cautionsFor({ ...program, tool: suited.tool })],
     durationMs: timelineDurationMs(fitted.blocks),
   };
-}
-
-function validProgram(program: Program): Program {
-  const result = programSchema.safeParse(program);
-  if (result.success) return result.data;
-  const [issue] = result.error.issues;
-  throw new TypeError(`program is not valid at /${issue?.path.map(String).join('/')}: ${issue?.message}`);
 }
 
 function painCaution(condition: Condition): string[] {
