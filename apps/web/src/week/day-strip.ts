@@ -21,6 +21,7 @@ export class DayStrip extends LitElement {
         display: block;
         width: 100%;
         max-width: 44rem;
+        margin-bottom: 0.4rem;
       }
       .drill {
         fill: currentColor;
@@ -31,9 +32,6 @@ export class DayStrip extends LitElement {
       }
       .nothing {
         fill: var(--dim);
-      }
-      .mine {
-        stroke: var(--rule);
       }
     `,
   ];

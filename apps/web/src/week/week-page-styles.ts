@@ -75,7 +75,32 @@ export const weekPageStyles = css`
     color: var(--dim);
   }
   .open {
-    padding: 0.4rem 0 1.4rem;
+    margin-bottom: 1rem;
+    padding: 1rem;
+    border-radius: var(--radius);
+    background: var(--raised);
+  }
+  h2 {
+    margin-bottom: 0.6rem;
+  }
+  details {
+    margin-top: 1rem;
+    border-bottom: 1px solid var(--rule);
+  }
+  details[open] {
+    padding-bottom: 1.1rem;
+  }
+  summary {
+    padding: 0.5rem 0;
+  }
+  .aims {
+    display: block;
+    font-weight: 400;
+    overflow-wrap: anywhere;
+  }
+  details + section {
+    border-top: 0;
+    padding-top: 0;
   }
   .drills {
     margin-bottom: 1rem;
@@ -135,7 +160,8 @@ export const weekPageStyles = css`
     overflow-wrap: anywhere;
   }
   day-strip {
-    margin-top: 1rem;
+    display: block;
+    margin: 1.2rem 0 0.6rem;
   }
   week-paper {
     display: none;

@@ -76,21 +76,8 @@ export class WeekPageElement extends PlaceElement {
 
   #aims(page: WeekPage, summary: WeekSummary) {
     const { week } = page;
+    const majorGoal = this.#keeper.goal();
     return html`<label class="field"
-        >Major goal<input
-          maxlength="1000"
-          autocomplete="off"
-          .value=${this.#keeper.goal()}
-          @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
-      /></label>
-      <label class="field"
-        >This week's goal<input
-          maxlength="1000"
-          autocomplete="off"
-          .value=${page.goal ?? ''}
-          @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
-      /></label>
-      <label class="field"
         >Focus: the one thing worked on<input
           class="focus"
           maxlength="400"
@@ -99,12 +86,36 @@ export class WeekPageElement extends PlaceElement {
           @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
       /></label>
       ${summary.isFocusCarried ? html`<p class="dim small">Carried over from the last review. Type to change it.</p>` : nothing}
-      <fieldset>
-        <legend>Days with a drill planned</legend>
-        <div class="plan">
-          ${daysOfWeek(week, 'monday').map((date) => this.#planButton(week, date, summary.plannedDays))}
-        </div>
-      </fieldset>`;
+      <details>
+        <summary>
+          <span
+            >Goals and plan
+            <span class="aims dim"
+              >${[majorGoal, page.goal ?? '', planWords(summary) ?? ''].filter((words) => words.trim() !== '').join(' · ')}</span
+            ></span
+          >
+        </summary>
+        <label class="field"
+          >Major goal<input
+            maxlength="1000"
+            autocomplete="off"
+            .value=${majorGoal}
+            @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
+        /></label>
+        <label class="field"
+          >This week's goal<input
+            maxlength="1000"
+            autocomplete="off"
+            .value=${page.goal ?? ''}
+            @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
+        /></label>
+        <fieldset>
+          <legend>Days with a drill planned</legend>
+          <div class="plan">
+            ${daysOfWeek(week, 'monday').map((date) => this.#planButton(week, date, summary.plannedDays))}
+          </div>
+        </fieldset>
+      </details>`;
   }
 
   #planButton(week: string, date: string, planned: readonly number[]) {
@@ -122,10 +133,7 @@ export class WeekPageElement extends PlaceElement {
 
   #days(app: App, summary: WeekSummary) {
     return html`<section aria-labelledby="days">
-      <div class="row">
-        <h2 id="days">Days</h2>
-        <p class="dim">${planWords(summary) ?? ''}</p>
-      </div>
+      <h2 id="days">Days</h2>
       <ol class="days">
         ${summary.days.map((day) => this.#day(app, day))}
       </ol>

@@ -2,8 +2,8 @@ import type { WeekPage } from '@larkhold/engine';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { formatDay } from '../format-for-people.ts';
-import type { WeekSummary } from './week-summary.ts';
-import { doneWords, spanWords, totalsLines, weekTitle } from './week-words.ts';
+import type { DaySummary, WeekSummary } from './week-summary.ts';
+import { doneWords, NOTHING_WRITTEN, spanWords, totalsLines, weekTitle } from './week-words.ts';
 
 /**
  * The week for the wall: one A4 or Letter page, black on white. Long texts are cut off, so that it stays one page; what is not yet written
@@ -21,17 +21,13 @@ export class WeekPaper extends LitElement {
       background: #fff;
       color: #000;
     }
-    /* Fits between the margins of Letter (279 mm high) and of A4 (210 mm wide) that browsers print with. */
+    /* With every text at its longest this is 246 mm high: less than Letter (279 mm) between the margins that browsers print with. */
     article {
       box-sizing: border-box;
-      width: 100%;
       max-width: 190mm;
-      max-height: 245mm;
       margin: 0 auto;
-      padding: 4mm;
-      overflow: hidden;
-      break-inside: avoid;
-      font-size: 11pt;
+      padding: 0 2mm;
+      font-size: 10.5pt;
       line-height: 1.3;
     }
     h1,
@@ -69,7 +65,7 @@ export class WeekPaper extends LitElement {
       -webkit-line-clamp: 2;
     }
     .blank {
-      height: 12mm;
+      height: 10mm;
       border-bottom: 0.5pt solid #777;
     }
     table {
@@ -86,7 +82,8 @@ export class WeekPaper extends LitElement {
       font-weight: 400;
     }
     .days th {
-      width: 42mm;
+      width: 30mm;
+      white-space: nowrap;
       font-weight: 700;
     }
     .days td:nth-child(2) {
@@ -94,9 +91,15 @@ export class WeekPaper extends LitElement {
       font-size: 13pt;
       line-height: 1;
     }
-    .totals td,
-    .totals thead th {
+    .days .text {
+      -webkit-line-clamp: 2;
+      font-size: 10pt;
+    }
+    .totals :is(th, td):not(:first-child) {
       text-align: right;
+    }
+    .totals thead th {
+      font-size: 9pt;
     }
   `;
 
@@ -107,6 +110,7 @@ export class WeekPaper extends LitElement {
   override render() {
     const { page, summary } = this;
     if (!page || !summary) return nothing;
+    const totals = totalsLines(summary);
     return html`<article>
       <h1>${weekTitle(page.week)}</h1>
       <p>${spanWords(summary.days.map(({ date }) => date))} ${page.week.slice(0, 4)}</p>
@@ -116,9 +120,9 @@ export class WeekPaper extends LitElement {
         <tbody>
           ${summary.days.map(
             (day) => html`<tr>
-              <th scope="row">${formatDay(day.date)}</th>
+              <th scope="row">${formatDay(day.date, 'short')}</th>
               <td>${day.drills.length > 0 ? '●' : day.isPlanned ? '○' : ''}</td>
-              <td>${doneWords(day) === 'Nothing written' ? (day.isPlanned ? 'Drill planned' : '') : doneWords(day)}${day.hasPain ? ' · pain' : ''}</td>
+              <td><span class="text">${planned(day)}</span></td>
             </tr>`,
           )}
         </tbody>
@@ -127,18 +131,18 @@ export class WeekPaper extends LitElement {
         <thead>
           <tr>
             <th></th>
-            <th scope="col">This week</th>
-            <th scope="col">Week before</th>
+            ${totals.map(({ name }) => html`<th scope="col">${name}</th>`)}
           </tr>
         </thead>
         <tbody>
-          ${totalsLines(summary).map(
-            ({ name, now, before }) => html`<tr>
-              <th scope="row">${name}</th>
-              <td>${now}</td>
-              <td>${before}</td>
-            </tr>`,
-          )}
+          <tr>
+            <th scope="row">This week</th>
+            ${totals.map(({ now }) => html`<td>${now}</td>`)}
+          </tr>
+          <tr>
+            <th scope="row">Week before</th>
+            ${totals.map(({ before }) => html`<td>${before}</td>`)}
+          </tr>
         </tbody>
       </table>
       ${this.#part('What went right', page.wentRight)} ${this.#part('What needs work', page.needsWork)}
@@ -150,6 +154,13 @@ export class WeekPaper extends LitElement {
     return html`<h2>${name}</h2>
       ${text?.trim() ? html`<p class="text ${kind}">${text}</p>` : html`<div class="blank" role="presentation"></div>`}`;
   }
+}
+
+/** What was done; on a day to come, what is planned. */
+function planned(day: DaySummary): string {
+  const done = doneWords(day);
+  const words = done === NOTHING_WRITTEN ? (day.isPlanned ? 'Drill planned' : '') : done;
+  return day.hasPain ? `${words} · pain` : words;
 }
 
 declare global {

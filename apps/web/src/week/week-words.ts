@@ -5,6 +5,9 @@ import type { DaySummary, WeekSummary, WeekSums } from './week-summary.ts';
 
 const oneDecimal = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
 
+/** Said of a day on which nothing is. */
+export const NOTHING_WRITTEN = 'Nothing written';
+
 /** One line of the totals: what, this week, last week. */
 export interface TotalsLine {
   name: string;
@@ -49,7 +52,7 @@ export function doneWords({ totals, entry }: DaySummary): string {
     ...(entry?.feel === undefined ? [] : [`felt ${feelWords[entry.feel - 1]?.toLowerCase()}`]),
   ];
   if (words.length > 0) return words.join(' · ');
-  return entry?.note || entry?.feelWords ? 'A note' : 'Nothing written';
+  return entry?.note || entry?.feelWords ? 'A note' : NOTHING_WRITTEN;
 }
 
 /**
