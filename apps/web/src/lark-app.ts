@@ -18,6 +18,8 @@ const pages = {
   week: () => import('./week/week-page.ts'),
   trends: () => import('./trends/trends-page.ts'),
   coach: () => import('./coach/coach-page.ts'),
+  bench: () => import('./bench/bench-page.ts'),
+  open: () => import('./share/lark-open-link.ts'),
 };
 
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
@@ -47,9 +49,13 @@ export class LarkApp extends LitElement {
   readonly #provider = new ContextProvider(this, { context: appContext });
 
   readonly #onHash = (): void => {
-    this.route = routeOf(location.hash);
+    const route = routeOf(location.hash);
+    const isSame = route.place === this.route.place && route.id === this.route.id;
+    this.route = route;
+    if (isSame) return;
     window.scrollTo(0, 0);
-    void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLElement>('main')?.focus());
+    // Before the place is drawn, so that a place may put the focus where it is needed.
+    this.#toMain();
   };
 
   override connectedCallback(): void {
@@ -75,7 +81,7 @@ export class LarkApp extends LitElement {
     const { app } = this;
     if (!app) return nothing;
     const { isDrilling } = app.view;
-    return html`<a class="skip" href="#main" @click=${this.#skip}>Skip to the page</a>
+    return html`<button class="skip" @click=${this.#toMain}>Skip to the page</button>
       <nav aria-label="Places" ?hidden=${isDrilling}>
         <p class="name" aria-hidden="true">Larkhold</p>
         <ul>
@@ -116,6 +122,8 @@ export class LarkApp extends LitElement {
     const { place, id, page, day } = this.route;
     if (page) {
       void pages[page]();
+      if (page === 'bench') return html`<bench-page .programId=${id ?? 'new'}></bench-page>`;
+      if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;
     }
@@ -128,8 +136,7 @@ export class LarkApp extends LitElement {
     return place === 'kit' ? html`<lark-kit></lark-kit>` : html`<lark-line></lark-line>`;
   }
 
-  readonly #skip = (event: Event): void => {
-    event.preventDefault();
+  readonly #toMain = (): void => {
     this.renderRoot.querySelector<HTMLElement>('main')?.focus();
   };
 }

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { hrefOf, routeOf } from './routing.ts';
+import { benchHref, hrefOf, routeOf } from './routing.ts';
 
 test('each place has its own address', () => {
   expect(routeOf('#/line')).toEqual({ place: 'line' });
@@ -33,4 +33,11 @@ test('a week, a day of it, trends and the coach have pages of their own in the j
   });
   expect(routeOf('#/trends')).toEqual({ place: 'journal', page: 'trends' });
   expect(routeOf('#/coach')).toEqual({ place: 'journal', page: 'coach' });
+});
+
+test('the bench and a link have pages of their own in the rack', () => {
+  expect(routeOf('#/bench/new')).toEqual({ place: 'rack', page: 'bench', id: 'new' });
+  expect(routeOf(benchHref('a/b'))).toEqual({ place: 'rack', page: 'bench', id: 'a/b' });
+  expect(routeOf('#/open/q1_-x')).toEqual({ place: 'rack', page: 'open', id: 'q1_-x' });
+  expect(routeOf('#/open/')).toEqual({ place: 'rack', page: 'open' });
 });

@@ -8,10 +8,10 @@ export type Place = (typeof places)[number];
 /** Where in the app the archer is. */
 export interface Route {
   place: Place;
-  /** A program's id in the rack, a drill's or a week's in the journal. */
+  /** A program's id in the rack, a drill's or a week's in the journal; what a link holds. */
   id?: string;
   /** A page of its own within a place. */
-  page?: 'week' | 'trends' | 'coach';
+  page?: 'week' | 'trends' | 'coach' | 'bench' | 'open';
   /** The day that a week's page opens, ISO 8601. */
   day?: string;
 }
@@ -23,6 +23,8 @@ const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }
   { place: 'journal', page: 'week', pattern: parse('/week/:id?/:day?').pattern },
   { place: 'journal', page: 'trends', pattern: parse('/trends').pattern },
   { place: 'journal', page: 'coach', pattern: parse('/coach').pattern },
+  { place: 'rack', page: 'bench', pattern: parse('/bench/:id').pattern },
+  { place: 'rack', page: 'open', pattern: parse('/open/:id?').pattern },
 ];
 
 /**
@@ -54,6 +56,15 @@ export function routeOf(hash: string): Route {
  */
 export function hrefOf(place: Place, id?: string): string {
   return id === undefined ? `#/${place}` : `#/${place}/${encodeURIComponent(id)}`;
+}
+
+/**
+ * The bench's address.
+ * @param id of the program to edit, or `new`
+ * @returns a hash for `href`
+ */
+export function benchHref(id: string): string {
+  return `#/bench/${encodeURIComponent(id)}`;
 }
 
 /** A hand-typed `%` is no reason to fail. */

@@ -1,12 +1,12 @@
-import { formatProgram, layOut } from '@larkhold/engine';
+import { layOut } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatDuration } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
-import { hrefOf } from '../routing.ts';
-import { fileNameOf } from '../save-file.ts';
+import { benchHref, hrefOf } from '../routing.ts';
+import '../share/lark-share.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import './lark-timeline-picture.ts';
 
@@ -90,6 +90,10 @@ export class LarkProgram extends PlaceElement {
           </div>`,
         )}
       </section>
+      <section aria-labelledby="give">
+        <h2 id="give">Give it to others</h2>
+        <lark-share .program=${program}></lark-share>
+      </section>
       ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
       ${
         program.source
@@ -106,9 +110,7 @@ export class LarkProgram extends PlaceElement {
           ? html`<a class="button" href=${hrefOf('line')}>Today's: to the line</a>`
           : html`<button class="main" @click=${() => act.chooseProgram(idOf(program))}>Take for today</button>`
       }
-      <button @click=${() => act.saveFile(`${fileNameOf(program.title)}.drill.json`, formatProgram(program))}>
-        Save as a file
-      </button>
+      <a class="button" href=${benchHref(idOf(program))}>${isOpened ? 'Edit' : 'Edit a copy'}</a>
       ${isOpened ? html`<button class="quiet" @click=${this.#ask}>Remove</button>` : nothing}
     </div>
     ${

@@ -5,7 +5,8 @@ import type { App } from '../app-context.ts';
 import { formatMinutes } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { idOf, toolWords } from '../program-words.ts';
-import { hrefOf } from '../routing.ts';
+import { benchHref, hrefOf } from '../routing.ts';
+import { isForField, pastedProgram } from '../share/pasted-program.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import './lark-file-answer.ts';
 import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
@@ -87,6 +88,7 @@ export class LarkRack extends PlaceElement {
     if (!app) return nothing;
     return html`<header>
         <h1>Rack</h1>
+        <a class="button" href=${benchHref('new')}>New program</a>
         <button @click=${this.#pick}>Open a program file</button>
         <input
           class="visually-hidden"
@@ -110,7 +112,7 @@ export class LarkRack extends PlaceElement {
         }}
         @drop=${this.#dropped}
       >
-        Or drop a .drill.json file here.
+        Or drop a .drill.json file here, or paste a program or a link to one.
       </p>
       ${
         this.answers[0]
@@ -163,8 +165,34 @@ export class LarkRack extends PlaceElement {
   readonly #dropped = (event: DragEvent): void => {
     event.preventDefault();
     this.isOver = false;
-    void this.#open([...(event.dataTransfer?.files ?? [])]);
+    const files = [...(event.dataTransfer?.files ?? [])];
+    if (files.length > 0) void this.#open(files);
+    else this.#takeText(event.dataTransfer?.getData('text/plain') ?? '');
   };
+
+  readonly #pasted = (event: ClipboardEvent): void => {
+    const files = [...(event.clipboardData?.files ?? [])];
+    if (isForField(event)) return;
+    if (files.length > 0) void this.#open(files);
+    else this.#takeText(event.clipboardData?.getData('text/plain') ?? '');
+  };
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('paste', this.#pasted);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('paste', this.#pasted);
+  }
+
+  #takeText(text: string): void {
+    const pasted = pastedProgram(text);
+    if (pasted.kind === 'link') location.hash = `#/open/${pasted.payload}`;
+    else if (pasted.kind === 'text') void this.#open([new File([text], 'The text')]);
+    else if (text !== '') this.said = 'That is neither a program nor a link to one.';
+  }
 
   async #open(files: readonly File[]): Promise<void> {
     for (const file of files) {
