@@ -24,14 +24,20 @@ export const afterStyles = css`
     border-radius: 12px;
     min-width: 0;
   }
+  fieldset.asked {
+    border-color: var(--ink);
+  }
+  .hint {
+    color: var(--dim);
+  }
   legend {
     padding: 0 0.4rem;
     font-weight: 600;
   }
   .effort {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(11rem, 1fr));
-    gap: 0 1rem;
+    grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr));
+    gap: 0 0.6rem;
   }
   fieldset label {
     display: flex;

@@ -85,3 +85,34 @@ test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s',
   await after.updateComplete;
   expect((await axe.run(after, { resultTypes: ['violations'] })).violations).toEqual([]);
 });
+
+function press(code: string) {
+  window.dispatchEvent(new KeyboardEvent('keydown', { code, cancelable: true, bubbles: true }));
+}
+
+test('a pedal answers effort and pain, and saves', async () => {
+  const { after, done } = await afterOf();
+  // The first press stands in the middle, then one up, one up, one down: 6.
+  for (const code of ['ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowDown', 'PageDown', 'ArrowDown', 'PageDown']) press(code);
+  await after.updateComplete;
+  expect(done).toHaveLength(1);
+  expect(done[0]).toMatchObject({ effort: 6, pain: false });
+});
+
+test('a pedal with one key goes through and leaves all unsaid', async () => {
+  const { done } = await afterOf();
+  press('PageDown');
+  press('PageDown');
+  expect(done[0]).toEqual({ reps: record.reps });
+});
+
+test('digits set the effort, and a note keeps its own keys', async () => {
+  const { after, done } = await afterOf();
+  press('Digit8');
+  after.renderRoot
+    .querySelector('textarea')!
+    .dispatchEvent(new KeyboardEvent('keydown', { code: 'Digit2', bubbles: true, composed: true }));
+  press('Enter');
+  press('Enter');
+  expect(done[0]).toMatchObject({ effort: 8 });
+});

@@ -5,7 +5,8 @@ import { afterStyles } from './after-styles.ts';
 import { secondsWords } from './clock-words.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
-import type { RunnerTheme } from './runner-settings.ts';
+import type { PressSource } from './press-source.ts';
+import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
 
 /** Own words for 0 to 10; the numbers are what is kept. */
 const EFFORT_WORDS = [
@@ -22,6 +23,9 @@ const EFFORT_WORDS = [
   'All I had',
 ] as const;
 
+/** Where a pedal begins to choose. */
+const MIDDLE_EFFORT = 5;
+
 const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
   held: 'Held',
   short: 'Short',
@@ -35,6 +39,8 @@ const OUTCOMES = ['held', 'short', 'skipped', 'unsure'] as const;
  *
  * @prop record the drill as it was logged
  * @prop theme colours
+ * @prop keys the archer's keys: those of `moreRest` and `letDownNow` go up and down in an answer, those of `begin` go on to the next
+ * @prop sources what is pressed beside keys and screen
  * @event lark-after-done saved or skipped; detail `{ effort?, pain?, note?, reps }`
  */
 @customElement('lark-after')
@@ -43,13 +49,43 @@ export class LarkAfter extends LitElement {
 
   @property({ attribute: false }) record: DrillRecord | undefined;
   @property({ reflect: true }) theme: RunnerTheme = 'system';
+  @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
+  @property({ attribute: false }) sources: readonly PressSource[] = [];
+  /** The question that a pedal answers. */
+  @state() private asked: 'effort' | 'pain' = 'effort';
   @state() private effort: number | undefined;
   @state() private pain: boolean | undefined;
   @state() private note = '';
   @state() private corrected: DrillRecord | undefined;
 
+  #endListening: (() => void)[] = [];
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('keydown', this.#onKey);
+    this.#listen();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('keydown', this.#onKey);
+    this.#hush();
+  }
+
+  #listen(): void {
+    this.#hush();
+    if (this.isConnected)
+      this.#endListening = this.sources.map((source) => source.listen((code) => void this.#hear(code)));
+  }
+
+  #hush(): void {
+    for (const end of this.#endListening.splice(0)) end();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sources')) this.#listen();
     if (!changed.has('record')) return;
+    this.asked = 'effort';
     this.corrected = this.record;
     this.effort = this.record?.effort;
     this.pain = this.record?.pain;
@@ -61,7 +97,8 @@ export class LarkAfter extends LitElement {
     if (!corrected) return nothing;
     return html`<form @submit=${this.#onSave}>
       <h2>How was it?</h2>
-      <fieldset class="effort">
+      <p class="hint">Touch, digits, or a pedal: up and down choose, forward goes on. Nothing has to be answered.</p>
+      <fieldset class="effort ${this.asked === 'effort' ? 'asked' : ''}">
         <legend>Effort</legend>
         ${EFFORT_WORDS.map(
           (words, effort) => html`<label>
@@ -76,7 +113,7 @@ export class LarkAfter extends LitElement {
           </label>`,
         )}
       </fieldset>
-      <fieldset class="pain">
+      <fieldset class="pain ${this.asked === 'pain' ? 'asked' : ''}">
         <legend>Any pain?</legend>
         ${this.#painChoice('No', false)}${this.#painChoice('Yes', true)}
         <p class="caution" role="status">${this.pain ? 'Stop for today. If it stays, see a doctor or physiotherapist.' : ''}</p>
@@ -151,8 +188,43 @@ export class LarkAfter extends LitElement {
         : correctOutcome(corrected, index, outcome, corrected.endedAt);
   }
 
+  readonly #onKey = (event: KeyboardEvent): void => {
+    if (event.defaultPrevented || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
+    const [target] = event.composedPath();
+    // What has the focus keeps its own keys.
+    if (target instanceof HTMLElement && target.matches('input, textarea, select, button, a[href], [contenteditable]'))
+      return;
+    if (this.#hear(event.code)) event.preventDefault();
+  };
+
+  /** One press of a pedal or a key, with nothing in focus. Tells whether it meant anything. */
+  #hear(code: string): boolean {
+    if (!this.corrected) return false;
+    const digit = /^(?:Digit|Numpad)(\d)$/.exec(code)?.[1];
+    if (digit !== undefined) this.effort = Number(digit);
+    else if (this.keys.moreRest.includes(code)) this.#choose(1);
+    else if (this.keys.letDownNow.includes(code)) this.#choose(-1);
+    else if (this.keys.begin.includes(code)) this.#goOn();
+    else return false;
+    return true;
+  }
+
+  #choose(by: 1 | -1): void {
+    if (this.asked === 'pain') this.pain = by === 1;
+    else this.effort = this.effort === undefined ? MIDDLE_EFFORT : Math.min(10, Math.max(0, this.effort + by));
+  }
+
+  #goOn(): void {
+    if (this.asked === 'effort') this.asked = 'pain';
+    else this.#save();
+  }
+
   readonly #onSave = (event: SubmitEvent): void => {
     event.preventDefault();
+    this.#save();
+  };
+
+  #save(): void {
     const note = this.note.trim();
     this.#done({
       ...(this.effort === undefined ? {} : { effort: this.effort }),
@@ -160,7 +232,7 @@ export class LarkAfter extends LitElement {
       ...(note === '' ? {} : { note }),
       reps: this.corrected?.reps ?? [],
     });
-  };
+  }
 
   /** Skip leaves the questions out; a rep put right stays right. */
   readonly #onSkip = (): void => {

@@ -1,0 +1,86 @@
+import axe from 'axe-core';
+import { afterEach, expect, test } from 'vitest';
+import './index.ts';
+
+afterEach(() => document.body.replaceChildren());
+
+async function learnOf(codes: readonly string[] = []) {
+  const learn = document.createElement('lark-learn');
+  let pressSource: (code: string) => void = () => undefined;
+  let isHeard = false;
+  Object.assign(learn, {
+    label: 'Let down now',
+    codes,
+    sources: [
+      {
+        listen(onPress: (code: string) => void) {
+          pressSource = onPress;
+          isHeard = true;
+          return () => {
+            isHeard = false;
+          };
+        },
+      },
+    ],
+  });
+  document.body.append(learn);
+  await learn.updateComplete;
+  const learned: string[][] = [];
+  learn.addEventListener('lark-learned', (event) => {
+    if (event instanceof CustomEvent) learned.push(event.detail.codes);
+  });
+  const click = async (words: string) => {
+    const found = [...learn.renderRoot.querySelectorAll('button')].find((one) => one.textContent?.includes(words));
+    found!.click();
+    await learn.updateComplete;
+  };
+  const status = async () => {
+    await learn.updateComplete;
+    return learn.renderRoot.querySelector('[role=status]')?.textContent?.trim();
+  };
+  return { learn, learned, click, status, pressSource: (code: string) => pressSource(code), isHeard: () => isHeard };
+}
+
+function press(code: string, more: KeyboardEventInit = {}) {
+  const event = new KeyboardEvent('keydown', { code, cancelable: true, bubbles: true, ...more });
+  window.dispatchEvent(event);
+  return event;
+}
+
+test('it learns keys and presses, shows what it heard, and learns nothing before or after', async () => {
+  const { learned, click, status, pressSource, isHeard } = await learnOf();
+  press('KeyA');
+  expect(learned).toEqual([]);
+  await click('Learn');
+  expect(await status()).toBe('Press the key or pedal now.');
+  expect(press('PageDown').defaultPrevented).toBe(true);
+  expect(await status()).toBe('Heard: Page down.');
+  press('PageDown');
+  pressSource('Gamepad:1');
+  expect(await status()).toBe('Heard: Gamepad button 2.');
+  expect(learned).toEqual([['PageDown'], ['PageDown', 'Gamepad:1']]);
+  await click('Done');
+  expect(isHeard()).toBe(false);
+  press('KeyB');
+  expect(learned).toHaveLength(2);
+});
+
+test('keys that a page needs for itself are not learned', async () => {
+  const { learned, click } = await learnOf();
+  await click('Learn');
+  for (const code of ['Tab', 'Escape', 'ShiftLeft']) expect(press(code).defaultPrevented).toBe(false);
+  expect(learned).toEqual([]);
+});
+
+test('what was learned can be taken away', async () => {
+  const { learned, click } = await learnOf(['Space', 'Clap']);
+  await click('Clap');
+  expect(learned).toEqual([['Space']]);
+});
+
+test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s', async (theme) => {
+  const { learn, click } = await learnOf(['Space']);
+  learn.theme = theme;
+  await click('Learn');
+  expect((await axe.run(learn, { resultTypes: ['violations'] })).violations).toEqual([]);
+});
