@@ -1,0 +1,149 @@
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { type Archer, arrive, leaveAll } from './archer.ts';
+
+const fixture = (name: string) => fileURLToPath(new URL(`../fixtures/journeys/${name}`, import.meta.url));
+
+interface Moments {
+  steps: { at: number; snapshot: unknown }[];
+  presses: number[];
+  records: { reps: { heldMs: number; outcome: string }[] }[];
+}
+
+/** Notes, on the page's own clock, when the drill changed and when a key went down. */
+async function watch(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const moments: Moments = { steps: [], presses: [], records: [] };
+    Object.assign(window, { moments });
+    addEventListener('lark-change', (event) =>
+      moments.steps.push({ at: performance.now(), snapshot: (event as CustomEvent).detail.snapshot }),
+    );
+    addEventListener('lark-end', (event) => moments.records.push((event as CustomEvent).detail.record));
+    addEventListener('keydown', () => moments.presses.push(performance.now()), { capture: true });
+  });
+}
+
+const momentsOf = (page: Page) => page.evaluate(() => (window as unknown as { moments: Moments }).moments);
+
+async function openFile(page: Page, file: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a program file' }).click(),
+  ]);
+  await chooser.setFiles(file);
+}
+
+const phase = (page: Page, word: string) => page.locator('lark-glance').getByText(word, { exact: true }).first();
+
+describe('first light', () => {
+  let archer: Archer;
+
+  beforeAll(async () => {
+    archer = await arrive('#/rack');
+  });
+
+  afterAll(leaveAll);
+
+  it('opens a program from disk, drills from one press, keeps every hold and follows from it', async () => {
+    const { page, faults } = archer;
+    await openFile(page, fixture('hollow-lane.drill.json'));
+    const row = page.locator('li', { hasText: 'Hollow Lane quick look' });
+    await row.getByRole('button', { name: /^Take/ }).click();
+
+    await page.goto(`${page.url().split('#')[0]}#/line`);
+    await page.getByRole('heading', { name: 'Hollow Lane quick look' }).waitFor();
+    await page.getByRole('button', { name: 'Begin' }).waitFor();
+    await watch(page);
+    await page.keyboard.press('Space'); // the one press
+    await page.getByText('How was it?').waitFor({ timeout: 60_000 });
+    const first = await momentsOf(page);
+    expect(first.records[0]?.reps.map(({ heldMs, outcome }) => [heldMs, outcome])).toEqual([
+      [2000, 'held'],
+      [2000, 'held'],
+      [2000, 'held'],
+    ]);
+    await page.getByRole('button', { name: 'Skip', exact: true }).click();
+
+    await page.reload();
+    await page.getByText(/hold 2 s to 3 s, because of 1 clean session/).waitFor();
+
+    // The second morning: one rep let down early.
+    await page.getByRole('button', { name: 'Begin' }).waitFor();
+    await watch(page);
+    await page.keyboard.press('Enter');
+    await phase(page, 'Hold').waitFor({ timeout: 20_000 });
+    await page.waitForTimeout(1100);
+    await page.keyboard.press('Space');
+    await page.getByText('How was it?').waitFor({ timeout: 60_000 });
+    const second = await momentsOf(page);
+    const pressed = second.presses[1] ?? 0;
+    const hold = second.steps.filter(({ at }) => at < pressed).at(-1)?.at ?? 0;
+    const [short, ...others] = second.records[0]?.reps ?? [];
+    expect(short?.outcome).toBe('short');
+    expect(Math.abs((short?.heldMs ?? 0) - (pressed - hold))).toBeLessThan(50);
+    expect(others.map(({ heldMs }) => heldMs)).toEqual([3000, 3000]);
+    await page.getByRole('button', { name: 'Skip', exact: true }).click();
+
+    await page.reload();
+    await page.getByText(/hold 3 s to 2 s, because of too many reps let down early or skipped/).waitFor();
+    await page.goto(`${page.url().split('#')[0]}#/journal`);
+    await page.locator('lark-drill-entry').first().waitFor();
+    expect(await page.locator('lark-drill-entry').count()).toBe(2);
+    await page.locator('lark-drill-entry summary').first().click();
+    const reps = page.locator('lark-drill-entry').first().locator('.reps li');
+    await reps.first().waitFor();
+    expect(await reps.count()).toBe(3);
+    expect(await reps.first().textContent()).toContain(((short?.heldMs ?? 0) / 1000).toFixed(1));
+
+    // A wrong outcome is put right in one press, and today follows.
+    await reps.first().getByRole('button', { name: 'Held' }).click();
+    await page.getByText('Put right.').waitFor();
+    await page.goto(`${page.url().split('#')[0]}#/line`);
+    await page.getByText(/hold 3 s to 4 s, because of 1 clean session/).waitFor();
+    expect(faults).toEqual([]);
+  }, 180_000);
+
+  it('shows every problem of a broken file and leaves the rack as it was', async () => {
+    const { page, leave } = await arrive('#/rack');
+    const names = () => page.locator('lark-rack li').allInnerTexts();
+    await page.locator('lark-rack li').first().waitFor();
+    const before = await names();
+    await openFile(page, fixture('broken.drill.json'));
+    const dialog = page.getByRole('dialog');
+    await dialog.waitFor();
+    const said = await dialog.textContent();
+    expect(said).toContain('Line 11, column 15');
+    expect(said).toContain('/blocks/0/reps');
+    expect(said).toContain('Expected at least 1. Found 0.');
+    expect(said).toContain('/blocks/0/sparkle');
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    expect(await names()).toEqual(before);
+    await leave();
+  });
+
+  it('drills without storage, says so, and offers the record as a file', async () => {
+    const { context, leave } = await arrive();
+    await context.addInitScript(() => {
+      Object.defineProperty(window, 'indexedDB', { value: undefined });
+    });
+    const page = await context.newPage();
+    await page.goto(archer.page.url().split('#')[0] ?? '');
+    await page.getByRole('button', { name: 'Begin' }).waitFor();
+    await page.getByText('This browser keeps nothing for this page.').waitFor();
+    await page.keyboard.press('Space');
+    await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+    await page.keyboard.press('Escape');
+    await page.waitForTimeout(500); // a second press within 300 ms would be taken for a bounce
+    await page.keyboard.press('Escape');
+    await page.getByText('How was it?').waitFor();
+    await page.getByRole('button', { name: 'Skip', exact: true }).click();
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Save this drill as a file' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toMatch(/\.json$/);
+    await leave();
+  });
+});
