@@ -126,12 +126,13 @@ describe('a large and hostile file', () => {
     return pieces.join(',');
   };
   const padded = (text: string) => text + ' '.repeat(largestProgramBytes - text.length);
-  /** Other work on the machine only ever makes a run slower. */
+  /** Processor time, and the best of three: other work on the machine only ever makes a run slower. */
   const quickestOfThree = (text: string) => {
     const runs = [1, 2, 3].map(() => {
-      const before = performance.now();
+      const before = process.cpuUsage();
       const problems = problemsOf(text);
-      return [problems, performance.now() - before] as const;
+      const { user, system } = process.cpuUsage(before);
+      return [problems, (user + system) / 1000] as const;
     });
     return runs.reduce((best, run) => (run[1] < best[1] ? run : best));
   };
@@ -143,7 +144,7 @@ describe('a large and hostile file', () => {
     ['as many wrong calls as are read', padded(`${head}"blocks":[{"calls":[${fill(() => '0', 4490)}]}]}`)],
     ['one key as often as is read', padded(`${head}${fill(() => '"k":0', 4490)}}`)],
     ['numbers too large', padded(`${head}"blocks":[${fill(() => '1e999', 4490)}]}`)],
-    ['values under a long key', `${head}"${'k'.repeat(900_000)}":[${fill(() => '1e999', 4490)}]}`],
+    ['values under a long key', padded(`${head}"${'k'.repeat(20_000)}":[${fill(() => '1e999', 4490)}]}`)],
     ['one long text', `${head}"about":"${'a'.repeat(1_048_000)}"}`],
     ['escapes', `${head}"about":"${'\\u0041'.repeat(174_000)}"}`],
     ['quotes', `${head}"about":"${'\\"'.repeat(520_000)}"}`],

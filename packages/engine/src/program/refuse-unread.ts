@@ -6,6 +6,9 @@ const deepest = 40;
 /** More commas than a program has: one as large as the schema allows has fewer than 4400. */
 const mostCommas = 4500;
 
+/** Longer between its quotes than any text of a program: one of 4000 characters, each written as a six-character escape. */
+const longestText = 24_000;
+
 /**
  * What makes a text not worth parsing, found in one pass: so that no file, however hostile, takes long or exhausts the stack.
  * @param text the file's text
@@ -15,6 +18,7 @@ export function refuseUnread(text: string): Problem | undefined {
   let depth = 0;
   let commas = 0;
   let inString = false;
+  let opened = 0;
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
     if (inString) {
@@ -22,8 +26,14 @@ export function refuseUnread(text: string): Problem | undefined {
       if (code < 0x20) return refuse(text, at, bareControl(code));
       if (code === backslash) at++;
       else if (code === quote) inString = false;
-    } else if (code === quote) inString = true;
-    else if (code === openBrace || code === openBracket) {
+      if (at - opened > longestText) {
+        const message = `This text is longer than ${longestText} characters; no text of a program is. The file was not read.`;
+        return refuse(text, opened, message);
+      }
+    } else if (code === quote) {
+      inString = true;
+      opened = at;
+    } else if (code === openBrace || code === openBracket) {
       if (++depth > deepest)
         return refuse(text, at, `The file nests more than ${deepest} levels deep; a program needs fewer.`);
     } else if (code === closeBrace || code === closeBracket) depth--;
