@@ -58,12 +58,13 @@ export class LarkLine extends PlaceElement {
   }
 
   protected override updated(): void {
-    // So that Enter and the space bar begin from the first moment.
-    const begin = this.renderRoot.querySelector<HTMLButtonElement>('.begin');
-    if (!this.#isFocused && begin) {
-      this.#isFocused = true;
-      begin.focus({ preventScroll: true });
-    }
+    const numbers = this.renderRoot.querySelector('lark-prescription');
+    if (this.#isFocused || !numbers) return;
+    this.#isFocused = true;
+    // So that Enter and the space bar begin from the first moment. A button whose slot is not drawn yet takes no focus.
+    void numbers.updateComplete.then(() => {
+      this.renderRoot.querySelector<HTMLButtonElement>('.begin')?.focus({ preventScroll: true });
+    });
   }
 
   override render() {

@@ -10,9 +10,7 @@ export const appStyles = css`
     left: 1rem;
     top: -5rem;
     z-index: 3;
-    padding: 0.7rem 1rem;
-    background: var(--ink);
-    color: var(--ground);
+    background: var(--ground);
   }
   .skip:focus {
     top: 1rem;
