@@ -50,7 +50,7 @@ export class LarkApp extends LitElement {
 
   readonly #onHash = (): void => {
     const route = routeOf(location.hash);
-    const isSame = route.place === this.route.place && route.id === this.route.id;
+    const isSame = JSON.stringify(route) === JSON.stringify(this.route);
     this.route = route;
     if (isSame) return;
     window.scrollTo(0, 0);

@@ -137,6 +137,34 @@ test('a program file is opened, asks before it stands beside its like, and is ta
   await expect.poll(() => state.app?.view.chosen.title).toBe('Attic mornings');
 });
 
+test('where storage is refused the app says so, offers everything as a file, and works on', async () => {
+  const refusing = {
+    open: () => {
+      throw new DOMException('private window', 'SecurityError');
+    },
+  };
+  page.remove();
+  page = document.createElement('lark-app');
+  document.body.append(page);
+  state = createAppState({
+    ...{ store: await openStore({ indexedDB: refusing as unknown as IDBFactory }), today: () => '2026-11-25' },
+    ...{ instant: () => '2026-11-25T06:00:00Z', newId: () => 'a', trySound: () => {} },
+    ...{ saveFile: (name, text) => saved.push({ name, text }), askForPersistence: async () => 'unknown' },
+  });
+  state.subscribe((app) => {
+    page.app = app;
+  });
+  await state.reload();
+  const line = await goTo('#/line', 'lark-line');
+  const banner = page.shadowRoot?.querySelector('.banner');
+  expect(banner?.textContent).toContain('This browser keeps nothing for this page.');
+  expect(line.querySelector('.begin')).not.toBeNull();
+  buttonOf(page.shadowRoot as ShadowRoot, /Save everything as a file/).click();
+  await expect.poll(() => saved.length).toBe(1);
+  await state.app?.act.changeKit({ units: 'imperial' });
+  expect(state.app?.view.kit.units).toBe('imperial');
+});
+
 test('the journal is handed over as one file', async () => {
   await state.app?.act.loadDemo();
   await state.app?.act.saveBackup();

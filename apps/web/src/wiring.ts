@@ -44,6 +44,12 @@ const update = registerSW({
   onNeedRefresh() {
     if (page) page.newer = () => void update(true);
   },
+  onNeedReload() {
+    // Also when another tab took the newer version: never in the middle of a drill.
+    state.subscribe(({ view }) => {
+      if (!view.isDrilling) location.reload();
+    });
+  },
 });
 
 window.launchQueue?.setConsumer(async ({ files }) => {
