@@ -1,0 +1,20 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+
+/** One file for pages without a bundler: the elements with all they stand on. */
+export default defineConfig({
+  root: fileURLToPath(new URL('.', import.meta.url)),
+  // Workers and the spoken words are found beside the file, wherever it is served from.
+  base: './',
+  resolve: { conditions: ['@larkhold/source', 'module', 'browser', 'production', 'import', 'default'] },
+  build: {
+    outDir: 'dist/bundle',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    rollupOptions: {
+      input: fileURLToPath(new URL('src/bundle.ts', import.meta.url)),
+      preserveEntrySignatures: 'exports-only',
+      output: { entryFileNames: 'larkhold-runner.js', assetFileNames: '[name]-[hash][extname]' },
+    },
+  },
+});
