@@ -1,13 +1,166 @@
-import { html } from 'lit';
-import { customElement } from 'lit/decorators.js';
+import { type HandOver, parseHandOver } from '@larkhold/engine';
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { formatCount, formatCounted, formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
+import '../week/file-drop.ts';
+import './archer-sheet.ts';
+import {
+  type ArcherLine,
+  addHandOver,
+  LOOK_BACK_DAYS,
+  orderSquad,
+  SILENT_DAYS,
+  summarizeArcher,
+} from './squad-summary.ts';
 
-/** Where a coach opens hand-overs. */
+/** Where a coach opens hand-overs. They stay in this page and are gone with it: a coach keeps the files, the app keeps nothing of them. */
 @customElement('coach-page')
 export class CoachPage extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      p {
+        margin-bottom: 0.8rem;
+      }
+      .wide {
+        overflow-x: auto;
+        margin-top: var(--gap);
+      }
+      table {
+        width: 100%;
+        border-collapse: collapse;
+        font-variant-numeric: tabular-nums;
+      }
+      th,
+      td {
+        padding: 0.5rem 0.9rem 0.5rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-align: left;
+        font-weight: 400;
+        vertical-align: middle;
+      }
+      thead th {
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      tr.open {
+        box-shadow: inset 3px 0 var(--accent);
+      }
+      tr.open th {
+        padding-left: 0.7rem;
+      }
+      .look {
+        font-weight: 650;
+      }
+      @container (max-width: 34rem) {
+        thead {
+          position: absolute;
+          clip-path: inset(50%);
+        }
+        tr {
+          display: grid;
+          padding: 0.6rem 0;
+          border-bottom: 1px solid var(--rule);
+        }
+        th,
+        td {
+          display: block;
+          padding: 0.1rem 0;
+          border: 0;
+        }
+        td::before {
+          content: attr(data-name) ': ';
+          color: var(--dim);
+        }
+      }
+      .squad {
+        container-type: inline-size;
+      }
+    `,
+  ];
+
+  @state() private open: readonly HandOver[] = [];
+  @state() private chosenId: string | undefined;
+  @state() private said: readonly string[] = [];
+
   override render() {
-    return html`<h1>Coach</h1>`;
+    const { app } = this;
+    if (!app) return nothing;
+    const lines = orderSquad(this.open.map((handOver) => summarizeArcher(handOver, app.view.today)));
+    const chosen = this.open.find(({ archerId }) => archerId === this.chosenId);
+    return html`<h1>Coach</h1>
+      <p>Open the hand-overs that archers sent you. They stay on this page only, and nothing you do here changes an archer's own record.</p>
+      <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
+      <div role="status">
+        ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
+      </div>
+      ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">No hand-over is open.</p>`}
+      ${chosen ? html`<archer-sheet .handOver=${chosen}></archer-sheet>` : nothing}`;
   }
+
+  #squad(lines: readonly ArcherLine[]) {
+    return html`<div class="squad">
+      <table>
+        <caption class="visually-hidden">
+          The last ${LOOK_BACK_DAYS} days of each file
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Archer</th>
+            <th scope="col">Drilled, last ${LOOK_BACK_DAYS} days</th>
+            <th scope="col">Pain</th>
+            <th scope="col">Last written</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${lines.map((line) => this.#line(line))}
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  #line({ handOver, drillsCount, plannedCount, doneCount, painDays, lastDay, silentDays }: ArcherLine) {
+    const isOpen = handOver.archerId === this.chosenId;
+    const planned = `${formatCount(doneCount)} of ${formatCounted(plannedCount, 'planned day')}`;
+    const pain = painDays.at(-1);
+    return html`<tr class=${isOpen ? 'open' : ''}>
+      <th scope="row">
+        <button aria-pressed=${isOpen ? 'true' : 'false'} @click=${() => this.#choose(handOver.archerId)}>${handOver.archer}</button>
+      </th>
+      <td data-name="Drilled">${formatCounted(drillsCount, 'drill')}${plannedCount > 0 ? `, ${planned}` : ''}</td>
+      <td data-name="Pain" class=${pain ? 'look' : ''}>
+        ${pain ? `${formatCounted(painDays.length, 'day')}, last ${formatDay(pain, 'short')}` : 'None reported'}
+      </td>
+      <td data-name="Last written" class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
+        ${lastDay === undefined ? 'Nothing in the file' : formatDay(lastDay, 'short')}${silentDays >= SILENT_DAYS ? `, silent for ${formatCounted(silentDays, 'day')}` : ''}
+      </td>
+    </tr>`;
+  }
+
+  #choose(id: string): void {
+    this.chosenId = this.chosenId === id ? undefined : id;
+  }
+
+  readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
+    const said: string[] = [];
+    let open = this.open;
+    for (const file of detail) {
+      const read = parseHandOver(await file.text());
+      if (!read.ok) {
+        said.push(`${file.name}: ${read.problems[0]?.message ?? 'cannot be read.'}`);
+        continue;
+      }
+      const added = addHandOver(open, read.handOver);
+      if (!added.isTaken)
+        said.push(`${file.name}: a file of ${read.handOver.archer} that is as new or newer is open already.`);
+      open = added.open;
+    }
+    this.open = open;
+    this.said = said;
+    const [only] = open;
+    if (open.length === 1 && only) this.chosenId = only.archerId;
+  };
 }
 
 declare global {
