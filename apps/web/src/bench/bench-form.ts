@@ -1,3 +1,4 @@
+import type { Program } from '@larkhold/engine';
 import type { Draft } from './draft.ts';
 import type { Json, Path } from './json-path.ts';
 import type { PlacedProblems } from './problem-places.ts';
@@ -6,6 +7,8 @@ import type { PlacedProblems } from './problem-places.ts';
 export interface BenchForm {
   draft: Draft;
   problems: PlacedProblems;
+  /** The draft as a program, while it is one. */
+  program?: Program;
   /** What is being typed; shown as it was typed for as long as it means what the draft says. */
   typed?: { pointer: string; text: string };
   /** Sets one value. @param typed the text it was read from, where it was typed */

@@ -86,7 +86,7 @@ test('what is not valid is told beside its field and is not saved', async () => 
   await type(bench, 'field-blocks-0-hold', '500');
   expect(byId(bench, 'field-blocks-0-hold').getAttribute('aria-invalid')).toBe('true');
   expect(words(bench, 'field-blocks-0-hold-words')).toBe('Expected at most 180. Found 500.');
-  await press(bench, 'Save to the rack');
+  await press(bench, 'Save');
   expect(put).toEqual([]);
   expect((bench.renderRoot as ShadowRoot).activeElement?.id).toBe('field-blocks-0-hold');
 });
@@ -101,31 +101,31 @@ test('blocks are added, moved, doubled and removed, and the focus stays with the
   expect(active?.closest('li')?.querySelector('h3')?.textContent).toBe('1. Second');
   await press(bench, 'Duplicate', 0);
   await press(bench, 'Remove', 2);
-  await press(bench, 'Save to the rack');
+  await press(bench, 'Save');
   expect(put[0]?.blocks.map(({ title }) => title)).toEqual(['Second', 'Second']);
   expect(location.hash).toBe(`#/rack/${put[0]?.id}`);
 });
 
 test('a built-in program is copied, an opened one is edited', async () => {
   const copy = await benchOf(builtInPrograms[1]!.id!);
-  await press(copy.bench, 'Save to the rack');
+  await press(copy.bench, 'Save');
   expect(copy.put[0]?.id).not.toBe(builtInPrograms[1]!.id);
   expect(copy.put[0]?.title).toBe(`${builtInPrograms[1]!.title} (2)`);
   copy.bench.remove();
   const own = await benchOf(opened.id!);
   await type(own.bench, 'field-about', 'Slowly.');
-  await press(own.bench, 'Save to the rack');
+  await press(own.bench, 'Save');
   expect(own.put[0]).toEqual({ ...opened, about: 'Slowly.' });
 });
 
 test('a title that is taken asks: keep both or replace', async () => {
   const { bench, put } = await benchOf('new');
   await type(bench, 'field-title', opened.title);
-  await press(bench, 'Save to the rack');
+  await press(bench, 'Save');
   expect(put).toEqual([]);
   await press(bench, 'Keep both');
   expect(put[0]?.title).toBe('Evening holds (2)');
-  await press(bench, 'Save to the rack');
+  await press(bench, 'Save');
   await press(bench, 'Replace it');
   expect(put[1]).toMatchObject({ id: opened.id, title: opened.title });
 });
@@ -140,7 +140,7 @@ test('an unsaved draft is there again after a reload, and gone once saved', asyn
   expect(byId<HTMLInputElement>(second.bench, 'field-title').value).toBe('Half-written');
   expect(byId<HTMLInputElement>(second.bench, 'field-blocks-0-hold').value).toBe('ten');
   await type(second.bench, 'field-blocks-0-hold', '10');
-  await press(second.bench, 'Save to the rack');
+  await press(second.bench, 'Save');
   expect(keeper.drafts.size).toBe(0);
 });
 
@@ -154,7 +154,7 @@ test('a ladder is given and its weeks are shown', async () => {
   await type(bench, 'field-blocks-0-ladder-rungs-0-until', '3');
   expect(words(bench, 'field-blocks-0-ladder-rungs-0-until-words')).toMatch(/could never be climbed/);
   await type(bench, 'field-blocks-0-ladder-rungs-0-until', '9');
-  await press(bench, 'Save to the rack');
+  await press(bench, 'Save');
   expect(put[0]?.blocks[0]?.ladder).toMatchObject({
     rungs: [{ raise: 'hold', by: 2, until: 9 }],
     deload: { everyWeeks: 4 },
@@ -167,4 +167,32 @@ test('has no fault that axe knows, whole and with problems', async () => {
   expect((await axe.run(bench)).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
   await type(bench, 'field-blocks-0-hold', '');
   expect((await axe.run(bench)).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+});
+
+test('a quick line becomes a block, and a wrong word is pointed at', async () => {
+  const { bench, put } = await benchOf('new');
+  const quick = bench.renderRoot.querySelector('lark-quick-line')!;
+  const enter = async (text: string) => {
+    const input = quick.renderRoot.querySelector('input')!;
+    input.value = text;
+    input.dispatchEvent(new InputEvent('input'));
+    quick.renderRoot.querySelector('button')!.click();
+    await quick.updateComplete;
+    await bench.updateComplete;
+  };
+  await enter('3x10 hold 30 rset 2x');
+  expect(quick.renderRoot.querySelector('mark')?.textContent).toBe('rset');
+  expect((await axe.run(quick)).violations.map(({ id }) => id)).toEqual([]);
+  await enter('3x10 hold 30 rest 2x, set rest 2m');
+  expect(bench.renderRoot.querySelectorAll('.blocks > li')).toHaveLength(2);
+  expect(bench.renderRoot.querySelectorAll('.blocks code')[1]?.textContent).toBe('3x10 hold 30 rest 2x, set rest 2m');
+  await press(bench, 'Save');
+  expect(put[0]?.blocks[1]).toMatchObject({
+    title: 'Holds',
+    sets: 3,
+    reps: 10,
+    hold: 30,
+    rest: { timesHold: 2 },
+    setRest: 120,
+  });
 });

@@ -1,4 +1,12 @@
-import { dayNumber, dayOfNumber, mondayNumber, type ParsedProgram, type Program, parseProgram } from '@larkhold/engine';
+import {
+  dayNumber,
+  dayOfNumber,
+  mondayNumber,
+  type ParsedProgram,
+  type Program,
+  parseProgram,
+  type QuickBlock,
+} from '@larkhold/engine';
 import { consume } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
@@ -24,6 +32,8 @@ import { fieldPointers } from './draft-fields.ts';
 import { createDraftKeeper, type DraftKeeper } from './draft-keeper.ts';
 import { type DraftOutline, outlineOf } from './draft-outline.ts';
 import { createHistory, type EditHistory, edit, endEdit, redo, undo } from './edit-history.ts';
+import { quickBlock } from './quick-block.ts';
+import './lark-quick-line.ts';
 import { areaField, choiceField, linesField, textField } from './field-templates.ts';
 import { pointerOfPath, valueAt } from './json-path.ts';
 import { fatigueTemplate, totalsTemplate, weeksTemplate } from './outline-template.ts';
@@ -111,7 +121,7 @@ export class BenchPage extends LitElement {
         <div class="row">
           <button type="button" ?disabled=${history.past.length === 0} @click=${() => this.#step(undo)}>Undo</button>
           <button type="button" ?disabled=${history.future.length === 0} @click=${() => this.#step(redo)}>Redo</button>
-          <button type="button" class="main" @click=${this.#onSave}>Save to the rack</button>
+          <button type="button" class="main" @click=${this.#onSave}>Save</button>
         </div>
         <p role="status" class="small">${this.said}</p>
       </div>
@@ -128,6 +138,7 @@ export class BenchPage extends LitElement {
             )}
           </ol>
           ${this.#problemsOf('/blocks')}
+          <lark-quick-line @quick-block=${(event: CustomEvent<QuickBlock>) => form.change(addBlock(form.draft, quickBlock(event.detail)))}></lark-quick-line>
           <button type="button" id="add-block" ?disabled=${blocksOf(form.draft).length >= 20} @click=${() => form.change(addBlock(form.draft))}>Add a block</button>
         </section>
       </div>
@@ -189,7 +200,7 @@ export class BenchPage extends LitElement {
 
   #form(draft: Draft): BenchForm {
     return {
-      ...{ draft, problems: this.#problems, typed: this.typed },
+      ...{ draft, problems: this.#problems, program: this.#worked?.program, typed: this.typed },
       set: (path, value, typed) => {
         const pointer = pointerOfPath(path);
         this.typed = typed === undefined ? undefined : { pointer, text: typed };

@@ -132,11 +132,23 @@ export const benchStyles = css`
     text-align: left;
     vertical-align: top;
   }
-  .week-bar {
-    display: block;
-    width: 100%;
+  svg.week-bar {
     max-width: 8rem;
-    height: 0.6rem;
+    height: 0.4rem;
+  }
+  @media (max-width: 30rem) {
+    .spare {
+      display: none;
+    }
+    .bar button {
+      padding: 0.3rem 0.6rem;
+    }
+    .bar svg {
+      height: 2rem;
+    }
+    .blocks > li {
+      padding: 0.7rem;
+    }
   }
   @media (max-height: 30rem) {
     .bar {

@@ -1,3 +1,4 @@
+import { formatQuickLine } from '@larkhold/engine';
 import { html, nothing, type TemplateResult } from 'lit';
 import type { BenchForm } from './bench-form.ts';
 import { blocksOf, duplicateBlock, moveBlock, removeBlock } from './draft.ts';
@@ -41,6 +42,7 @@ export function blockTemplate(form: BenchForm, index: number): TemplateResult {
       <button type="button" ?disabled=${blocks.length < 2} @click=${() => form.change(removeBlock(draft, index))}>Remove</button>
     </div>
     ${problems(form, at)}
+    ${quickLine(form, index)}
     <div class="fields">
       ${textField(form, [...at, 'title'], { label: 'Block title' })}
       ${choiceField(form, [...at, 'drill'], { label: 'Drill' }, drills)}
@@ -50,7 +52,7 @@ export function blockTemplate(form: BenchForm, index: number): TemplateResult {
       ${numberField(form, [...at, 'hold'], { label: 'Hold', unit: 's' })}
       ${numberField(form, [...at, 'letDown'], { label: 'Let-down', unit: 's' })}
       ${restFields(form, [...at, 'rest'])}
-      ${numberField(form, [...at, 'setRest'], { label: 'Rest after a set', unit: 's' })}
+      ${numberField(form, [...at, 'setRest'], { label: 'Set rest', unit: 's' })}
     </div>
     <details>
       <summary>Hand, weight and calls</summary>
@@ -77,17 +79,17 @@ function restFields(form: BenchForm, at: Path): TemplateResult {
   return html`${field(
     form,
     at,
-    { label: 'Rest is given' },
+    { label: 'Rest given in' },
     selectOf({
       ...{ id, value: key, form, path: at },
       choices: [
-        ['seconds', 'In seconds'],
-        ['timesHold', 'As times the hold'],
+        ['seconds', 'Seconds'],
+        ['timesHold', 'Holds'],
       ],
       set: (chosen) => form.set(at, chosen === 'seconds' ? { seconds: 20 } : { timesHold: 2 }),
     }),
   )}
-  ${numberField(form, [...at, key], { label: 'Rest', unit: key === 'seconds' ? 's' : 'times the hold' })}`;
+  ${numberField(form, [...at, key], { label: 'Rest', unit: key === 'seconds' ? 's' : '× hold' })}`;
 }
 
 function callsFields(form: BenchForm, at: Path): TemplateResult {
@@ -100,6 +102,12 @@ function callsFields(form: BenchForm, at: Path): TemplateResult {
       />Call the archer’s own shot process</label
     >
     ${own ? nothing : linesField(form, at, { label: 'Calls', hint: 'One a line, said during the hold.' })}`;
+}
+
+/** The block as the quick line says it, to be read, copied or learnt from. */
+function quickLine({ program }: BenchForm, index: number): TemplateResult | typeof nothing {
+  const block = program?.blocks[index];
+  return block ? html`<p class="small dim">As a line: <code>${formatQuickLine(block)}</code></p>` : nothing;
 }
 
 function problems(form: BenchForm, path: Path): TemplateResult[] {

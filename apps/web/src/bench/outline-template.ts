@@ -1,5 +1,5 @@
 import { FATIGUE_CAUTION, type Program } from '@larkhold/engine';
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, svg, type TemplateResult } from 'lit';
 import {
   formatCounted,
   formatDuration,
@@ -22,9 +22,9 @@ export function totalsTemplate({ timeline, tensionMs }: DraftOutline): TemplateR
   const total = formatDuration(timeline.durationMs);
   const words = `Timeline to scale: ${formatCounted(holds, 'hold')} in ${total}`;
   return html`<dl class="totals numbers">
-      <div><dt>Total time</dt><dd id="total-time">${total}</dd></div>
-      <div><dt>Under tension</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
-      <div><dt>Holds</dt><dd>${holds}</dd></div>
+      <div><dt>Total</dt><dd id="total-time">${total}</dd></div>
+      <div><dt>At full draw</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
+      <div class="spare"><dt>Holds</dt><dd>${holds}</dd></div>
     </dl>
     ${timelinePicture(timeline, words)}`;
 }
@@ -78,10 +78,17 @@ export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], uni
           </td>
           <td>
             ${formatDuration(tensionMs)}
-            <meter class="week-bar" min="0" max=${most} .value=${tensionMs} aria-label="Under tension in week ${week}"></meter>
+            ${bar(tensionMs / most)}
           </td>
         </tr>`,
       )}
     </tbody>
   </table>`;
+}
+
+/** The number stands beside it, so the bar itself says nothing to those who hear the page. */
+function bar(share: number): TemplateResult {
+  return svg`<svg class="week-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
+    <rect class="drawn" width=${Math.round(share * 100)} height="6"></rect>
+  </svg>`;
 }
