@@ -1,5 +1,3 @@
-/// <reference types="vite-plugin-pwa/client" />
-
 import { registerSW } from 'virtual:pwa-register';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';

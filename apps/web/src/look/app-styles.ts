@@ -128,6 +128,11 @@ export const appStyles = css`
       padding-bottom: 2rem;
     }
   }
+  @media (forced-colors: active) {
+    nav a:not([aria-current]) {
+      border-color: Canvas;
+    }
+  }
   @media print {
     .skip,
     nav,

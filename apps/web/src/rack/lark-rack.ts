@@ -49,6 +49,11 @@ export class LarkRack extends PlaceElement {
         font-weight: 650;
         overflow-wrap: anywhere;
       }
+      @media (forced-colors: active) {
+        li:not(.chosen) {
+          border-left-color: Canvas;
+        }
+      }
       .drop {
         margin-top: var(--gap);
         padding: 1.2rem;
