@@ -1,4 +1,4 @@
-import type { WeekPage } from '@larkhold/engine';
+import { dayNumber, type WeekPage } from '@larkhold/engine';
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
@@ -45,7 +45,9 @@ export class WeekPageElement extends PlaceElement {
     const { view } = app;
     const { weekStart } = view.kit;
     const thisWeek = weekListing(view.today, weekStart);
-    const week = this.week !== undefined && mondayOfWeek(this.week) !== undefined ? this.week : thisWeek;
+    const asked = this.week !== undefined && mondayOfWeek(this.week) !== undefined ? this.week : thisWeek;
+    // A link names the ISO week; where the list begins on another day, the day may stand on the page beside it.
+    const week = this.day !== undefined && isDay(this.day) ? weekListing(this.day, weekStart) : asked;
     const page = this.#keeper.weekOf(week);
     const summary = summarizeWeek(view.journal, page, weekStart);
     return html`<div class="screen">
@@ -237,6 +239,15 @@ export class WeekPageElement extends PlaceElement {
         @input=${(event: Event) => this.#keeper.changeWeek(page.week, { [name]: textOf(event) || undefined })}
       ></textarea>
     </label>`;
+  }
+}
+
+function isDay(text: string): boolean {
+  try {
+    dayNumber(text);
+    return true;
+  } catch {
+    return false;
   }
 }
 
