@@ -20,5 +20,6 @@ test('places count from one', () => {
 
 test('time left is told until it is over', () => {
   expect(timeLeftWords({ state: 'running', progress })).toBe('12:05 left');
+  expect(timeLeftWords({ state: 'waiting', progress })).toBe('12:05 in all');
   expect(timeLeftWords({ state: 'stopped', progress })).toBe('');
 });

@@ -13,8 +13,9 @@ export function placeWords({ progress }: Pick<SessionView, 'progress'>): string 
 /**
  * How long the whole drill still takes.
  * @param view where it stands
- * @returns as "12:05 left"; empty when it is over
+ * @returns as "12:05 left", before it begins "12:05 in all"; empty when it is over
  */
 export function timeLeftWords({ state, progress }: Pick<SessionView, 'state' | 'progress'>): string {
-  return state === 'done' || state === 'stopped' ? '' : `${clockWords(progress.msLeft)} left`;
+  if (state === 'done' || state === 'stopped') return '';
+  return `${clockWords(progress.msLeft)} ${state === 'waiting' ? 'in all' : 'left'}`;
 }
