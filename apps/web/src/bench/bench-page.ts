@@ -294,9 +294,12 @@ export class BenchPage extends LitElement {
   };
 
   readonly #onKey = (event: KeyboardEvent): void => {
-    if (!(event.ctrlKey || event.metaKey) || event.altKey || event.key.toLowerCase() !== 'z') return;
-    event.preventDefault(); // the browser's own undo knows one field only
-    this.#step(event.shiftKey ? redo : undo);
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || this.dialog?.open) return;
+    const key = event.key.toLowerCase();
+    if (key !== 'z' && key !== 's') return;
+    event.preventDefault(); // the browser's own undo knows one field only, and its saving keeps the page
+    if (key === 's') void this.#onSave();
+    else this.#step(event.shiftKey ? redo : undo);
   };
 
   readonly #onSave = async (): Promise<void> => {

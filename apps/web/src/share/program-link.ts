@@ -71,10 +71,8 @@ function wrong(message: string): ReadLink {
 function inflate(bytes: Uint8Array): Uint8Array | 'large' | 'broken' {
   const pieces: Uint8Array[] = [];
   let size = 0;
-  let isDone = false;
-  const stream = new Inflate((piece, last) => {
+  const stream = new Inflate((piece) => {
     size += piece.length;
-    isDone = last;
     pieces.push(piece);
   });
   try {
@@ -85,7 +83,7 @@ function inflate(bytes: Uint8Array): Uint8Array | 'large' | 'broken' {
   } catch {
     return 'broken';
   }
-  return isDone && size > 0 ? joined(pieces, size) : 'broken';
+  return size > 0 ? joined(pieces, size) : 'broken';
 }
 
 function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
