@@ -10,6 +10,54 @@ interface Stretch {
   worth: number;
 }
 
+/** Which choices are worth trying. */
+export interface ChoiceFilter {
+  /** The few choices of each block that promise most. */
+  promising: (count: number) => Choice[][];
+  /** The choices that can be part of a way worth more than a known one. */
+  canBeat: (knownWorth: number) => Choice[][];
+}
+
+/**
+ * Prices time, so that a choice's worth less its price says how far it lies from the best mix.
+ * @param blocks today's blocks
+ * @param choices each block's choices in rising time and worth
+ * @param budgetMs the time there is, milliseconds
+ * @returns the filter
+ * @source own: Lagrangian bound of the multiple-choice knapsack, priced at the steepness where the best mix fills the time
+ */
+export function filterChoices(
+  blocks: readonly PrescribedBlock[],
+  choices: readonly (readonly Choice[])[],
+  budgetMs: number,
+): ChoiceFilter {
+  const setRests = blocks.map(({ setRestMs }) => setRestMs);
+  const price = priceOfTime(choices, setRests, budgetMs);
+  const netOf = ({ timeMs, worth }: Choice, at: number) => worth - price * (timeMs + setRests[at]!);
+  const best = choices.map((own, at) => Math.max(0, ...own.map((choice) => netOf(choice, at))));
+  // Nothing follows the last block that is done, so one set rest is not paid.
+  const most = price * (budgetMs + Math.max(...setRests)) + best.reduce((sum, net) => sum + net, 0);
+  const lossOf = (choice: Choice, at: number) => best[at]! - netOf(choice, at);
+  return {
+    promising: (count) =>
+      choices.map((own, at) => {
+        const least = own.map((choice) => lossOf(choice, at)).sort((a, b) => a - b)[count] ?? Number.POSITIVE_INFINITY;
+        return own.filter((choice) => lossOf(choice, at) < least);
+      }),
+    canBeat: (knownWorth) => choices.map((own, at) => own.filter((choice) => most - lossOf(choice, at) > knownWorth)),
+  };
+}
+
+function priceOfTime(choices: readonly (readonly Choice[])[], setRests: readonly number[], budgetMs: number): number {
+  const stretches = choices.flatMap((own, at) => hullOf(own, setRests[at]!)).sort(bySteepness);
+  let leftMs = budgetMs;
+  for (const { timeMs, worth } of stretches) {
+    leftMs -= timeMs;
+    if (leftMs < 0) return worth / timeMs;
+  }
+  return 0;
+}
+
 /**
  * What can still be reached when minutes are short. Choices may be mixed in the bound, which never gives less than whole choices can.
  * @param blocks today's blocks
@@ -26,7 +74,7 @@ export function fittingBound(
   const hulls = choices.map((own, at) => hullOf(own, blocks[at]!.setRestMs));
   return (block) => {
     const stretches = hulls.slice(0, block).flat();
-    stretches.sort((a, b) => b.worth * a.timeMs - a.worth * b.timeMs);
+    stretches.sort(bySteepness);
     // Times and worths summed along the stretches, so that a bound is one search.
     const timesMs = [0];
     const worths = [0];
@@ -60,6 +108,10 @@ function hullOf(choices: readonly Choice[], setRestMs: number): Stretch[] {
     timeMs: point.timeMs - points[at]!.timeMs,
     worth: point.worth - points[at]!.worth,
   }));
+}
+
+function bySteepness(a: Stretch, b: Stretch): number {
+  return b.worth * a.timeMs - a.worth * b.timeMs;
 }
 
 function turnsDown(a: Stretch, b: Stretch, c: Stretch): boolean {

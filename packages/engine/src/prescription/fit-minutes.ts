@@ -1,4 +1,4 @@
-import { type Bound, fittingBound } from './fit-bound.ts';
+import { type Bound, filterChoices, fittingBound } from './fit-bound.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import { READY_MS } from './timeline-duration.ts';
 
@@ -32,6 +32,8 @@ interface Knapsack {
 
 /** How many ways the first, quick search keeps after each block. */
 const PROMISING_WAYS = 24;
+/** How many choices of each block it tries. */
+const PROMISING_CHOICES = 12;
 /** More sets than any program has: worth counts held milliseconds in this unit, sets in ones. */
 const SETS_LIMIT = 1000;
 
@@ -46,12 +48,15 @@ const SETS_LIMIT = 1000;
  */
 export function fitToLimit(blocks: readonly PrescribedBlock[], limitMs: number): readonly PrescribedBlock[] {
   const budgetMs = limitMs - READY_MS;
-  const knapsack: Knapsack = { blocks, budgetMs, choices: blocks.map((block) => choicesOf(block, budgetMs)) };
-  const boundFor = fittingBound(blocks, knapsack.choices, budgetMs);
-  const good = fillBlocks(knapsack, (at, frontier) => thin(frontier, boundFor(at)));
+  const all = blocks.map((block) => choicesOf(block, budgetMs));
+  const filter = filterChoices(blocks, all, budgetMs);
+  const boundFor = fittingBound(blocks, all, budgetMs);
+  const few: Knapsack = { blocks, budgetMs, choices: filter.promising(PROMISING_CHOICES) };
+  const good = fillBlocks(few, (at, frontier) => thin(frontier, boundFor(at)));
   const knownWorth = bestWorth(good) + 0.5; // worth is whole: what is better is better by one
-  const exact = fillBlocks(knapsack, (at, frontier) => keep(frontier, boundFor(at), knownWorth));
-  const fitted = readBack(knapsack, bestWorth(exact) > knownWorth ? exact : good);
+  const able: Knapsack = { blocks, budgetMs, choices: filter.canBeat(knownWorth) };
+  const exact = fillBlocks(able, (at, frontier) => keep(frontier, boundFor(at), knownWorth));
+  const fitted = bestWorth(exact) > knownWorth ? readBack(able, exact) : readBack(few, good);
   const [first] = blocks;
   if (fitted.length > 0 || !first) return fitted;
   const leftMs = Math.floor((budgetMs - first.drawMs - first.letDownMs) / 100) * 100;

@@ -38,7 +38,10 @@ export function sessionsOf(program: Program, records: readonly DrillRecord[], to
     const day = readDay(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
     else if (day > today) futureCount++;
-    else sessions.push({ record, day, monday: mondayNumber(day), ...startOf(record) });
+    else {
+      const { startedAt, isPlain } = startOf(record);
+      sessions.push({ record, day, monday: mondayNumber(day), startedAt, isPlain });
+    }
   }
   sessions.sort((a, b) => compareStarts(a, b) || a.day - b.day || compareText(a.record.id, b.record.id));
   return { sessions, futureCount, impossibleDates: impossibleDates.sort(compareText) };
@@ -52,10 +55,11 @@ interface StartedSession extends PastSession {
 
 const plainInstant = /^\d{4}-\d\d-\d\dT(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d+)?Z$/;
 
+/** `date` is known to be a day; an instant of that day needs no second look at the calendar. */
 function startOf({ startedAt, date }: DrillRecord): { startedAt: string; isPlain: boolean } {
-  const isReadable = compareInstants(startedAt, undefined) > 0;
-  if (!isReadable) return { startedAt: `${date}T12:00:00Z`, isPlain: true };
-  return { startedAt, isPlain: plainInstant.test(startedAt) };
+  const isPlain = plainInstant.test(startedAt);
+  const isReadable = (isPlain && startedAt.startsWith(date)) || compareInstants(startedAt, undefined) > 0;
+  return isReadable ? { startedAt, isPlain } : { startedAt: `${date}T12:00:00Z`, isPlain: true };
 }
 
 function compareStarts(a: StartedSession, b: StartedSession): number {

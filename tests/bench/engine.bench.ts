@@ -1,0 +1,97 @@
+import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber, planWeeks, prescribe } from '@larkhold/engine';
+import { bench, describe } from 'vitest';
+
+/**
+ * Prescriptions from years of records, and into few minutes. A run whose best time is over the bar fails.
+ * Run with `npx vitest bench --run tests/bench/engine.bench.ts --project unit`.
+ */
+
+const FIRST_DAY = dayNumber('2016-11-25');
+const holding = builtInPrograms.find(({ title }) => title === 'Laddered holding')!;
+
+/** A drill a day, 30 reps each, now and then one let down early. */
+function createRecords(dayCount: number): DrillRecord[] {
+  return Array.from({ length: dayCount }, (_, day) => {
+    const date = dayOfNumber(FIRST_DAY + day);
+    const startedAt = `${date}T06:30:00Z`;
+    const reps = Array.from({ length: 30 }, (_, at) => {
+      const isShort = (day * 31 + at * 7) % 97 === 0;
+      const place = { block: 0, set: Math.floor(at / 10), rep: at % 10, hand: 'usual' as const };
+      return {
+        ...place,
+        prescribedMs: 30_000,
+        heldMs: isShort ? 21_000 : 30_000,
+        outcome: isShort ? 'short' : 'held',
+      } as const;
+    });
+    return {
+      ...{ id: `day-${day}`, program: holding.title, programId: holding.id, date, startedAt, endedAt: startedAt },
+      ...{ reps: [...reps], effort: 5, prescribedReps: 30 },
+    };
+  });
+}
+
+const tenYears = structuredClone(createRecords(3650)); // as they come out of a store
+const shuffled = tenYears.map((_, index) => tenYears[(index * 1009) % tenYears.length]!);
+const todayAfter = (records: readonly DrillRecord[]) => dayOfNumber(FIRST_DAY + records.length);
+const prescribeFrom = (records: readonly DrillRecord[]) =>
+  prescribe({ program: holding, records, today: todayAfter(records) });
+
+const twentyBlocks = {
+  ...holding,
+  blocks: Array.from({ length: 20 }, (_, index) => ({
+    ...holding.blocks[0]!,
+    ...{ title: `Block ${index + 1}`, sets: 5, reps: 12, hold: 4 + ((index * 7) % 13), setRest: 20 + index },
+    ...{ rest: { seconds: index % 7 }, ladder: undefined },
+  })),
+};
+
+/** The least of several times, milliseconds: what the work takes when nothing else wants the machine. */
+function bestMs(work: () => unknown, times = 30): number {
+  let best = Number.POSITIVE_INFINITY;
+  for (let time = 0; time < times; time++) {
+    const startMs = performance.now();
+    work();
+    best = Math.min(best, performance.now() - startMs);
+  }
+  return best;
+}
+
+function hold(name: string, tookMs: number, limitMs: number): void {
+  console.log(`${name}: ${tookMs.toFixed(2)} ms, at most ${limitMs} ms promised`);
+  if (tookMs > limitMs) throw new Error(`${name} took ${tookMs.toFixed(2)} ms, at most ${limitMs} ms promised`);
+}
+
+const sizes = [912, 1825, 3650];
+const times = sizes.map((size) => {
+  const records = tenYears.slice(0, size);
+  return bestMs(() => prescribeFrom(records));
+});
+const ratios = times.slice(1).map((timeMs, at) => timeMs / times[at]!);
+console.log(`prescribe over ${sizes.join(', ')} records: ${times.map((timeMs) => timeMs.toFixed(2)).join(', ')} ms`);
+console.log(
+  `twice the records take ${ratios.map((ratio) => ratio.toFixed(2)).join(' and ')} times as long; linear is 2`,
+);
+if (ratios.some((ratio) => ratio > 3)) throw new Error('prescribe is not linear in the number of records');
+hold('prescribe over 3,650 x 30', times.at(-1)!, 20);
+hold(
+  'the same, out of order',
+  bestMs(() => prescribeFrom(shuffled)),
+  20,
+);
+for (const minutes of [2, 12, 45, 120]) {
+  const fit = () => prescribe({ program: twentyBlocks, records: [], today: '2026-11-25', minutes });
+  const plain = bestMs(() => prescribe({ program: twentyBlocks, records: [], today: '2026-11-25' }));
+  hold(`twenty blocks of 5 x 12 into ${minutes} minutes`, bestMs(fit) - plain, 5);
+}
+
+describe('ten years, 3,650 drills of 30 reps', () => {
+  bench('prescribe', () => void prescribeFrom(tenYears));
+  bench('prescribe, out of order', () => void prescribeFrom(shuffled));
+});
+
+describe('a quarter ahead', () => {
+  bench('plan 13 weeks of 3 days', () => {
+    planWeeks({ program: holding, records: [], today: '2026-11-25', weeks: 13, daysPerWeek: 3 });
+  });
+});
