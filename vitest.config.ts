@@ -30,7 +30,18 @@ export default defineConfig({
       {
         resolve,
         optimizeDeps: {
-          include: ['lit', 'lit/decorators.js', 'zod', 'xstate', 'howler', 'axe-core', 'idb', 'fast-check'],
+          include: [
+            'lit',
+            'lit/decorators.js',
+            'zod',
+            'xstate',
+            'howler',
+            'axe-core',
+            'idb',
+            'fast-check',
+            'uplot',
+            '@lit/context',
+          ],
         },
         test: {
           name: 'browser',

@@ -31,6 +31,9 @@ export class TrendChart extends LitElement {
         align-items: baseline;
         justify-content: space-between;
       }
+      .unit {
+        font-weight: 400;
+      }
       .plot {
         min-height: ${HEIGHT}px;
         margin: 0.4rem 0;
@@ -106,10 +109,13 @@ export class TrendChart extends LitElement {
   override render() {
     const words = trendWords[this.kind];
     const known = this.#known();
-    const shown = (this.hovered === undefined ? undefined : this.points[this.hovered]) ?? known.at(-1);
+    const shown =
+      (this.hovered === undefined ? undefined : this.points[this.hovered]) ??
+      known.findLast(({ values }) => values[this.kind] !== 0) ??
+      known.at(-1);
     const value = shown?.values[this.kind];
     return html`<div class="head">
-        <h2>${words.name}</h2>
+        <h2>${words.name} <span class="unit dim small">${words.unit}</span></h2>
         <p class="numbers">
           ${shown && value !== undefined ? html`<strong>${words.format(value)}</strong> <span class="dim">${this.#pointWords(shown)}</span>` : nothing}
         </p>
@@ -187,7 +193,7 @@ export class TrendChart extends LitElement {
       tzDate: (seconds) => uPlot.tzDate(new Date(seconds * 1000), 'Etc/UTC'),
       scales: { y: { range: (_plot, _least, most) => [0, most > 0 ? most * 1.1 : 1] } },
       axes: [
-        { ...axis, grid: { show: false } },
+        { ...axis, grid: { show: false }, size: 28, space: 70, values: dateWords },
         { ...axis, size: 48 },
       ],
       series: [
@@ -224,6 +230,16 @@ export class TrendChart extends LitElement {
   readonly #onToggle = (event: Event): void => {
     this.isOpen = event.target instanceof HTMLDetailsElement && event.target.open;
   };
+}
+
+const dayAndMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
+const monthAndYear = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' });
+const MANY_DAYS_SECONDS = 300 * 86_400;
+
+/** Months are words: digits would be read one way here and another way there. */
+function dateWords(_plot: uPlot, seconds: number[]): string[] {
+  const isLong = (seconds.at(-1) ?? 0) - (seconds[0] ?? 0) > MANY_DAYS_SECONDS;
+  return seconds.map((second) => (isLong ? monthAndYear : dayAndMonth).format(second * 1000));
 }
 
 /** The archer's own first day of the week does not matter here: the page finds the day by its name. */
