@@ -1,5 +1,5 @@
 /** Where values live. `single` holds one value a key: kit, running drill, major goal. `aside` holds what could not be read. */
-export const tables = ['programs', 'drills', 'days', 'weeks', 'single', 'aside'] as const;
+export const tables = ['programs', 'drills', 'days', 'weeks', 'notes', 'single', 'aside'] as const;
 /** The name of a table. */
 export type Table = (typeof tables)[number];
 

@@ -51,8 +51,8 @@ export async function createBackup(store: Store, madeAt: string): Promise<Backup
  * @returns the file's text.
  */
 export function formatBackup(backup: Backup): string {
-  const { format, version, madeAt, majorGoal, kit, programs, weeks, days, drills } = backup;
-  return formatLines({ format, version, madeAt, majorGoal, kit, programs, weeks, days, drills });
+  const { format, version, madeAt, majorGoal, kit, programs, weeks, days, drills, notes } = backup;
+  return formatLines({ format, version, madeAt, majorGoal, kit, programs, weeks, days, drills, notes });
 }
 
 /**
@@ -72,8 +72,8 @@ export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: 
  * @param keepsKit leave the kit of this device as it is.
  */
 export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<void> {
-  const { drills, days, weeks, majorGoal } = backup;
-  await store.mergeInto({ drills, days, weeks, ...(majorGoal === undefined ? {} : { majorGoal }) });
+  const { drills, days, weeks, notes, majorGoal } = backup;
+  await store.mergeInto({ drills, days, weeks, notes, ...(majorGoal === undefined ? {} : { majorGoal }) });
   for (const program of backup.programs) await store.putProgram(program);
   if (!keepsKit) await store.putKit(backup.kit);
 }

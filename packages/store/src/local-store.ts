@@ -193,6 +193,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       }),
     putDay: async (entry) => putChecked('days', [entry]),
     putWeek: async (page) => putChecked('weeks', [page]),
+    putNote: async (note) => putChecked('notes', [note]),
     putMajorGoal: async (goal) => {
       const change = putSingle('majorGoal', goal);
       await inTurn(() => write([change]));
@@ -202,6 +203,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
         { table: 'drills', do: 'clear' },
         { table: 'days', do: 'clear' },
         { table: 'weeks', do: 'clear' },
+        { table: 'notes', do: 'clear' },
         { table: 'single', do: 'remove', key: 'majorGoal' },
         ...journalChanges({ drills: [], days: [], weeks: [] }, next),
       ];

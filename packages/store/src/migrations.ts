@@ -1,5 +1,4 @@
 import type { IDBPDatabase, IDBPTransaction } from 'idb';
-import { tables } from './adapter.ts';
 
 /** The transaction of a version change: all steps happen or none. */
 export type UpgradeTransaction = IDBPTransaction<unknown, string[], 'versionchange'>;
@@ -13,6 +12,9 @@ export type MigrationStep = (database: IDBPDatabase, transaction: UpgradeTransac
  */
 export const migrationSteps: readonly MigrationStep[] = [
   (database) => {
-    for (const table of tables) database.createObjectStore(table);
+    for (const table of ['programs', 'drills', 'days', 'weeks', 'single', 'aside']) database.createObjectStore(table);
+  },
+  (database) => {
+    database.createObjectStore('notes');
   },
 ];

@@ -1,4 +1,4 @@
-import type { DayEntry, DrillRecord, Journal, Program, WeekPage } from '@larkhold/engine';
+import type { DayEntry, DrillRecord, Journal, NoteScrap, Program, WeekPage } from '@larkhold/engine';
 import type { IntegrityReport } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
@@ -27,6 +27,8 @@ export interface Store {
   removeDrills(ids: readonly string[]): Promise<void>;
   putDay(entry: DayEntry): Promise<void>;
   putWeek(page: WeekPage): Promise<void>;
+  /** Puts up or changes a scrap of the notes wall; one that is taken down stays as a mark. */
+  putNote(note: NoteScrap): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
   /** Puts this journal in the place of the stored one; also the undo of a merge. */
   replaceJournal(journal: Journal): Promise<void>;

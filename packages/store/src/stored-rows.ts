@@ -5,6 +5,8 @@ import {
   drillRecordSchema,
   type Journal,
   journalSchema,
+  type NoteScrap,
+  noteScrapSchema,
   programSchema,
   type WeekPage,
   weekPageSchema,
@@ -16,11 +18,17 @@ import { kitSchema, salvageKit } from './kit.ts';
 import { runningDrillSchema } from './running-drill.ts';
 
 /** The tables that make a journal. `single` holds the major goal. */
-export const journalTables = ['drills', 'days', 'weeks', 'single'] as const satisfies readonly Table[];
+export const journalTables = ['drills', 'days', 'weeks', 'notes', 'single'] as const satisfies readonly Table[];
 const majorGoalSchema = journalSchema.shape.majorGoal.unwrap();
 
-const rowSchemas = { programs: programSchema, drills: drillRecordSchema, days: dayEntrySchema, weeks: weekPageSchema };
-const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week' } as const;
+const rowSchemas = {
+  programs: programSchema,
+  drills: drillRecordSchema,
+  days: dayEntrySchema,
+  weeks: weekPageSchema,
+  notes: noteScrapSchema,
+};
+const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week', notes: 'id' } as const;
 const singleSchemas = { kit: kitSchema, running: runningDrillSchema, majorGoal: majorGoalSchema };
 /** A table of rows that have a key inside. */
 export type RowTable = keyof typeof rowSchemas;
@@ -99,11 +107,13 @@ export function checkTable(
  */
 export function journalOf(found: Found): Journal {
   const rowsOf = <T>(table: Table): T[] => [...(found.get(table)?.values() ?? [])] as T[];
+  const notes = rowsOf<NoteScrap>('notes');
   const majorGoal = found.get('single')?.get('majorGoal') as Journal['majorGoal'];
   return {
     drills: rowsOf<DrillRecord>('drills'),
     days: rowsOf<DayEntry>('days'),
     weeks: rowsOf<WeekPage>('weeks'),
+    ...(notes.length === 0 ? {} : { notes }),
     ...(majorGoal === undefined ? {} : { majorGoal }),
   };
 }
@@ -115,10 +125,15 @@ export function journalOf(found: Found): Journal {
  * @returns the changes. @throws TypeError if an entry is not valid.
  */
 export function journalChanges(from: Journal, to: Journal): Change[] {
-  const before = new Set<unknown>([...from.drills, ...from.days, ...from.weeks]);
+  const before = new Set<unknown>([...from.drills, ...from.days, ...from.weeks, ...(from.notes ?? [])]);
   const fresh = (table: RowTable, rows: readonly unknown[]): Change[] =>
     rows.filter((row) => !before.has(row)).map((row) => putRow(table, row));
-  const changes = [...fresh('drills', to.drills), ...fresh('days', to.days), ...fresh('weeks', to.weeks)];
+  const changes = [
+    ...fresh('drills', to.drills),
+    ...fresh('days', to.days),
+    ...fresh('weeks', to.weeks),
+    ...fresh('notes', to.notes ?? []),
+  ];
   if (to.majorGoal !== undefined && to.majorGoal !== from.majorGoal) changes.push(putSingle('majorGoal', to.majorGoal));
   return changes;
 }

@@ -19,7 +19,9 @@ export interface JournalComparison {
   drills: Comparison;
   days: Comparison;
   weeks: Comparison;
-  /** Sums over all three. */
+  /** Scraps of the notes wall, by id. */
+  notes: Comparison;
+  /** Sums over all four. */
   addedCount: number;
   changedCount: number;
   keptCount: number;
@@ -37,12 +39,14 @@ export function compareJournals(ours: Journal, incoming: Journal): JournalCompar
   const drills = compare(ours.drills, incoming.drills, (record) => record.id);
   const days = compare(ours.days, incoming.days, (entry) => entry.date);
   const weeks = compare(ours.weeks, incoming.weeks, (page) => page.week);
+  const notes = compare(ours.notes ?? [], incoming.notes ?? [], (note) => note.id);
   const sum = (of: (comparison: Comparison) => string[]): number =>
-    of(drills).length + of(days).length + of(weeks).length;
+    of(drills).length + of(days).length + of(weeks).length + of(notes).length;
   return {
     drills,
     days,
     weeks,
+    notes,
     addedCount: sum((one) => one.added),
     changedCount: sum((one) => one.changed),
     keptCount: sum((one) => one.kept),

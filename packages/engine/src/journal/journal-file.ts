@@ -14,6 +14,7 @@ export const journalFileSchema = z.strictObject({
   weeks: z.array(weekPageSchema),
   days: z.array(dayEntrySchema),
   drills: z.array(drillRecordSchema),
+  notes: journalSchema.shape.notes,
 });
 
 const journalFormat: FileFormat<z.output<typeof journalFileSchema>> = {
@@ -36,8 +37,8 @@ export function parseJournal(
 ): { ok: true; journal: Journal; madeAt?: string } | { ok: false; problems: FileProblem[] } {
   const read = readFile(text, journalFormat);
   if (!read.ok) return read;
-  const { drills, days, weeks, majorGoal, madeAt } = read.value;
-  const journal = mergeJournals({ drills, days, weeks, majorGoal }, createJournal());
+  const { drills, days, weeks, notes, majorGoal, madeAt } = read.value;
+  const journal = mergeJournals({ drills, days, weeks, notes, majorGoal }, createJournal());
   return { ok: true, journal, ...(madeAt === undefined ? {} : { madeAt }) };
 }
 
@@ -48,8 +49,8 @@ export function parseJournal(
  * @returns the file's text. The same journal gives the same text.
  */
 export function formatJournal(journal: Journal, madeAt?: string): string {
-  const { drills, days, weeks, majorGoal } = mergeJournals(journal, createJournal());
-  return formatLines({ format: 'larkhold/journal', version: 1, madeAt, majorGoal, weeks, days, drills });
+  const { drills, days, weeks, notes, majorGoal } = mergeJournals(journal, createJournal());
+  return formatLines({ format: 'larkhold/journal', version: 1, madeAt, majorGoal, weeks, days, drills, notes });
 }
 
 /**

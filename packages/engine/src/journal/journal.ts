@@ -58,11 +58,34 @@ export const weekPageSchema = z.strictObject({
 /** One ISO week's page; its identity is the week. */
 export type WeekPage = z.output<typeof weekPageSchema>;
 
+/** A scrap on the notes wall: words, a drawing, or both. */
+export const noteScrapSchema = z.strictObject({
+  id: z.string().min(1).max(64),
+  /** When it was put up, ISO 8601. */
+  madeAt: z.string().max(40),
+  text: z.string().max(2000).optional(),
+  /** Drawn strokes of x, y pairs in 0..1 of a square, as a week's sketch. */
+  strokes: z.array(z.array(z.number()).max(4000)).max(400).optional(),
+  /** The program it is pinned to, by its id. */
+  programId: z.string().max(64).optional(),
+  /** The ISO week it is pinned to, '2026-W48'. */
+  week: z
+    .string()
+    .regex(/^\d{4}-W\d{2}$/)
+    .optional(),
+  editedAt: z.string().optional(),
+  removed: z.literal(true).optional(),
+});
+/** A scrap on the notes wall: words, a drawing, or both; pinned to a program, a week, or nothing. */
+export type NoteScrap = z.output<typeof noteScrapSchema>;
+
 /** Everything that was done, by day, drill and week. */
 export const journalSchema = z.strictObject({
   drills: z.array(drillRecordSchema),
   days: z.array(dayEntrySchema),
   weeks: z.array(weekPageSchema),
+  /** The notes wall; absent while it is empty. */
+  notes: z.array(noteScrapSchema).optional(),
   majorGoal: z.strictObject({ text: z.string().max(1000), editedAt: z.string() }).optional(),
 });
 /** Everything that was done, by day, drill and week. */

@@ -1,6 +1,6 @@
 import type { DrillRecord } from './drill-record.ts';
 import { chooseVersion, compareInstants, type Edited } from './edit-order.ts';
-import type { Journal } from './journal.ts';
+import type { Journal, NoteScrap } from './journal.ts';
 
 /**
  * Merges two journals: the union of what both hold, each thing once, the later edit where they differ (see `chooseVersion`). Removed things
@@ -14,10 +14,12 @@ export function mergeJournals(a: Journal, b: Journal): Journal {
     a.majorGoal === undefined || b.majorGoal === undefined
       ? (a.majorGoal ?? b.majorGoal)
       : chooseVersion(a.majorGoal, b.majorGoal);
+  const notes = union(a.notes ?? [], b.notes ?? [], (note) => note.id).sort(byMaking);
   return {
     drills: union(a.drills, b.drills, (record) => record.id).sort(byTime),
     days: union(a.days, b.days, (entry) => entry.date).sort((x, y) => compareText(x.date, y.date)),
     weeks: union(a.weeks, b.weeks, (page) => page.week).sort((x, y) => compareText(x.week, y.week)),
+    ...(notes.length === 0 ? {} : { notes }),
     ...(majorGoal === undefined ? {} : { majorGoal }),
   };
 }
@@ -34,6 +36,7 @@ export function visibleJournal(journal: Journal): Journal {
     drills: journal.drills.filter(stands),
     days: journal.days.filter(stands),
     weeks: journal.weeks.filter(stands),
+    ...(journal.notes === undefined ? {} : { notes: journal.notes.filter(stands) }),
   };
 }
 
@@ -59,6 +62,10 @@ function union<T extends Edited>(a: readonly T[], b: readonly T[], identityOf: (
 
 function byTime(a: DrillRecord, b: DrillRecord): number {
   return compareText(a.date, b.date) || compareInstants(a.startedAt, b.startedAt) || compareText(a.id, b.id);
+}
+
+function byMaking(a: NoteScrap, b: NoteScrap): number {
+  return compareInstants(a.madeAt, b.madeAt) || compareText(a.madeAt, b.madeAt) || compareText(a.id, b.id);
 }
 
 function compareText(a: string, b: string): number {
