@@ -3,6 +3,7 @@ import type { Block } from '../program/program.ts';
 import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
 import type { PrescribedBlock, Reason } from './prescription.ts';
 import type { PastSession } from './program-sessions.ts';
+import { readDay } from './read-day.ts';
 import { counted, dayWords } from './reason-words.ts';
 import { taper } from './taper.ts';
 
@@ -71,14 +72,15 @@ export function easeBlock(
  */
 export function painDay({ sessions, day, diary = [] }: Condition): number | undefined {
   const last = sessions.at(-1);
-  const days = last?.record.pain ? [last.day] : [];
-  const lastDay = last?.day ?? day - PAIN_DAYS;
-  for (let past = Math.max(lastDay, day - PAIN_DAYS); past <= day; past++) {
-    const date = dayOfNumber(past);
-    if (diary.some((entry) => entry.pain && !entry.removed && entry.date === date)) days.push(past);
-  }
-  const latest = Math.max(...days);
-  return days.length > 0 && day - latest <= PAIN_DAYS ? latest : undefined;
+  const from = dayOfNumber(Math.max(last?.day ?? 0, day - PAIN_DAYS));
+  const to = dayOfNumber(day);
+  // ISO days compare as text; what is no day is passed over.
+  const painful = diary
+    .filter(({ pain, removed, date }) => pain && !removed && date >= from && date <= to)
+    .flatMap(({ date }) => readDay(date) ?? []);
+  if (last?.record.pain) painful.push(last.day);
+  const latest = Math.max(...painful);
+  return day - latest <= PAIN_DAYS ? latest : undefined;
 }
 
 function deload({ ladder }: Block, { sessions, day }: Condition): Ease | undefined {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dayNumber } from '../units/calendar-day.ts';
+import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { prescribe } from './prescribe.ts';
 import { sessionsOf } from './program-sessions.ts';
 import { missedTwo, trialLadder, trialProgram, trialRecord } from './trial-history.ts';
@@ -93,5 +93,17 @@ describe('odd histories', () => {
     expect(blocks[0]!.holdMs).toBe(30_000);
     expect(reasons.at(-1)).toMatchObject({ rule: 'future', facts: { records: 2 } });
     expect(holdOf([...records, trialRecord('2020-01-01', 30)], '2026-11-25')).toBe(35);
+  });
+
+  it('takes ten years of clean days to the top and stays there', () => {
+    const records = Array.from({ length: 3650 }, (_, day) => trialRecord(dayOfNumber(17_000 + day), 45));
+    const { blocks, reasons } = prescribe({ program, records, today: dayOfNumber(20_650) });
+    expect(blocks[0]).toMatchObject({ holdMs: 45_000, addedWeightLbf: 6 });
+    expect(reasons[0]!.change).toMatch(/This is the top of its ladder\.$/);
+  });
+
+  it('passes over diary entries whose date is no day', () => {
+    const days = [{ date: '2026-11-2x', pain: true }];
+    expect(prescribe({ program, records: [], today: '2026-11-25', days }).blocks[0]!.reps).toBe(5);
   });
 });

@@ -1,7 +1,8 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { chooseVersion, compareInstants } from '../journal/edit-order.ts';
 import type { Program } from '../program/program.ts';
-import { dayNumber, mondayNumber } from '../units/calendar-day.ts';
+import { mondayNumber } from '../units/calendar-day.ts';
+import { readDay } from './read-day.ts';
 
 /** A drill record with its day as a number. */
 export interface PastSession {
@@ -74,14 +75,6 @@ function versionsOf(records: readonly DrillRecord[]): Iterable<DrillRecord> {
     byId.set(record.id, other ? chooseVersion(other, record) : record);
   }
   return byId.values();
-}
-
-function readDay(date: string): number | undefined {
-  try {
-    return dayNumber(date);
-  } catch {
-    return undefined; // there is no such day
-  }
 }
 
 function isOf(program: Program, record: DrillRecord): boolean {

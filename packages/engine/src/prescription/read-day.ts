@@ -1,0 +1,14 @@
+import { dayNumber } from '../units/calendar-day.ts';
+
+/**
+ * Reads a day that a file or a person gave.
+ * @param date what should be an ISO 8601 day
+ * @returns days from 1970-01-01; undefined if no calendar has such a day
+ */
+export function readDay(date: string): number | undefined {
+  try {
+    return dayNumber(date);
+  } catch {
+    return undefined; // there is no such day
+  }
+}
