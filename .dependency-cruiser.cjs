@@ -53,7 +53,7 @@ module.exports = {
       name: 'no-unresolvable',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true, pathNot: '^(virtual:|https?:)' },
+      to: { couldNotResolve: true, pathNot: '^(virtual:|https?:|vite-plugin-pwa/client)' },
     },
     ...packageRules,
     ...roomRules,
