@@ -8,6 +8,9 @@ import { restWords } from '../program-words.ts';
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;
 
+/** So many characters stand in the largest size across a phone. */
+const SHORT_NUMBERS = 9;
+
 /**
  * Today's numbers, large, each with its reason in words; cautions and warm-up below.
  *
@@ -30,6 +33,14 @@ export class LarkPrescription extends LitElement {
         letter-spacing: -0.035em;
         line-height: 1.02;
         font-variant-numeric: tabular-nums;
+      }
+      .block {
+        container-type: inline-size;
+      }
+      /* The longest, 20 × 60 × 180 s, still fits on one line of a phone. */
+      .large.long {
+        font-size: min(var(--text-numbers), 12.5cqi);
+        white-space: nowrap;
       }
       .many .large {
         font-size: clamp(2.2rem, 1.7rem + 2.6vw, 3.2rem);
@@ -96,7 +107,7 @@ export class LarkPrescription extends LitElement {
     const rest = restWords(block);
     return html`<div class="block">
       <p class="title">${count > 1 ? block.title : nothing}</p>
-      <p class="large">${formatReps(block)}</p>
+      <p class=${formatReps(block).length > SHORT_NUMBERS ? 'large long' : 'large'}>${formatReps(block)}</p>
       <p class="rest">
         ${rest === '' ? 'one rep' : rest}${block.addedWeightLbf > 0 ? `, ${formatWeight(block.addedWeightLbf, this.units)} added` : ''}${
           block.hand === 'usual' ? '' : block.hand === 'both' ? ', both hands in turn' : ', other hand'
