@@ -3,13 +3,18 @@ import { z } from 'zod';
 const ratio = z.number().min(0).max(1);
 const codes = (usual: string[]) => z.array(z.string().min(1).max(40)).max(12).default(usual);
 
-/** `KeyboardEvent.code` values for what an archer can do without a hand on the screen; most pedals and page turners send keys. */
+/**
+ * What an archer can do without a hand on the screen: `KeyboardEvent.code` values, as most pedals and page turners send keys, and codes of
+ * other presses ('Gamepad:0', 'Headset:next', 'Clap').
+ */
 export const keysSchema = z.strictObject({
   begin: codes(['Space', 'Enter', 'PageDown']),
   pause: codes(['Space', 'KeyP', 'PageDown']),
   letDownNow: codes(['ArrowDown', 'KeyL']),
-  skipRep: codes(['ArrowRight', 'KeyS']),
+  skipRep: codes(['ArrowRight', 'KeyN']),
   moreRest: codes(['ArrowUp', 'KeyR', 'PageUp']),
+  /** Beside Escape, which always asks whether to stop. */
+  stop: codes([]),
 });
 /** Which keys do what. */
 export type Keys = z.output<typeof keysSchema>;
@@ -29,24 +34,41 @@ export const kitSchema = z.strictObject({
   /** 0 (none) to 1 (full). */
   soundLevel: ratio.default(0.7),
   voice: z.enum(['tones', 'words', 'both']).default('both'),
-  /** Few sounds: for thin walls and early mornings. */
+  /** Soft, low tones and a brightening of the display: for thin walls and early mornings. */
   quiet: z.boolean().default(false),
   /** How the archer looks at the display: from how far, by a mirror or not, and if the picture is turned over for it. */
   viewing: z
     .strictObject({
+      /** Eye to screen; by a mirror eye to mirror. */
       distanceM: z.number().min(0.3).max(20).default(2),
       byMirror: z.boolean().default(false),
+      /** Mirror back to screen; counts only where the archer looks by a mirror. */
+      mirrorToScreenM: z.number().min(0.1).max(20).default(1),
       flipped: z.boolean().default(false),
     })
     .prefault({}),
   theme: z.enum(['system', 'dark', 'light', 'contrast']).default('system'),
   keys: keysSchema.prefault({}),
+  /** What is listened to beside keys and screen. The microphone only when the archer has asked for it. */
+  listens: z
+    .strictObject({
+      gamepad: z.boolean().default(true),
+      headset: z.boolean().default(false),
+      microphone: z.boolean().default(false),
+    })
+    .prefault({}),
+  /** A drill takes the whole screen. */
+  fullScreen: z.boolean().default(false),
   /** The archer's own steps, said during a hold where a program asks for them. */
   shotProcess: z.array(z.string().min(1).max(80)).max(20).default([]),
   /** The program chosen for today. */
   programId: z.string().max(64).optional(),
   /** The longest hold the archer has tried to exhaustion, seconds. */
   maxHoldSeconds: z.number().min(1).max(600).optional(),
+  /** What the coming weeks are planned by: a competition's day, and days with a drill in each week. */
+  plan: z
+    .strictObject({ competitionDay: z.iso.date().optional(), daysPerWeek: z.int().min(1).max(7).optional() })
+    .optional(),
   /** The day a week starts on where pages list days; totals are always of ISO weeks. */
   weekStart: z.enum(['monday', 'sunday', 'saturday']).default('monday'),
   /** True once the archer has put away what to look at before shooting at home. */
