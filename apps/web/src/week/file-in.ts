@@ -8,7 +8,7 @@ import {
 } from '@larkhold/engine';
 import type { Kit } from '@larkhold/store';
 import { css, html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatCount, formatCounted, formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
@@ -23,7 +23,11 @@ interface Before {
   addedIds: readonly string[];
 }
 
-/** Takes in a backup, another device's journal, or a coach's answer: shown first, applied when the archer says so, and undoable. */
+/**
+ * Takes in a backup, another device's journal, or a coach's answer: shown first, applied when the archer says so, and undoable.
+ *
+ * @prop settle writes down what was just typed
+ */
 @customElement('file-in')
 export class FileIn extends PlaceElement {
   static override styles = [
@@ -44,6 +48,7 @@ export class FileIn extends PlaceElement {
     `,
   ];
 
+  @property({ attribute: false }) settle: () => Promise<void> = async () => undefined;
   @state() private name = '';
   @state() private incoming: Incoming | undefined;
   @state() private ours: Journal | undefined;
@@ -129,7 +134,7 @@ export class FileIn extends PlaceElement {
       <div class="row">
         ${
           handOver.answers.some(({ comment }) => comment !== '')
-            ? html`<button @click=${() => this.#takeComment(app, handOver)}>Keep the comment on the week's page</button>`
+            ? html`<button @click=${() => this.#takeComment(app, handOver)}>Keep the comment on the week’s page</button>`
             : nothing
         }
         <button @click=${this.#close}>Close</button>
@@ -150,6 +155,7 @@ export class FileIn extends PlaceElement {
     const [file] = detail;
     if (!file || !this.app) return;
     const text = await file.text();
+    await this.settle();
     this.ours = await this.app.act.storedJournal();
     this.name = file.name;
     this.takesKit = false;
@@ -184,6 +190,7 @@ export class FileIn extends PlaceElement {
 
   async #remember({ view, act }: App, incoming: readonly Program[]): Promise<void> {
     // More than one thing can be taken from an answer: undo goes back to before the first.
+    await this.settle();
     const known = this.undoTo;
     const addedIds = incoming.flatMap(({ id }) => (id === undefined || view.openedIds.has(id) ? [] : [id]));
     this.undoTo = {

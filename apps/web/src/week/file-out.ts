@@ -8,7 +8,7 @@ import {
   formatRepsCsv,
 } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
 import { fileNameOf } from '../save-file.ts';
@@ -17,7 +17,11 @@ import { shiftDay } from './iso-weeks.ts';
 /** Days that a hand-over holds unless others are chosen: four weeks. */
 const USUAL_SPAN_DAYS = 28;
 
-/** Hands the journal out as files: tables, a calendar, a backup, another device's copy, and a hand-over for a coach. */
+/**
+ * Hands the journal out as files: tables, a calendar, a backup, another device's copy, and a hand-over for a coach.
+ *
+ * @prop settle writes down what was just typed
+ */
 @customElement('file-out')
 export class FileOut extends PlaceElement {
   static override styles = [
@@ -42,6 +46,7 @@ export class FileOut extends PlaceElement {
     `,
   ];
 
+  @property({ attribute: false }) settle: () => Promise<void> = async () => undefined;
   @state() private from: string | undefined;
   @state() private to: string | undefined;
   @state() private name: string | undefined;
@@ -91,14 +96,14 @@ export class FileOut extends PlaceElement {
       <details>
         <summary>Save as a file</summary>
         <div class="row all">
-          <button @click=${() => app.act.saveBackup()}>Backup of everything</button>
-          <button @click=${() => this.#saveJournal(app)}>Journal, for another device</button>
-          <button @click=${() => save(app, 'drills.csv', formatDrillsCsv(app.view.journal))}>Drills (CSV)</button>
-          <button @click=${() => save(app, 'reps.csv', formatRepsCsv(app.view.journal))}>Reps (CSV)</button>
-          <button @click=${() => save(app, 'days.csv', formatDaysCsv(app.view.journal))}>Days (CSV)</button>
-          <button @click=${() => save(app, 'calendar.ics', formatCalendar(app.view.journal, { madeAt: app.act.instant() }))}>
-            Calendar (iCalendar)
-          </button>
+          ${this.#button('Backup of everything', ({ act }) => act.saveBackup())}
+          ${this.#button('Journal, for another device', saveJournal)}
+          ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(now.view.journal)))}
+          ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(now.view.journal)))}
+          ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(now.view.journal)))}
+          ${this.#button('Calendar (iCalendar)', (now) =>
+            save(now, 'calendar.ics', formatCalendar(now.view.journal, { madeAt: now.act.instant() })),
+          )}
         </div>
       </details>`;
   }
@@ -116,24 +121,35 @@ export class FileOut extends PlaceElement {
     /></label>`;
   }
 
-  /** Marks of removed things go with it, so that another device removes them too. */
-  async #saveJournal(app: App): Promise<void> {
-    const instant = app.act.instant();
-    save(app, 'journal.json', formatJournal(await app.act.storedJournal(), instant));
+  #button(words: string, press: (app: App) => void | Promise<void>) {
+    return html`<button
+      @click=${async () => {
+        await this.settle();
+        if (this.app) await press(this.app);
+      }}
+    >
+      ${words}
+    </button>`;
   }
 
   async #handOver(event: Event, app: App, span: { from: string; to: string; name: string }): Promise<void> {
     event.preventDefault();
     const archer = { id: app.view.kit.archer?.id ?? app.act.newId(), name: span.name.trim() };
     if (archer.name === '' || span.to < span.from) return;
+    await this.settle();
     await app.act.changeKit({ archer });
     const handOver = createHandOver({
-      journal: app.view.journal,
+      journal: (this.app ?? app).view.journal,
       ...{ archerId: archer.id, archer: archer.name, from: span.from, to: span.to },
       ...{ madeAt: app.act.instant(), includesNotes: this.includesNotes, programs: [app.view.chosen] },
     });
     app.act.saveFile(`${fileNameOf(archer.name)}-${span.to}.hand-over.json`, formatHandOver(handOver));
   }
+}
+
+/** Marks of removed things go with it, so that another device removes them too. */
+async function saveJournal(app: App): Promise<void> {
+  save(app, 'journal.json', formatJournal(await app.act.storedJournal(), app.act.instant()));
 }
 
 function save(app: App, kind: string, text: string): void {

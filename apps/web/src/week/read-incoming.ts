@@ -25,10 +25,10 @@ export function readIncoming(text: string): Incoming {
   if (format === 'backup') {
     const read = parseBackup(text);
     if (!read.ok) return { kind: 'refused', problems: read.problems };
-    const { kit, programs, drills, days, weeks, majorGoal, madeAt } = read.backup;
+    const { kit, programs, drills, days, weeks, notes, majorGoal, madeAt } = read.backup;
     return {
       kind: 'journal',
-      journal: { drills, days, weeks, ...(majorGoal ? { majorGoal } : {}) },
+      journal: { drills, days, weeks, ...(notes ? { notes } : {}), ...(majorGoal ? { majorGoal } : {}) },
       programs,
       kit,
       madeAt,

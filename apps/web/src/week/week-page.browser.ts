@@ -31,6 +31,7 @@ async function open(journal: Journal, changes: Partial<WeekPage> = {}) {
     instant: () => '2026-11-25T20:00:00Z',
     storedJournal: async () => journal,
     putMajorGoal: nothing,
+    putNote: nothing,
     async putDay(entry) {
       written.days.push(entry);
       show({ days: [...current.days.filter(({ date }) => date !== entry.date), entry] });

@@ -55,7 +55,7 @@ export class WeekPageElement extends PlaceElement {
         ${this.#totals(app, week, summary)} ${this.#review(page)}
         <section aria-labelledby="files">
           <h2 id="files">Files</h2>
-          <journal-exchange></journal-exchange>
+          <journal-exchange .settle=${this.#settle}></journal-exchange>
         </section>
       </div>
       <week-paper .page=${page} .summary=${summary} .majorGoal=${this.#keeper.goal()}></week-paper>`;
@@ -183,6 +183,8 @@ export class WeekPageElement extends PlaceElement {
       ></day-entry>
     </div>`;
   }
+
+  readonly #settle = (): Promise<void> => this.#keeper.flush();
 
   readonly #changeDay = ({ detail }: CustomEvent<DayChange>): void => {
     this.#keeper.changeDay(detail.date, detail.changes);

@@ -1,0 +1,98 @@
+import { formatJournal, type Journal, parseJournal } from '@larkhold/engine';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchChromium } from '../../scripts/browser.mjs';
+import { type Device, openDevice, saveJournal } from './device.ts';
+
+const FIELD = 'Open a backup, journal or answer';
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchChromium();
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const drilled = (id: string, date: string): Journal => ({
+  drills: [
+    {
+      ...{ id, date, program: 'Slow mornings', effort: 6, durationMs: 600_000, editedAt: `${date}T06:41:00Z` },
+      ...{ startedAt: `${date}T06:30:00Z`, endedAt: `${date}T06:40:00Z` },
+      reps: [{ block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 30_000, heldMs: 30_000, outcome: 'held' }],
+    },
+  ],
+  days: [],
+  weeks: [],
+});
+
+function journalOf(text: string): Journal {
+  const read = parseJournal(text);
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  return read.journal;
+}
+
+async function takeIn({ page, give }: Device, name: string, text: string): Promise<void> {
+  await give(FIELD, name, text);
+  await page.getByRole('button', { name: 'Take it in' }).click();
+  await page.getByText(`${name} was taken in.`).waitFor();
+}
+
+test('two devices drill separately, exchange files both ways, and end equal', async () => {
+  const [phone, tablet] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
+  for (const [device, id, day] of [
+    [phone, 'phone-1', '2026-03-02'],
+    [tablet, 'tablet-1', '2026-03-03'],
+  ] as const) {
+    await device.go('#/week');
+    await takeIn(device, `${id}.journal.json`, formatJournal(drilled(id, day)));
+  }
+  await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+  await tablet.page.getByLabel('What went right').fill('Set-up');
+
+  const [ofPhone, ofTablet] = [await saveJournal(phone), await saveJournal(tablet)];
+  await phone.give(FIELD, 'tablet.journal.json', ofTablet);
+  await phone.page.getByText('2 new, 0 changed, 0 the same.').waitFor();
+  await phone.page.getByRole('button', { name: 'Take it in' }).click();
+  await phone.page.getByText('was taken in').waitFor();
+  await takeIn(tablet, 'phone.journal.json', ofPhone);
+
+  const both = journalOf(await saveJournal(phone));
+  expect(both).toEqual(journalOf(await saveJournal(tablet)));
+  expect(both.drills.map(({ id }) => id)).toEqual(['phone-1', 'tablet-1']);
+  expect(both.days[0]?.arrows).toEqual([{ kind: 'practice', count: 6 }]);
+  expect(both.weeks[0]?.wentRight).toBe('Set-up');
+
+  await phone.give(FIELD, 'again.journal.json', ofTablet);
+  await phone.page.getByText('0 new, 0 changed, 2 the same.').waitFor();
+  await phone.close();
+  await tablet.close();
+});
+
+test('what was taken in can be undone, and a bad file changes nothing', async () => {
+  const device = await openDevice(browser, inject('address'));
+  await device.go('#/week');
+  await takeIn(device, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
+  const before = journalOf(await saveJournal(device));
+  await takeIn(device, 'second.journal.json', formatJournal(drilled('second', '2026-03-03')));
+  await device.page.getByRole('button', { name: 'Undo' }).click();
+  await device.page.getByText('Undone').waitFor();
+  expect(journalOf(await saveJournal(device))).toEqual(before);
+
+  await device.give(FIELD, 'cut.journal.json', formatJournal(before).slice(0, 60));
+  await device.page.getByText('Nothing was changed.').waitFor();
+  expect(journalOf(await saveJournal(device))).toEqual(before);
+  await device.close();
+});
+
+test('a backup comes back on an empty device', async () => {
+  const [old, fresh] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
+  await old.go('#/week');
+  await takeIn(old, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
+  await old.page.getByText('Save as a file', { exact: true }).click();
+  const backup = await old.save(() => old.page.getByRole('button', { name: 'Backup of everything' }).click());
+  await fresh.go('#/week');
+  await takeIn(fresh, 'old.backup.json', backup);
+  expect(journalOf(await saveJournal(fresh))).toEqual(journalOf(await saveJournal(old)));
+  await old.close();
+  await fresh.close();
+});

@@ -1,0 +1,54 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { launchChromium } from '../../scripts/browser.mjs';
+import { type Device, openDevice } from './device.ts';
+
+let browser: Browser;
+let device: Device;
+beforeAll(async () => {
+  browser = await launchChromium();
+  device = await openDevice(browser, inject('address'));
+});
+afterAll(async () => {
+  await browser.close();
+});
+
+const long = 'Slow draw, low front shoulder, and the string to the same place every time. '.repeat(12);
+
+test('a day and a week are kept as they are typed', async () => {
+  const { page, go } = device;
+  await go('#/week');
+  await page.getByLabel('Focus: the one thing worked on').fill('Low front shoulder');
+  const more = page.getByRole('button', { name: 'Practice arrows: 6 more' });
+  for (let presses = 0; presses < 5; presses += 1) await more.click();
+  await page.getByLabel('Good', { exact: true }).check();
+  await page.getByLabel('Pain today').check();
+  await page.getByText('Stop for today.').waitFor();
+  await page.getByLabel('What goes into next week').fill('Count two before every draw');
+  // Left at once: what was typed must still arrive.
+  await page.getByRole('link', { name: 'The week after' }).click();
+  await expect
+    .poll(() => page.getByLabel('Focus: the one thing worked on').inputValue())
+    .toBe('Count two before every draw');
+  await page.reload();
+  await page.getByText('Carried over from the last review').waitFor();
+  await go('#/week');
+  await expect.poll(() => page.getByLabel('Practice arrows', { exact: true }).inputValue()).toBe('30');
+  expect(await page.getByLabel('Good', { exact: true }).isChecked()).toBe(true);
+  await page.getByText('30 arrows · felt good').first().waitFor();
+});
+
+test.each(['A4', 'Letter'])('the week is one %s page, however much was written', async (format) => {
+  const { page, go } = device;
+  await go('#/week');
+  if (!(await page.getByLabel('Major goal').isVisible())) await page.getByText('Goals and plan').click();
+  await page.getByLabel('Major goal').fill(long.slice(0, 1000));
+  await page.getByLabel("This week's goal").fill(long.slice(0, 1000));
+  await page.getByLabel('Focus: the one thing worked on').fill(long.slice(0, 400));
+  for (const name of ['What went right', 'What needs work']) await page.getByLabel(name).fill(long);
+  await page.getByLabel('What goes into next week').fill(long.slice(0, 400));
+  const margin = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
+  const pdf = (await page.pdf({ format, margin })).toString('latin1');
+  // ISO 32000-1, 7.7.3: every page is an object of /Type /Page.
+  expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+});
