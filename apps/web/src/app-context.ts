@@ -1,4 +1,4 @@
-import type { CueKind, DayEntry, DrillRecord, Journal, Program, WeekPage } from '@larkhold/engine';
+import type { CueKind, DayEntry, DrillRecord, Journal, NoteScrap, Program, WeekPage } from '@larkhold/engine';
 import type { Kit, Persistence, RunningDrill, StoreTrouble } from '@larkhold/store';
 import { createContext } from '@lit/context';
 
@@ -22,6 +22,8 @@ export interface AppView {
   persistence: Persistence;
   /** Set while a drill fills the screen. */
   isDrilling: boolean;
+  /** A drill runs in another tab of this browser: `running` is its, and not to be touched here. */
+  runsElsewhere: boolean;
 }
 
 /** What the places can do. A write that did not reach the disk is kept in memory and shows as `trouble`; none of these reject. */
@@ -34,6 +36,8 @@ export interface AppActions {
   removeDrills(ids: readonly string[]): Promise<void>;
   putDay(entry: DayEntry): Promise<void>;
   putWeek(page: WeekPage): Promise<void>;
+  /** Puts up or changes a scrap of the notes wall. */
+  putNote(note: NoteScrap): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
   /** The journal with the marks of removed things, as files and undo need it. */
   storedJournal(): Promise<Journal>;
@@ -43,6 +47,10 @@ export interface AppActions {
   replaceJournal(journal: Journal): Promise<void>;
   writeRep(record: DrillRecord, running: RunningDrill): Promise<void>;
   putRunning(running: RunningDrill | undefined): Promise<void>;
+  /** Takes the one drill that may run for this tab. @returns false while another tab has it */
+  takeDrill(): Promise<boolean>;
+  /** Lets another tab drill. */
+  freeDrill(): void;
   /** Says that a drill fills the screen, so that nothing gets in its way. */
   setDrilling(isDrilling: boolean): void;
   loadDemo(): Promise<void>;

@@ -9,6 +9,7 @@ import {
 import { createBackup, createKit, formatBackup, type Kit, type Persistence, type Store } from '@larkhold/store';
 import type { App, AppActions, AppView } from './app-context.ts';
 import { demoDiary, withoutDemoDiary } from './demo-diary.ts';
+import { type DrillLock, onlyTab } from './safety/drill-lock.ts';
 
 /** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
 export interface Surroundings {
@@ -21,6 +22,8 @@ export interface Surroundings {
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;
   askForPersistence(): Promise<Persistence>;
+  /** One drill at a time over all tabs; where left out there is only this one. */
+  drillLock?: DrillLock;
 }
 
 /** The app's state over its store. */
@@ -39,7 +42,7 @@ export interface AppState {
  * @returns the state; call `reload` once
  */
 export function createAppState(around: Surroundings): AppState {
-  const { store } = around;
+  const { store, drillLock = onlyTab } = around;
   const listeners = new Set<(app: App) => void>();
   let app: App | undefined;
   let isDrilling = false;
@@ -67,6 +70,7 @@ export function createAppState(around: Surroundings): AppState {
     const view: AppView = {
       ...{ today: around.today(), programs, openedIds, chosen, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, persistence, isDrilling },
+      runsElsewhere: drillLock.isElsewhere,
     };
     show({ view, act });
   }
@@ -99,12 +103,15 @@ export function createAppState(around: Surroundings): AppState {
     removeDrills: (ids) => write(() => store.removeDrills(ids)),
     putDay: (entry) => write(() => store.putDay(entry)),
     putWeek: (page) => write(() => store.putWeek(page)),
+    putNote: (note) => write(() => store.putNote(note)),
     putMajorGoal: (goal) => write(() => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),
     mergeInto: (journal) => write(() => store.mergeInto(journal)),
     replaceJournal: (journal) => write(() => store.replaceJournal(journal)),
     writeRep: (record, running) => write(() => store.writeRep(record, running)),
     putRunning: (running) => write(() => store.putRunning(running)),
+    takeDrill: () => drillLock.take(),
+    freeDrill: () => drillLock.free(),
     setDrilling(next) {
       isDrilling = next;
       if (app) show({ ...app, view: { ...app.view, isDrilling } });
@@ -126,6 +133,7 @@ export function createAppState(around: Surroundings): AppState {
   };
 
   store.subscribe(() => void reload());
+  drillLock.subscribe(() => void reload());
   return {
     get app() {
       return app;

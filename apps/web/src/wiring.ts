@@ -4,6 +4,7 @@ import { formatLocalInstant } from '@larkhold/runner';
 import { askForPersistence, openStore } from '@larkhold/store';
 import { createAppState } from './app-state.ts';
 import './lark-app.ts';
+import { createDrillLock } from './safety/drill-lock.ts';
 import { saveFile } from './save-file.ts';
 
 // The only place where the real clock, sound, store and screen meet.
@@ -24,6 +25,7 @@ const state = createAppState({
     void tried.unlock().then(() => tried?.say(kind));
   },
   askForPersistence,
+  drillLock: createDrillLock(),
 });
 
 const page = document.querySelector('lark-app');

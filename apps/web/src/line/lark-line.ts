@@ -16,6 +16,7 @@ import { formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { idOf } from '../program-words.ts';
 import { hrefOf } from '../routing.ts';
+import { closeInterrupted } from '../safety/close-interrupted.ts';
 import { fileNameOf } from '../save-file.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import './lark-day-strip.ts';
@@ -45,6 +46,7 @@ export class LarkLine extends PlaceElement {
   @state() private told: { record: DrillRecord; next: Prescription } | undefined;
   @state() private said = '';
   #isFocused = false;
+  #isTaking = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -55,6 +57,7 @@ export class LarkLine extends PlaceElement {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
     if (this.drill) this.app?.act.setDrilling(false);
+    this.app?.act.freeDrill();
   }
 
   protected override updated(): void {
@@ -109,7 +112,7 @@ export class LarkLine extends PlaceElement {
         <a class="small dim" href=${hrefOf('rack')}>Another program</a>
       </header>
       ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
-      ${view.running ? this.#interrupted(app, view.running) : nothing}
+      ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
       <lark-prescription .prescription=${prescription} .units=${view.kit.units}>
         <div class="start">
           <button class="main begin" @click=${() => this.#begin(app, prescription)}>Begin</button>
@@ -138,6 +141,12 @@ export class LarkLine extends PlaceElement {
     </fieldset>`;
   }
 
+  #elsewhere(running: RunningDrill | undefined) {
+    return html`<div class="notice elsewhere" role="status">
+      <p><strong>${running?.program ?? 'A drill'}</strong> runs in another tab of this browser. Go on there, or end it there before you begin here.</p>
+    </div>`;
+  }
+
   #interrupted(app: App, running: RunningDrill) {
     const snapshot = resumable(running);
     const record = app.view.journal.drills.find(({ id }) => id === running.recordId);
@@ -147,16 +156,10 @@ export class LarkLine extends PlaceElement {
       <div class="row">
         ${
           snapshot
-            ? html`<button @click=${() =>
-                this.#fill(app, {
-                  prescription: running.prescription,
-                  title: running.program,
-                  programId: running.programId,
-                  resumeFrom: snapshot,
-                })}>Go on with it</button>`
+            ? html`<button @click=${() => this.#fill(app, { ...drillOf(running), resumeFrom: snapshot })}>Go on with it</button>`
             : nothing
         }
-        <button class="quiet" @click=${() => this.#close(app, record)}>Close it</button>
+        <button class="quiet" @click=${() => this.#close(app, running)}>Close it</button>
       </div>
     </div>`;
   }
@@ -175,28 +178,52 @@ export class LarkLine extends PlaceElement {
 
   #begin(app: App, prescription: Prescription): void {
     const { title, id } = app.view.chosen;
-    this.#fill(app, { prescription, title, programId: id });
+    void this.#fill(app, { prescription, title, programId: id });
   }
 
-  #fill(app: App, drill: Drill): void {
+  async #fill(app: App, drill: Drill): Promise<void> {
+    if (this.#isTaking) return;
+    this.#isTaking = true;
+    // A press lets sound through for some seconds; the lock takes a few milliseconds.
+    const isOurs = await app.act.takeDrill();
+    this.#isTaking = false;
+    const running = this.app?.view.running;
+    const isStale = drill.resumeFrom !== undefined && running?.recordId !== drill.resumeFrom.id;
+    if (!isOurs || isStale || !this.isConnected) {
+      if (isOurs) app.act.freeDrill();
+      this.said = isStale
+        ? 'That drill went on in another tab.'
+        : 'Not begun: a drill runs in another tab of this browser.';
+      return;
+    }
     this.said = '';
+    if (running && !drill.resumeFrom) await this.#closeInterrupted(app, running);
     this.drill = drill;
     app.act.setDrilling(true);
-    // Still inside the press, as far as the browser is concerned: sound is let through.
-    void this.updateComplete.then(() => {
-      try {
-        const element = this.renderRoot.querySelector('lark-drill');
-        if (element instanceof LarkDrill) element.begin();
-      } catch (error) {
-        this.drill = undefined;
-        app.act.setDrilling(false);
-        this.said = `This drill can't be run: ${error instanceof Error ? error.message : String(error)}`;
-      }
-    });
+    await this.updateComplete;
+    try {
+      const element = this.renderRoot.querySelector('lark-drill');
+      if (element instanceof LarkDrill) element.begin();
+    } catch (error) {
+      this.drill = undefined;
+      app.act.setDrilling(false);
+      app.act.freeDrill();
+      this.said = `This drill can't be run: ${error instanceof Error ? error.message : String(error)}`;
+    }
   }
 
-  async #close({ act }: App, record: DrillRecord | undefined): Promise<void> {
-    if (record) await act.putDrill({ ...record, open: undefined, editedAt: act.instant() });
+  async #close(app: App, running: RunningDrill): Promise<void> {
+    if (!(await app.act.takeDrill())) return;
+    await this.#closeInterrupted(app, running);
+    app.act.freeDrill();
+  }
+
+  async #closeInterrupted({ view, act }: App, running: RunningDrill): Promise<void> {
+    const closed = closeInterrupted(
+      running,
+      view.journal.drills.find(({ id }) => id === running.recordId),
+    );
+    if (closed) await act.putDrill({ ...closed, editedAt: act.instant() });
     await act.putRunning(undefined);
   }
 
@@ -236,6 +263,7 @@ export class LarkLine extends PlaceElement {
       this.said = 'Stopped before the first rep ended. Nothing was logged.';
     }
     await app.act.putRunning(undefined);
+    app.act.freeDrill();
     if (!this.finished) this.#leave(app);
   };
 
@@ -274,6 +302,10 @@ export class LarkLine extends PlaceElement {
     event.preventDefault();
     this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
   };
+}
+
+function drillOf({ prescription, program, programId }: RunningDrill): Drill {
+  return { prescription, title: program, programId };
 }
 
 /** The snapshot, if a session can go on from it. */
