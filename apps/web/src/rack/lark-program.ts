@@ -6,6 +6,7 @@ import { formatDuration } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
 import { benchHref, hrefOf } from '../routing.ts';
+import '../notes/lark-notes.ts';
 import '../share/lark-share.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import './lark-timeline-picture.ts';
@@ -93,6 +94,10 @@ export class LarkProgram extends PlaceElement {
       <section aria-labelledby="give">
         <h2 id="give">Give it to others</h2>
         <lark-share .program=${program}></lark-share>
+      </section>
+      <section aria-labelledby="notes">
+        <h2 id="notes">Notes</h2>
+        <lark-notes .programId=${this.programId}></lark-notes>
       </section>
       ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
       ${

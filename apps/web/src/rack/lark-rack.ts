@@ -8,6 +8,7 @@ import { idOf, toolWords } from '../program-words.ts';
 import { benchHref, hrefOf } from '../routing.ts';
 import { isForField, pastedProgram } from '../share/pasted-program.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
+import '../notes/lark-notes.ts';
 import './lark-file-answer.ts';
 import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
 
@@ -119,6 +120,10 @@ export class LarkRack extends PlaceElement {
       >
         Or drop a .drill.json file here, or paste a program or a link to one.
       </p>
+      <section aria-labelledby="notes">
+        <h2 id="notes">Notes</h2>
+        <lark-notes></lark-notes>
+      </section>
       ${
         this.answers[0]
           ? html`<lark-file-answer .answer=${this.answers[0]} @lark-answered=${this.#answered}></lark-file-answer>`
