@@ -1,10 +1,8 @@
-import type { DayEntry, Journal, WeekPage } from '@larkhold/engine';
-import { builtInPrograms, createJournal } from '@larkhold/engine';
-import { createKit } from '@larkhold/store';
+import { createJournal, type Journal } from '@larkhold/engine';
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import type { App, AppActions, AppView } from '../app-context.ts';
 import '../look/tokens.css';
+import { openTrialApp } from './trial-app.ts';
 import './week-page.ts';
 
 beforeEach(() => {
@@ -15,49 +13,16 @@ afterEach(() => {
   document.documentElement.removeAttribute('data-theme');
 });
 
-/** The page over a journal in memory; a write is visible as soon as it resolves, as in the app. */
-async function open(journal: Journal, changes: Partial<WeekPage> = {}) {
+async function open(journal: Journal) {
   const page = document.createElement('week-page');
-  const written: { days: DayEntry[]; weeks: WeekPage[] } = { days: [], weeks: [] };
-  const nothing = async (): Promise<void> => undefined;
-  const act: AppActions = {
-    ...{ chooseProgram: nothing, putProgram: nothing, removeProgram: nothing, putDrill: nothing },
-    ...{ removeDrills: nothing, writeRep: nothing, putRunning: nothing, loadDemo: nothing, removeDemo: nothing },
-    ...{ keepStored: nothing, saveBackup: nothing, mergeInto: nothing, replaceJournal: nothing, changeKit: nothing },
-    setDrilling: () => undefined,
-    saveFile: () => undefined,
-    trySound: () => undefined,
-    newId: () => 'new',
-    instant: () => '2026-11-25T20:00:00Z',
-    storedJournal: async () => journal,
-    putMajorGoal: nothing,
-    putNote: nothing,
-    async putDay(entry) {
-      written.days.push(entry);
-      show({ days: [...current.days.filter(({ date }) => date !== entry.date), entry] });
-    },
-    async putWeek(week) {
-      written.weeks.push(week);
-      show({ weeks: [...current.weeks.filter((one) => one.week !== week.week), week] });
-    },
-  };
-  let current = {
-    ...journal,
-    weeks: [...journal.weeks, ...(changes.week ? [{ ...changes, week: changes.week }] : [])],
-  };
-  const show = (part: Partial<Journal>): void => {
-    current = { ...current, ...part };
-    const view: AppView = {
-      ...{ today: '2026-11-25', programs: builtInPrograms, openedIds: new Set<string>(), chosen: builtInPrograms[0]! },
-      ...{ journal: current, kit: createKit(), where: 'disk', persistence: 'kept', isDrilling: false },
-    };
-    const app: App = { view, act };
-    page.app = app;
-  };
-  show({});
+  const { store } = await openTrialApp(page, journal);
   page.week = '2026-W48';
   document.body.append(page);
   await page.updateComplete;
+  const kept = async () => {
+    const { days, weeks } = await store.journal();
+    return { day: days.find(({ date }) => date === '2026-11-25'), week: weeks.find(({ week }) => week === '2026-W48') };
+  };
   const type = async (label: string, text: string) => {
     const field = [...page.renderRoot.querySelectorAll('label')].find((one) => one.textContent?.includes(label));
     const input = field?.querySelector<HTMLInputElement>('input, textarea');
@@ -66,7 +31,7 @@ async function open(journal: Journal, changes: Partial<WeekPage> = {}) {
     input.dispatchEvent(new InputEvent('input', { bubbles: true }));
     await page.updateComplete;
   };
-  return { page, written, type };
+  return { page, kept, type };
 }
 
 const journal: Journal = {
@@ -76,23 +41,20 @@ const journal: Journal = {
 };
 
 test('what was carried forward is the focus until another one is typed', async () => {
-  const { page, type, written } = await open(journal);
+  const { page, type, kept } = await open(journal);
   expect(page.renderRoot.querySelector<HTMLInputElement>('.focus')?.value).toBe('Low front shoulder');
   await type('Focus', 'Slow draw');
   await type('What went right', 'Set-up');
   page.remove();
-  await expect
-    .poll(() => written.weeks.at(-1))
-    .toMatchObject({ week: '2026-W48', focus: 'Slow draw', wentRight: 'Set-up' });
-  expect(written.weeks).toHaveLength(1);
+  await expect.poll(async () => (await kept()).week).toMatchObject({ focus: 'Slow draw', wentRight: 'Set-up' });
 });
 
 test('a day is written as it is typed, and keeps what another place wrote', async () => {
-  const { page, written } = await open(journal);
+  const { page, kept } = await open(journal);
   const entry = page.renderRoot.querySelector('day-entry');
   entry?.renderRoot.querySelectorAll<HTMLInputElement>('input[type=radio]')[3]?.click();
   await expect
-    .poll(() => written.days.at(-1))
+    .poll(async () => (await kept()).day)
     .toEqual({ date: '2026-11-25', readiness: 'heavy', note: 'Windy', feel: 4, editedAt: '2026-11-25T20:00:00Z' });
 });
 
@@ -105,7 +67,10 @@ test('a day that is still to come cannot be filled in', async () => {
 
 test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {
   document.documentElement.dataset.theme = theme;
-  const { page } = await open(journal, { week: '2026-W48', comment: 'Coach: slower.', goal: 'Ten clean holds' });
+  const { page } = await open({
+    ...journal,
+    weeks: [...journal.weeks, { week: '2026-W48', comment: 'Coach: slower.', goal: 'Ten clean holds' }],
+  });
   page.style.width = '288px';
   await page.updateComplete;
   expect(page.scrollWidth).toBeLessThanOrEqual(288);
