@@ -57,6 +57,8 @@ export const kitSchema = z.strictObject({
       microphone: z.boolean().default(false),
     })
     .prefault({}),
+  /** A CSS pixel of this screen, millimetres, where the archer has measured it. */
+  pixelMm: z.number().min(0.03).max(2).optional(),
   /** A drill takes the whole screen. */
   fullScreen: z.boolean().default(false),
   /** The archer's own steps, said during a hold where a program asks for them. */

@@ -17,4 +17,16 @@ export const migrationSteps: readonly MigrationStep[] = [
   (database) => {
     database.createObjectStore('notes');
   },
+  async (_, transaction) => {
+    // The kit learned of mirrors' whole way, other presses and full screen; S for a skip, where nobody had changed it, became N.
+    const single = transaction.objectStore('single');
+    const kit: unknown = await single.get('kit');
+    if (!isObject(kit) || !isObject(kit.keys)) return;
+    if (JSON.stringify(kit.keys.skipRep) !== JSON.stringify(['ArrowRight', 'KeyS'])) return;
+    await single.put({ ...kit, keys: { ...kit.keys, skipRep: ['ArrowRight', 'KeyN'] } }, 'kit');
+  },
 ];
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null;
+}

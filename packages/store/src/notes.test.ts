@@ -47,12 +47,14 @@ test('a note that is none is the caller\u2019s mistake', async () => {
   await expect(createStore().putNote(wrong)).rejects.toThrow(TypeError);
 });
 
-test('a backup with notes is read for ever, put back and written the same', async () => {
+test('a backup with notes is read for ever, put back and written out whole', async () => {
   const text = readFileSync(new URL('../../../tests/fixtures/backup/v1-notes.backup.json', import.meta.url), 'utf8');
   const read = parseBackup(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const store = createStore();
   await restoreBackup(store, read.backup);
   expect((await store.journal()).notes).toHaveLength(2);
-  expect(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z'))).toBe(text);
+  // What a kit has learned since then is filled in; nothing that was there is lost.
+  const written: unknown = JSON.parse(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z')));
+  expect(written).toMatchObject(JSON.parse(text));
 });
