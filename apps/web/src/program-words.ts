@@ -1,4 +1,4 @@
-import type { Block, PrescribedBlock, Prescription, Program, Rung } from '@larkhold/engine';
+import type { Block, Prescription, Program, Rung } from '@larkhold/engine';
 import { formatCounted, formatSeconds, formatShare, formatWeight, type Units } from './format-for-people.ts';
 
 /** What is drawn, in words. */
@@ -27,19 +27,6 @@ export function idOf({ id, title }: Program): string {
  */
 export function timeUnderTensionMs({ blocks }: Prescription): number {
   return blocks.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0);
-}
-
-/**
- * What happens between reps and sets, in words.
- * @param block today's numbers
- * @returns 'rest 20 s', 'rest 60 s, 120 s between sets'
- */
-export function restWords({ sets, reps, restMs, setRestMs, letDownTo }: PrescribedBlock): string {
-  const between = restMs === 0 ? 'no rest between reps' : `rest ${formatSeconds(restMs)}`;
-  return [
-    ...(reps > 1 ? [letDownTo === 'set-up' && restMs === 0 ? 'let down to set-up, no rest' : between] : []),
-    ...(sets > 1 ? [`${formatSeconds(setRestMs)} between sets`] : []),
-  ].join(', ');
 }
 
 /**

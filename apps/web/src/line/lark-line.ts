@@ -14,6 +14,7 @@ import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
+import '../plan/readiness-choice.ts';
 import { idOf } from '../program-words.ts';
 import { hrefOf } from '../routing.ts';
 import { closeInterrupted } from '../safety/close-interrupted.ts';
@@ -119,6 +120,7 @@ export class LarkLine extends PlaceElement {
           <p class="dim small keys">or press Space or Enter</p>
         </div>
       </lark-prescription>
+      <readiness-choice .prescription=${prescription}></readiness-choice>
       ${this.#minutes()}
       <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
   }

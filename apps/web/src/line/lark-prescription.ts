@@ -1,9 +1,10 @@
 import type { PrescribedBlock, Prescription, Reason } from '@larkhold/engine';
 import { css, html, LitElement, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
-import { formatMinutes, formatReps, formatWeight, type Units } from '../format-for-people.ts';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { Units } from '../format-for-people.ts';
 import { controlStyles, pageStyles } from '../look/page-styles.ts';
-import { restWords } from '../program-words.ts';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '../why/block-numbers.ts';
+import { whyLine, whyStyles } from '../why/why-line.ts';
 
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;
@@ -12,7 +13,7 @@ const MOST_LARGE = 2;
 const SHORT_NUMBERS = 9;
 
 /**
- * Today's numbers, large, each with its reason in words; cautions and warm-up below.
+ * Today's numbers, large, each with its reason in words and more at a press; cautions and warm-up below.
  *
  * @prop prescription today's numbers
  * @prop units the archer's
@@ -23,6 +24,7 @@ export class LarkPrescription extends LitElement {
   static override styles = [
     pageStyles,
     controlStyles,
+    whyStyles,
     css`
       .block + .block {
         margin-top: 1.4rem;
@@ -85,17 +87,18 @@ export class LarkPrescription extends LitElement {
 
   @property({ attribute: false }) prescription: Prescription | undefined;
   @property() units: Units = 'metric';
+  @state() private asked: NumberPiece | undefined;
 
   override render() {
     const { prescription } = this;
     if (!prescription) return nothing;
-    const { blocks, reasons, cautions, warmUp, coolDown, durationMs } = prescription;
+    const { blocks, reasons, cautions, warmUp, coolDown } = prescription;
     const [first, ...more] = cautions;
     return html`<div class=${blocks.length > MOST_LARGE ? 'many' : ''}>
-        ${blocks.map((block) => this.#block(block, reasons, blocks.length))}
+        ${blocks.map((block) => this.#block(block, prescription))}
       </div>
       ${this.#why(reasons.filter(({ block }) => block === undefined))}
-      <p class="total">${formatMinutes(durationMs)} in all.</p>
+      ${this.#line('total', lengthLine(prescription), prescription)}
       ${first ? html`<p class="caution">${first}</p>` : nothing}
       <slot></slot>
       <div class="folds">
@@ -103,18 +106,23 @@ export class LarkPrescription extends LitElement {
       </div>`;
   }
 
-  #block(block: PrescribedBlock, reasons: readonly Reason[], count: number) {
-    const rest = restWords(block);
+  #block(block: PrescribedBlock, prescription: Prescription) {
+    const { blocks, reasons } = prescription;
+    const dose = doseLine(block);
+    const isLong =
+      dose.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('').length > SHORT_NUMBERS;
     return html`<div class="block">
-      <p class="title">${count > 1 ? block.title : nothing}</p>
-      <p class=${formatReps(block).length > SHORT_NUMBERS ? 'large long' : 'large'}>${formatReps(block)}</p>
-      <p class="rest">
-        ${rest === '' ? 'one rep' : rest}${block.addedWeightLbf > 0 ? `, ${formatWeight(block.addedWeightLbf, this.units)} added` : ''}${
-          block.hand === 'usual' ? '' : block.hand === 'both' ? ', both hands in turn' : ', other hand'
-        }
-      </p>
+      <p class="title">${blocks.length > 1 ? block.title : nothing}</p>
+      ${this.#line(isLong ? 'large long' : 'large', dose, prescription)} ${this.#line('rest', restLine(block, this.units), prescription)}
       ${this.#why(reasons.filter((reason) => reason.block === block.block))}
     </div>`;
+  }
+
+  #line(look: string, pieces: readonly Piece[], prescription: Prescription) {
+    const ask = (piece: NumberPiece | undefined): void => {
+      this.asked = piece;
+    };
+    return whyLine({ prescription, pieces, asked: this.asked, ask, look });
   }
 
   #why(reasons: readonly Reason[]) {
