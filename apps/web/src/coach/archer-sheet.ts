@@ -57,6 +57,9 @@ export class ArcherSheet extends PlaceElement {
         gap: 0.9rem;
         margin-top: 0.8rem;
       }
+      form label {
+        font-weight: 600;
+      }
       label > input,
       textarea {
         display: block;
@@ -72,7 +75,7 @@ export class ArcherSheet extends PlaceElement {
         font-size: var(--text-small);
       }
       h3 {
-        margin-top: 1.1rem;
+        margin: 1.1rem 0 0.4rem;
       }
     `,
   ];

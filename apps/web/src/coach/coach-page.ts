@@ -21,11 +21,7 @@ export class CoachPage extends PlaceElement {
     ...PlaceElement.styles,
     css`
       p {
-        margin-bottom: 0.8rem;
-      }
-      .wide {
-        overflow-x: auto;
-        margin-top: var(--gap);
+        margin: 0.5rem 0 0.9rem;
       }
       table {
         width: 100%;
@@ -74,8 +70,17 @@ export class CoachPage extends PlaceElement {
           color: var(--dim);
         }
       }
+      @container (max-width: 34rem) {
+        tr.open {
+          padding-left: 0.9rem;
+        }
+        tr.open th {
+          padding-left: 0;
+        }
+      }
       .squad {
         container-type: inline-size;
+        margin-top: 0.8rem;
       }
     `,
   ];

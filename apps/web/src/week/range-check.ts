@@ -20,21 +20,36 @@ export class RangeCheck extends LitElement {
     pageStyles,
     controlStyles,
     css`
+      details {
+        border: 0;
+      }
+      summary {
+        font-weight: 500;
+      }
       ul {
         margin: 0.4rem 0;
         padding-left: 1.2rem;
         list-style: disc;
+      }
+      button.quiet {
+        padding-left: 0;
       }
     `,
   ];
 
   override render() {
     return html`<aside class="notice" aria-label="Shooting at home">
-      <h3>Before you shoot at home</h3>
-      <ul>
-        ${questions.map((line) => html`<li>${line}</li>`)}
-      </ul>
-      <p>Local rules and your club's rules come first. If one line is not true, do not shoot.</p>
+      <p>
+        <strong>Shooting at home?</strong> Check backstop, surroundings, bystanders and light. Local rules and your club's rules come
+        first.
+      </p>
+      <details>
+        <summary>What to check</summary>
+        <ul>
+          ${questions.map((line) => html`<li>${line}</li>`)}
+        </ul>
+        <p>If one line is not true, do not shoot.</p>
+      </details>
       <button type="button" class="quiet" @click=${this.#onDismiss}>Checked: put this away</button>
     </aside>`;
   }
