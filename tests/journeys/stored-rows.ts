@@ -1,0 +1,29 @@
+import type { DrillRecord } from '@larkhold/engine';
+import type { Page } from 'playwright-core';
+
+/**
+ * Reads the drill records past the app, straight from the browser's database.
+ * @param page any page of the app
+ * @returns the records as they are on the disk, oldest first
+ */
+export async function storedDrills(page: Page): Promise<DrillRecord[]> {
+  const found = await page.evaluate(
+    () =>
+      new Promise<unknown[]>((resolve, reject) => {
+        const opening = indexedDB.open('larkhold');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const reading = opening.result.transaction('drills').objectStore('drills').getAll();
+          reading.onerror = () => reject(reading.error);
+          reading.onsuccess = () => {
+            opening.result.close();
+            resolve(reading.result);
+          };
+        };
+      }),
+  );
+  return (found as DrillRecord[]).sort((a, b) => a.startedAt.localeCompare(b.startedAt));
+}
+
+/** Outcomes of a record, in order. */
+export const outcomesOf = (record: DrillRecord | undefined) => record?.reps.map(({ outcome }) => outcome);
