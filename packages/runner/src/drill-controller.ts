@@ -102,6 +102,18 @@ export class DrillController {
     return [...this.#notices.values()].join(' ');
   }
 
+  /** How many cues are over, or have just begun. */
+  get cuesPassed(): number {
+    const { state, offsetMs } = this.#view;
+    if (state === 'waiting') return 0;
+    return this.#timeline.cues.filter((cue) => cue.atMs <= offsetMs).length;
+  }
+
+  /** Whether cues go unheard now. */
+  get isUnheard(): boolean {
+    return this.#notices.has('sound');
+  }
+
   /** Whether the archer has been asked if the drill shall stop. */
   get isAskingToStop(): boolean {
     return this.#stopUntilMs !== undefined;

@@ -24,11 +24,11 @@ test('a button is a press when it goes down, not while it stays down', () => {
 test('a gamepad that is pulled out is told once, and heard again when it is back', () => {
   let now: (Gamepad | null)[] = [pad()];
   const presses: string[] = [];
-  const troubles: string[] = [];
-  const end = gamepadPresses(
+  const troubles: (string | undefined)[] = [];
+  const end = gamepadPresses(() => now).listen(
+    (code) => presses.push(code),
     (message) => troubles.push(message),
-    () => now,
-  ).listen((code) => presses.push(code));
+  );
   const show = (...next: (Gamepad | null)[]) => {
     now = next;
     vi.advanceTimersByTime(50);
@@ -39,6 +39,7 @@ test('a gamepad that is pulled out is told once, and heard again when it is back
   show(null);
   expect(troubles).toEqual(['The gamepad is gone. The drill goes on; use a key or the screen.']);
   show(pad());
+  expect(troubles.slice(1)).toEqual([undefined]);
   show(pad(0));
   expect(presses).toEqual(['Gamepad:1', 'Gamepad:0']);
   end();

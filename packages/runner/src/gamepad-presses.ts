@@ -19,17 +19,16 @@ export function newPresses(before: ButtonsDown | undefined, now: ButtonsDown): s
 
 /**
  * The gamepads of this device.
- * @param onTrouble hears in plain words when a gamepad that was listened to has gone
  * @param gamepads asks for the gamepads as they stand; the browser's where left out
- * @returns a source of codes such as 'Gamepad:0'
+ * @returns a source of codes such as 'Gamepad:0'; it tells when a gamepad that was listened to has gone, and when one is back
  */
 export function gamepadPresses(
-  onTrouble: (message: string) => void,
   gamepads: () => readonly (Gamepad | null)[] = () => navigator.getGamepads?.() ?? [],
 ): PressSource {
   return {
-    listen(onPress) {
+    listen(onPress, onTrouble) {
       const downBefore = new Map<number, ButtonsDown>();
+      let isMissing = false;
       const look = () => {
         const present = new Set<number>();
         for (const gamepad of gamepads()) {
@@ -41,7 +40,12 @@ export function gamepadPresses(
         }
         for (const index of [...downBefore.keys()].filter((known) => !present.has(known))) {
           downBefore.delete(index);
-          onTrouble('The gamepad is gone. The drill goes on; use a key or the screen.');
+          isMissing = true;
+          onTrouble?.('The gamepad is gone. The drill goes on; use a key or the screen.');
+        }
+        if (isMissing && present.size > 0) {
+          isMissing = false;
+          onTrouble?.(undefined);
         }
       };
       look();

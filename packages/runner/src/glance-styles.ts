@@ -8,6 +8,15 @@ export const glanceStyles = css`
     min-height: 0;
     overflow: hidden;
     container-type: size;
+    position: relative;
+  }
+  .edge {
+    position: absolute;
+    inset: 0;
+    z-index: 1;
+    border: max(10px, 2.6cqmin) solid var(--ink);
+    opacity: 0;
+    pointer-events: none;
   }
   .face {
     box-sizing: border-box;

@@ -14,6 +14,7 @@ export {
   digitLegibility,
   EASY_ARC_MINUTES,
   type Legibility,
+  likelyPixelMm,
   sightPathM,
   USUAL_PIXEL_MM,
   type Viewing,

@@ -1,6 +1,6 @@
 import type { DrillRecord } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import './index.ts';
 import type { AfterDrill } from './drill-events.ts';
 import type { LarkAfter } from './lark-after.ts';
@@ -86,7 +86,12 @@ test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s',
   expect((await axe.run(after, { resultTypes: ['violations'] })).violations).toEqual([]);
 });
 
-function press(code: string) {
+let clockMs = 0;
+afterEach(() => void vi.restoreAllMocks());
+
+function press(code: string, afterMs = 400) {
+  clockMs += afterMs;
+  vi.spyOn(performance, 'now').mockReturnValue(clockMs);
   window.dispatchEvent(new KeyboardEvent('keydown', { code, cancelable: true, bubbles: true }));
 }
 
@@ -97,6 +102,16 @@ test('a pedal answers effort and pain, and saves', async () => {
   await after.updateComplete;
   expect(done).toHaveLength(1);
   expect(done[0]).toMatchObject({ effort: 6, pain: false });
+});
+
+// 300 ms: the product's own rule.
+test('a pedal that bounces answers once', async () => {
+  const { done } = await afterOf();
+  press('PageDown');
+  press('PageDown', 200);
+  expect(done).toEqual([]);
+  press('PageDown', 300);
+  expect(done).toHaveLength(1);
 });
 
 test('a pedal with one key goes through and leaves all unsaid', async () => {

@@ -5,7 +5,7 @@ import { afterStyles } from './after-styles.ts';
 import { secondsWords } from './clock-words.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
-import type { PressSource } from './press-source.ts';
+import { createPressGuard, type PressSource } from './press-source.ts';
 import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
 
 /** Own words for 0 to 10; the numbers are what is kept. */
@@ -59,6 +59,7 @@ export class LarkAfter extends LitElement {
   @state() private corrected: DrillRecord | undefined;
 
   #endListening: (() => void)[] = [];
+  readonly #counts = createPressGuard(() => performance.now());
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -200,12 +201,15 @@ export class LarkAfter extends LitElement {
   /** One press of a pedal or a key, with nothing in focus. Tells whether it meant anything. */
   #hear(code: string): boolean {
     if (!this.corrected) return false;
+    const { moreRest, letDownNow, begin } = this.keys;
     const digit = /^(?:Digit|Numpad)(\d)$/.exec(code)?.[1];
+    const isAnswer = digit !== undefined || [moreRest, letDownNow, begin].some((codes) => codes.includes(code));
+    // A worn pedal bounces, and a bounce must not answer twice.
+    if (!isAnswer || !this.#counts(code)) return isAnswer;
     if (digit !== undefined) this.effort = Number(digit);
-    else if (this.keys.moreRest.includes(code)) this.#choose(1);
-    else if (this.keys.letDownNow.includes(code)) this.#choose(-1);
-    else if (this.keys.begin.includes(code)) this.#goOn();
-    else return false;
+    else if (moreRest.includes(code)) this.#choose(1);
+    else if (letDownNow.includes(code)) this.#choose(-1);
+    else this.#goOn();
     return true;
   }
 

@@ -28,11 +28,13 @@ function press(code: string) {
 function trialSource() {
   const source = {
     listeners: new Set<(code: string) => void>(),
+    tell: (_message: string | undefined): void => undefined,
     press(code: string) {
       for (const listen of source.listeners) listen(code);
     },
-    listen(onPress: (code: string) => void) {
+    listen(onPress: (code: string) => void, onTrouble: (message: string | undefined) => void) {
       source.listeners.add(onPress);
+      source.tell = onTrouble;
       return () => void source.listeners.delete(onPress);
     },
   } satisfies PressSource & Record<string, unknown>;
@@ -86,6 +88,30 @@ test('gamepads and claps do what the archer has set them to, until the drill is 
   source.press('Gamepad:9');
   expect(drill.view?.state).toBe('stopped');
   expect(source.listeners.size).toBe(0);
+});
+
+test('a gamepad that is pulled out in mid-hold is told on the display, and the hold goes on', async () => {
+  const source = trialSource();
+  const { drill, environment } = await drillOf({ sources: [source] });
+  const notice = async () => {
+    await drill.updateComplete;
+    const glance = drill.renderRoot.querySelector('lark-glance')!;
+    await glance.updateComplete;
+    return glance.renderRoot.querySelector('.notice')?.textContent ?? '';
+  };
+  const told: string[] = [];
+  drill.addEventListener('lark-notice', (event) =>
+    told.push((event as CustomEvent<{ message: string }>).detail.message),
+  );
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 2_000);
+  source.tell('The gamepad is gone.');
+  expect(await notice()).toBe('The gamepad is gone.');
+  expect(told).toEqual(['The gamepad is gone.']);
+  environment.pass(8_100);
+  expect(drill.view).toMatchObject({ state: 'running', lastRep: { outcome: 'held', heldMs: 10_000 } });
+  source.tell(undefined);
+  expect(await notice()).toBe('');
 });
 
 test('a drill that is taken away hears nothing more', async () => {

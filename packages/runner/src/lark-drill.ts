@@ -45,6 +45,7 @@ export class LarkDrill extends LitElement {
   #drill: DrillController | undefined;
   #ownEnvironment: RunnerEnvironment | undefined;
   #endListening: (() => void)[] = [];
+  readonly #unheard = new Map<PressSource, string>();
   #tooSmall = '';
   readonly #counts = createPressGuard(() => this.#environment.nowMs());
 
@@ -132,11 +133,26 @@ export class LarkDrill extends LitElement {
   #listen(): void {
     this.#hush();
     if (!this.isConnected || this.view?.state === 'done' || this.view?.state === 'stopped') return;
-    this.#endListening = this.sources.map((source) => source.listen((code) => void this.#hear(code)));
+    this.#endListening = this.sources.map((source) =>
+      source.listen(
+        (code) => void this.#hear(code),
+        (message) => this.#tellUnheard(source, message),
+      ),
+    );
   }
 
   #hush(): void {
     for (const end of this.#endListening.splice(0)) end();
+    this.#unheard.clear();
+  }
+
+  /** A microphone that is refused, a gamepad that is pulled out: told where the archer looks. */
+  #tellUnheard(source: PressSource, message: string | undefined): void {
+    if (this.#unheard.get(source) === message) return;
+    if (message === undefined) this.#unheard.delete(source);
+    else this.#unheard.set(source, message);
+    if (message !== undefined) this.dispatchEvent(drillEvent('lark-notice', { message }));
+    this.requestUpdate();
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
@@ -195,11 +211,17 @@ export class LarkDrill extends LitElement {
         .flipped=${this.settings.flipped}
         .hand=${this.settings.hand}
         .theme=${this.settings.theme}
-        .notice=${[drill?.notice, isBefore ? this.#tooSmall : ''].filter(Boolean).join(' ')}
+        .notice=${[drill?.notice, ...this.#unheard.values(), isBefore ? this.#tooSmall : ''].filter(Boolean).join(' ')}
+        .pulse=${drill && this.#isSeenNotHeard(drill) ? drill.cuesPassed : 0}
         @pointerdown=${this.#onTouch}
       ></lark-glance>
       ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
       ${drill ? this.#buttons(view) : nothing}`;
+  }
+
+  /** Whether each cue brightens the edge of the display: where a house sleeps, or nothing can be heard. */
+  #isSeenNotHeard(drill: DrillController): boolean {
+    return this.settings.quiet || this.settings.soundLevel === 0 || drill.isUnheard;
   }
 
   #waiting() {

@@ -1,5 +1,5 @@
 import type { SessionView } from '@larkhold/engine';
-import { html, LitElement, nothing, svg } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { digitsOf } from './clock-words.ts';
@@ -17,6 +17,9 @@ const MOST_MARKS = 20;
 /** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
 const CENTRE_X = 325;
 
+/** How long the edge is bright at a cue. Counted seconds are the closest cues: once a second, far from three flashes (WCAG 2.2, 2.3.1). */
+const PULSE_MS = 600;
+
 /**
  * A drill at a glance, to be read from across a room: a drawn bow, a word, a number. It shows what it is given and does nothing else.
  *
@@ -26,6 +29,7 @@ const CENTRE_X = 325;
  * @prop hand the hand that draws
  * @prop theme colours
  * @prop notice plain words about trouble, or empty
+ * @prop pulse brightens the edge for a moment each time it grows; 0 for never
  * @csspart word the phase word
  * @csspart seconds the large number
  */
@@ -39,6 +43,7 @@ export class LarkGlance extends LitElement {
   @property({ reflect: true }) hand: DrawHand = 'right';
   @property({ reflect: true }) theme: RunnerTheme = 'system';
   @property() notice = '';
+  @property({ type: Number }) pulse = 0;
   @state() private isStill = false;
 
   /** Font size of the number in a hold as it stands on this screen, CSS pixels; undefined before it is drawn. */
@@ -74,13 +79,30 @@ export class LarkGlance extends LitElement {
     if (step?.kind === 'hold' || step?.kind === 'ready') this.#isFromSetUp = false;
   }
 
+  protected override updated(changed: PropertyValues<this>): void {
+    const before = changed.get('pulse');
+    if (typeof before === 'number' && this.pulse > before && this.pulse > 0) this.#brighten();
+  }
+
+  /** A frame of light, never the whole screen. Without motion it stands, dimmer, and goes; it does not fade. */
+  #brighten(): void {
+    const edge = this.renderRoot.querySelector('.edge');
+    for (const running of edge?.getAnimations() ?? []) running.cancel();
+    edge?.animate(
+      this.isStill
+        ? [{ opacity: 0.6 }, { opacity: 0.6 }]
+        : [{ opacity: 1 }, { opacity: 1, offset: 0.3 }, { opacity: 0 }],
+      { duration: PULSE_MS },
+    );
+  }
+
   override render() {
     const { view } = this;
     if (!view) return nothing;
     const kind = view.state === 'running' ? (view.step?.kind ?? 'ready') : view.state;
     const isOver = view.state === 'done' || view.state === 'stopped';
     const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
-    return html`<div class="face ${kind}">
+    return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}">
       <p class="title">${this.blockTitle}</p>
       <div class="bow">
         ${this.#bow(view, seconds)}

@@ -7,15 +7,17 @@ afterEach(() => document.body.replaceChildren());
 async function learnOf(codes: readonly string[] = []) {
   const learn = document.createElement('lark-learn');
   let pressSource: (code: string) => void = () => undefined;
+  let tell: (message: string | undefined) => void = () => undefined;
   let isHeard = false;
   Object.assign(learn, {
     label: 'Let down now',
     codes,
     sources: [
       {
-        listen(onPress: (code: string) => void) {
+        listen(onPress: (code: string) => void, onTrouble: (message: string | undefined) => void) {
           pressSource = onPress;
           isHeard = true;
+          tell = onTrouble;
           return () => {
             isHeard = false;
           };
@@ -38,7 +40,15 @@ async function learnOf(codes: readonly string[] = []) {
     await learn.updateComplete;
     return learn.renderRoot.querySelector('[role=status]')?.textContent?.trim();
   };
-  return { learn, learned, click, status, pressSource: (code: string) => pressSource(code), isHeard: () => isHeard };
+  return {
+    learn,
+    learned,
+    click,
+    status,
+    pressSource: (code: string) => pressSource(code),
+    tell: (message?: string) => tell(message),
+    isHeard: () => isHeard,
+  };
 }
 
 function press(code: string, more: KeyboardEventInit = {}) {
@@ -70,6 +80,31 @@ test('keys that a page needs for itself are not learned', async () => {
   await click('Learn');
   for (const code of ['Tab', 'Escape', 'ShiftLeft']) expect(press(code).defaultPrevented).toBe(false);
   expect(learned).toEqual([]);
+});
+
+test('it tries presses without learning them, and counts what comes again', async () => {
+  const { learned, click, status, pressSource, isHeard } = await learnOf(['Clap']);
+  await click('Try');
+  pressSource('Clap');
+  expect(await status()).toBe('Heard: Clap. Set for this.');
+  // An echo within 300 ms is the same clap: the product's own rule.
+  pressSource('Clap');
+  expect(await status()).toBe('Heard: Clap. Set for this.');
+  await new Promise((resolve) => setTimeout(resolve, 310));
+  pressSource('Clap');
+  expect(await status()).toBe('Heard: Clap, 2 times. Set for this.');
+  press('KeyA');
+  expect(await status()).toBe('Heard: Key A. Not set for this.');
+  expect(learned).toEqual([]);
+  await click('Done');
+  expect(isHeard()).toBe(false);
+});
+
+test('a microphone that is refused is told where the archer tries it', async () => {
+  const { click, status, tell } = await learnOf(['Clap']);
+  await click('Try');
+  tell('The microphone is not allowed.');
+  expect(await status()).toBe('The microphone is not allowed.');
 });
 
 test('what was learned can be taken away', async () => {

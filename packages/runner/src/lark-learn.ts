@@ -1,7 +1,7 @@
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { buttonStyles, lookStyles } from './glance-look.ts';
-import type { PressSource } from './press-source.ts';
+import { createPressGuard, type PressSource } from './press-source.ts';
 import { pressWords } from './press-words.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
@@ -23,7 +23,7 @@ const KEPT = new Set([
  *
  * @prop label what is being learned, as 'Let down now'
  * @prop codes what is set: key codes, and codes of press sources
- * @prop sources what is pressed beside keys: gamepads, a headset, claps
+ * @prop sources what is pressed beside keys: gamepads, a headset, claps; listened to only while it learns or tries
  * @prop theme colours
  * @event lark-learned a press was learned or taken away; detail `{ codes }`
  * @csspart heard what was heard last
@@ -64,10 +64,13 @@ export class LarkLearn extends LitElement {
   @property({ attribute: false }) codes: readonly string[] = [];
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ reflect: true }) theme: RunnerTheme = 'system';
-  @state() private isLearning = false;
+  @state() private doing: 'learning' | 'trying' | undefined;
   @state() private heard: string | undefined;
+  @state() private heardCount = 0;
+  @state() private trouble = '';
 
   #endListening: (() => void)[] = [];
+  readonly #counts = createPressGuard(() => performance.now());
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
@@ -85,35 +88,54 @@ export class LarkLearn extends LitElement {
             ${pressWords(code)} <span aria-hidden="true">×</span>
           </button>`,
         )}
-        <button
-          class=${this.isLearning ? 'main' : ''}
-          aria-pressed=${this.isLearning ? 'true' : 'false'}
-          aria-describedby="label"
-          @click=${this.#onToggle}
-        >
-          ${this.isLearning ? 'Done' : 'Learn'}
-        </button>
+        ${this.#button('learning', 'Learn')} ${this.#button('trying', 'Try')}
       </div>
       <p class="heard ${this.heard ? 'set' : ''}" part="heard" role="status">${this.#heardWords()}</p>`;
   }
 
-  #heardWords() {
-    if (this.heard) return `Heard: ${pressWords(this.heard)}.`;
-    return this.isLearning ? 'Press the key or pedal now.' : nothing;
+  #button(what: 'learning' | 'trying', words: string) {
+    const isDoing = this.doing === what;
+    return html`<button
+      class=${isDoing ? 'main' : ''}
+      aria-pressed=${isDoing ? 'true' : 'false'}
+      aria-describedby="label"
+      @click=${(event: MouseEvent) => this.#toggle(what, event)}
+    >
+      ${isDoing ? 'Done' : words}
+    </button>`;
   }
 
-  readonly #onToggle = (event: MouseEvent): void => {
-    if (this.isLearning) {
-      this.#stop();
-      return;
+  #heardWords() {
+    if (this.trouble) return this.trouble;
+    const { heard } = this;
+    if (heard) {
+      const times = this.heardCount > 1 ? `, ${this.heardCount} times` : '';
+      const means =
+        this.doing === 'trying' ? (this.codes.includes(heard) ? ' Set for this.' : ' Not set for this.') : '';
+      return `Heard: ${pressWords(heard)}${times}.${means}`;
     }
-    this.isLearning = true;
+    return this.doing ? 'Press the key or pedal now.' : nothing;
+  }
+
+  #toggle(what: 'learning' | 'trying', event: MouseEvent): void {
+    const wasDoing = this.doing;
+    this.#stop();
+    if (wasDoing === what) return;
+    this.doing = what;
     this.heard = undefined;
+    this.trouble = '';
     // The press that is learned must not press this button again.
     if (event.currentTarget instanceof HTMLElement) event.currentTarget.blur();
     window.addEventListener('keydown', this.#onKey, { capture: true });
-    this.#endListening = this.sources.map((source) => source.listen((code) => this.#learn(code)));
-  };
+    this.#endListening = this.sources.map((source) =>
+      source.listen(
+        (code) => this.#learn(code),
+        (message) => {
+          this.trouble = message ?? '';
+        },
+      ),
+    );
+  }
 
   readonly #onKey = (event: KeyboardEvent): void => {
     if (event.repeat || KEPT.has(event.code) || event.code === '') return;
@@ -123,12 +145,14 @@ export class LarkLearn extends LitElement {
   };
 
   #learn(code: string): void {
+    if (!this.#counts(code)) return;
+    this.heardCount = this.heard === code ? this.heardCount + 1 : 1;
     this.heard = code;
-    if (!this.codes.includes(code)) this.#tell([...this.codes, code]);
+    if (this.doing === 'learning' && !this.codes.includes(code)) this.#tell([...this.codes, code]);
   }
 
   #stop(): void {
-    this.isLearning = false;
+    this.doing = undefined;
     window.removeEventListener('keydown', this.#onKey, { capture: true });
     for (const end of this.#endListening.splice(0)) end();
   }

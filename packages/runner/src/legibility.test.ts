@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { arcMinutesOf, characterHeightMm, digitLegibility, sightPathM } from './legibility.ts';
+import { arcMinutesOf, characterHeightMm, digitLegibility, likelyPixelMm, sightPathM } from './legibility.ts';
 
 describe('characterHeightMm', () => {
   // ISO 9241-3: h = 2 d tan(a / 2); at 3 m 13.96 mm at 16 minutes of arc, 17.45 to 19.20 at 20 to 22.
@@ -26,6 +26,15 @@ describe('characterHeightMm', () => {
   it('refuses numbers that are none', () => {
     expect(() => characterHeightMm(0, 20)).toThrow(RangeError);
     expect(() => characterHeightMm(3, Number.NaN)).toThrow(RangeError);
+  });
+});
+
+describe('likelyPixelMm', () => {
+  // A phone's pixel: 1/160 inch, as the Android documentation defines a density-independent pixel. Else CSS: 1/96 inch.
+  it('takes a small touch screen for a phone', () => {
+    expect(likelyPixelMm(390, true)).toBeCloseTo(0.15875, 5);
+    expect(likelyPixelMm(390, false)).toBeCloseTo(0.26458, 5);
+    expect(likelyPixelMm(820, true)).toBeCloseTo(0.26458, 5);
   });
 });
 

@@ -4,6 +4,10 @@ export const EASY_ARC_MINUTES = 20;
 export const LEAST_ARC_MINUTES = 16;
 /** A CSS pixel where the device's own is not known: 96 to the inch, millimetres. */
 export const USUAL_PIXEL_MM = 25.4 / 96;
+/** A CSS pixel of most phones, millimetres. 160 to the inch is what Android calls a density-independent pixel; others come near it. */
+export const PHONE_PIXEL_MM = 25.4 / 160;
+/** Touch screens no wider than this on the shorter side are phones, CSS pixels. Common practice, no source. */
+const PHONE_SIDE_PX = 600;
 /** Height of a digit as a share of the font size. Own: measured on common plain typefaces, 0.70 to 0.74. */
 export const DIGIT_HEIGHT_RATIO = 0.71;
 
@@ -30,6 +34,16 @@ export function characterHeightMm(distanceM: number, arcMinutes: number): number
 export function arcMinutesOf(heightMm: number, distanceM: number): number {
   checkAbove0({ heightMm, distanceM });
   return (2 * Math.atan(heightMm / (2 * distanceM * 1000)) * 180 * 60) / Math.PI;
+}
+
+/**
+ * How large a CSS pixel most likely is: no browser tells.
+ * @param shorterSidePx the screen's shorter side, CSS pixels
+ * @param isTouch whether a finger is the main pointer
+ * @returns millimetres
+ */
+export function likelyPixelMm(shorterSidePx: number, isTouch: boolean): number {
+  return isTouch && shorterSidePx <= PHONE_SIDE_PX ? PHONE_PIXEL_MM : USUAL_PIXEL_MM;
 }
 
 /** How the archer looks at the screen. */

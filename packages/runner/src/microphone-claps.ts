@@ -6,25 +6,26 @@ const GONE = 'The microphone is gone. Claps are not heard; use a key or the scre
 
 /**
  * Claps and loud clicks heard by the microphone. The sound is judged on this device as it comes in; nothing of it is stored or sent.
- * @param onTrouble hears in plain words when the microphone is refused or goes away
- * @returns a source of the code 'Clap'; it asks for the microphone when somebody begins to listen
+ * @returns a source of the code 'Clap'; it asks for the microphone when somebody begins to listen, and tells when it is refused or gone,
+ * and when it begins to hear
  */
-export function microphoneClaps(onTrouble: (message: string) => void): PressSource {
+export function microphoneClaps(): PressSource {
   return {
-    listen(onPress) {
+    listen(onPress, onTrouble) {
       let isOver = false;
       let letGo = () => undefined as undefined;
       open(
         () => isOver,
         () => onPress('Clap'),
-        () => onTrouble(GONE),
+        () => onTrouble?.(GONE),
       ).then(
         (close) => {
           letGo = close;
           if (isOver) close();
+          else onTrouble?.(undefined);
         },
         () => {
-          if (!isOver) onTrouble(REFUSED);
+          if (!isOver) onTrouble?.(REFUSED);
         },
       );
       return () => {

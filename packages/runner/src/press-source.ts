@@ -6,9 +6,10 @@ export interface PressSource {
   /**
    * Begins to listen.
    * @param onPress hears the code of each press, once a press
+   * @param onTrouble hears in plain words when presses may go unheard, and undefined once they are heard (again)
    * @returns a function that ends the listening and lets go of the device
    */
-  listen(onPress: (code: string) => void): () => void;
+  listen(onPress: (code: string) => void, onTrouble?: (message: string | undefined) => void): () => void;
 }
 
 /** Within this time the same press is heard as one, milliseconds. */
