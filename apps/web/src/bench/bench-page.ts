@@ -204,7 +204,8 @@ export class BenchPage extends LitElement {
       set: (path, value, typed) => {
         const pointer = pointerOfPath(path);
         this.typed = typed === undefined ? undefined : { pointer, text: typed };
-        this.#edit(setValue(draft, path, value), pointer);
+        // what stands now, not what was drawn: two changes may come before the next drawing
+        this.#edit(setValue(this.history?.present ?? draft, path, value), pointer);
       },
       change: (next) => void this.#change(next),
     };

@@ -87,10 +87,11 @@ export class LarkNotes extends PlaceElement {
   }
 
   #form(app: App, writing: Writing) {
+    // What stands now, not what was drawn: two changes may come before the next drawing.
     const change = (changes: Partial<Writing>) => {
-      this.writing = { ...writing, ...changes };
+      this.writing = { ...this.writing, ...changes };
     };
-    return html`<form @submit=${(event: Event) => this.#save(event, app, writing)}>
+    return html`<form @submit=${(event: Event) => this.#save(event, app)}>
       <label
         >Words
         <textarea
@@ -144,9 +145,9 @@ export class LarkNotes extends PlaceElement {
     this.renderRoot.querySelector('textarea')?.focus();
   }
 
-  async #save(event: Event, { act }: App, writing: Writing): Promise<void> {
+  async #save(event: Event, { act }: App): Promise<void> {
     event.preventDefault();
-    const { old, text, strokes, programId, week } = writing;
+    const { old, text, strokes, programId, week } = this.writing ?? {};
     const words = text?.trim();
     if (!words && !strokes?.length) {
       this.said = 'Write or draw something first.';
