@@ -4,7 +4,16 @@
  * @param text what is in it
  */
 export function saveFile(name: string, text: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  saveBlob(name, new Blob([text], { type: 'application/json' }));
+}
+
+/**
+ * Hands a file of any kind to the archer.
+ * @param name the file's name
+ * @param file what is in it
+ */
+export function saveBlob(name: string, file: Blob): void {
+  const address = URL.createObjectURL(file);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;

@@ -20,10 +20,13 @@ import { hrefOf } from '../routing.ts';
 import { closeInterrupted } from '../safety/close-interrupted.ts';
 import { fileNameOf } from '../save-file.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
+import { GamepadToBegin } from './gamepad-to-begin.ts';
+import './lark-cue-track.ts';
 import './lark-day-strip.ts';
 import './lark-prescription.ts';
 import './lark-told.ts';
 import { lineStyles } from './line-styles.ts';
+import { pressSourcesOf } from './press-sources-of.ts';
 import { runnerSettingsOf } from './runner-settings-of.ts';
 
 const minuteChoices = [5, 10, 15, 20, 30, 45] as const;
@@ -48,6 +51,15 @@ export class LarkLine extends PlaceElement {
   @state() private said = '';
   #isFocused = false;
   #isTaking = false;
+
+  constructor() {
+    super();
+    new GamepadToBegin(
+      this,
+      () => (this.#isAtRest ? (this.app?.view.kit.keys.begin ?? []) : []),
+      () => this.#beginToday(),
+    );
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -83,6 +95,7 @@ export class LarkLine extends PlaceElement {
           .programId=${drill.programId}
           .settings=${runnerSettingsOf(app.view.kit)}
           .resumeFrom=${drill.resumeFrom}
+          .sources=${pressSourcesOf(app.view.kit.listens, drill.title)}
           @lark-rep=${this.#onRep}
           @lark-change=${this.#onChange}
           @lark-end=${this.#onEnd}
@@ -91,7 +104,13 @@ export class LarkLine extends PlaceElement {
     }
     if (finished) {
       return html`<div class="full scrolls">
-        <lark-after .record=${finished} .theme=${theme} @lark-after-done=${this.#onAfter}></lark-after>
+        <lark-after
+          .record=${finished}
+          .theme=${theme}
+          .keys=${app.view.kit.keys}
+          .sources=${pressSourcesOf(app.view.kit.listens, finished.program)}
+          @lark-after-done=${this.#onAfter}
+        ></lark-after>
       </div>`;
     }
     if (told) {
@@ -122,6 +141,7 @@ export class LarkLine extends PlaceElement {
       </lark-prescription>
       <readiness-choice .prescription=${prescription}></readiness-choice>
       ${this.#minutes()}
+      <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title}></lark-cue-track>
       <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
   }
 
@@ -297,13 +317,22 @@ export class LarkLine extends PlaceElement {
 
   readonly #onKey = (event: KeyboardEvent): void => {
     const { app } = this;
-    if (!app || this.drill || this.finished || this.told || event.repeat || event.defaultPrevented) return;
+    if (!app || !this.#isAtRest || event.repeat || event.defaultPrevented) return;
     if (event.ctrlKey || event.metaKey || event.altKey || !app.view.kit.keys.begin.includes(event.code)) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLElement && target.matches('a, button, summary, input, select, textarea')) return;
     event.preventDefault();
-    this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
+    this.#beginToday();
   };
+
+  get #isAtRest(): boolean {
+    return !this.drill && !this.finished && !this.told;
+  }
+
+  #beginToday(): void {
+    const { app } = this;
+    if (app) this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
+  }
 }
 
 function drillOf({ prescription, program, programId }: RunningDrill): Drill {

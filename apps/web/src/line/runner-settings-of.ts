@@ -1,4 +1,4 @@
-import type { RunnerSettings } from '@larkhold/runner';
+import { likelyPixelMm, type RunnerSettings, type Viewing } from '@larkhold/runner';
 import type { Kit } from '@larkhold/store';
 
 /**
@@ -7,6 +7,27 @@ import type { Kit } from '@larkhold/store';
  * @returns the runner's settings
  */
 export function runnerSettingsOf(kit: Kit): RunnerSettings {
-  const { soundLevel, voice, quiet, viewing, hand, theme, keys, shotProcess } = kit;
-  return { soundLevel, voice, quiet, flipped: viewing.flipped, hand, theme, keys, shotProcess };
+  const { soundLevel, voice, quiet, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
+  const sound = { soundLevel, voice, quiet };
+  const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
+  return { ...sound, ...display, keys, shotProcess };
+}
+
+/**
+ * How the archer looks at the screen.
+ * @param kit the archer's
+ * @returns distances, metres; the mirror's only where one is used
+ */
+export function sightOf({ viewing: { distanceM, byMirror, mirrorToScreenM } }: Pick<Kit, 'viewing'>): Viewing {
+  return byMirror ? { distanceM, mirrorToScreenM } : { distanceM };
+}
+
+/**
+ * A CSS pixel of this screen.
+ * @param kit the archer's
+ * @returns as measured, else as is likely, millimetres
+ */
+export function pixelMmOf({ pixelMm }: Pick<Kit, 'pixelMm'>): number {
+  const isTouch = matchMedia('(pointer: coarse)').matches;
+  return pixelMm ?? likelyPixelMm(Math.min(screen.width, screen.height), isTouch);
 }

@@ -3,6 +3,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatDuration } from '../format-for-people.ts';
+import '../line/lark-cue-track.ts';
 import { PlaceElement } from '../place-element.ts';
 import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
 import { benchHref, hrefOf } from '../routing.ts';
@@ -79,6 +80,7 @@ export class LarkProgram extends PlaceElement {
       </dl>
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
       ${this.#buttons(app, program)}
+      <lark-cue-track .prescription=${prescription} .programTitle=${program.title}></lark-cue-track>
       <section aria-labelledby="blocks">
         <h2 id="blocks">What it asks</h2>
         ${program.blocks.map(
