@@ -12,6 +12,8 @@ import type { RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
+import '../fatigue/fatigue-fold.ts';
+import '../fatigue/own-hold-offer.ts';
 import { formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import '../plan/readiness-choice.ts';
@@ -117,7 +119,7 @@ export class LarkLine extends PlaceElement {
       return html`<lark-told .record=${told.record} .next=${told.next} @lark-told=${() => {
         this.told = undefined;
         this.#isFocused = false;
-      }}></lark-told>${this.#asFile(app, told.record)}`;
+      }}></lark-told><own-hold-offer .drilled=${told.record}></own-hold-offer>${this.#asFile(app, told.record)}`;
     }
     return this.#today(app);
   }
@@ -141,6 +143,7 @@ export class LarkLine extends PlaceElement {
       </lark-prescription>
       <readiness-choice .prescription=${prescription}></readiness-choice>
       ${this.#minutes()}
+      <fatigue-fold .prescription=${prescription}></fatigue-fold>
       <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title}></lark-cue-track>
       <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
   }

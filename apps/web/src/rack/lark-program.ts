@@ -2,6 +2,7 @@ import { layOut } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
+import '../fatigue/fatigue-curve.ts';
 import { formatDuration } from '../format-for-people.ts';
 import '../line/lark-cue-track.ts';
 import { PlaceElement } from '../place-element.ts';
@@ -39,6 +40,9 @@ export class LarkProgram extends PlaceElement {
       .facts dd {
         font-size: var(--text-large);
         font-weight: 650;
+      }
+      fatigue-curve {
+        margin-top: 0.8rem;
       }
       .block {
         margin-top: 1.1rem;
@@ -79,6 +83,7 @@ export class LarkProgram extends PlaceElement {
         <div><dt class="dim small">At full draw</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
       </dl>
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
+      <fatigue-curve .prescription=${prescription}></fatigue-curve>
       ${this.#buttons(app, program)}
       <lark-cue-track .prescription=${prescription} .programTitle=${program.title}></lark-cue-track>
       <section aria-labelledby="blocks">
