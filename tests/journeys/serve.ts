@@ -8,10 +8,11 @@ declare module 'vitest' {
   }
 }
 
-/** Serves the built app once for all journeys, as `npm start` does, on a free port. */
+/** Serves the built app once for all journeys, as `npm start` does, on a free port. `LARKHOLD_BUILT` names another folder of a built app. */
 export default async function serve(project: TestProject): Promise<() => Promise<void>> {
   const root = fileURLToPath(new URL('../../apps/web', import.meta.url));
-  const server = await preview({ root, logLevel: 'warn', preview: { port: 0, host: '127.0.0.1' } });
+  const outDir = process.env.LARKHOLD_BUILT ?? 'dist';
+  const server = await preview({ root, logLevel: 'warn', build: { outDir }, preview: { port: 0, host: '127.0.0.1' } });
   const address = server.resolvedUrls?.local[0];
   if (!address) throw new Error('the built app could not be served: run `npm run build` first');
   project.provide('address', address);
