@@ -1,3 +1,4 @@
+import { createJournal, formatJournal, type Journal } from '@larkhold/engine';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchChromium } from '../../scripts/browser.mjs';
@@ -38,16 +39,40 @@ test('a day and a week are kept as they are typed', async () => {
   await page.getByText('30 arrows · felt good').first().waitFor();
 });
 
+/** The first days of March 2026, ISO week 10, with everything that a day can hold. */
+const full: Journal = {
+  ...createJournal(),
+  days: ['02', '03', '04', '05', '06', '07', '08'].map((day) => ({
+    date: `2026-03-${day}`,
+    arrows: [{ kind: 'practice', count: 1250 }],
+    work: [{ kind: 'fitness', minutes: 615 }],
+    feel: 3,
+    pain: true,
+  })),
+  drills: ['02', '03', '04', '05', '06', '07', '08'].map((day) => ({
+    ...{ id: day, date: `2026-03-${day}`, program: 'Slow mornings' },
+    ...{ startedAt: `2026-03-${day}T06:30:00Z`, endedAt: `2026-03-${day}T06:40:00Z` },
+    reps: Array.from({ length: 120 }, (_, rep) => ({
+      ...{ block: 0, set: 0, rep, hand: 'usual' as const },
+      ...{ prescribedMs: 30_000, heldMs: 30_000, outcome: 'held' as const },
+    })),
+  })),
+  weeks: [{ week: '2026-W10', sketch: [[0.1, 0.1, 0.9, 0.9, 0.1, 0.9]] }],
+};
+
 test.each(['A4', 'Letter'])('the week is one %s page, however much was written', async (format) => {
-  const { page, go } = device;
-  await go('#/week');
+  const { page, go, give } = device;
+  await go('#/week/2026-W10');
+  await give('Open a backup, journal or answer', 'full.journal.json', formatJournal(full));
+  await page.getByRole('button', { name: 'Take it in' }).click();
+  await page.getByText('was taken in').waitFor();
   if (!(await page.getByLabel('Major goal').isVisible())) await page.getByText('Goals and plan').click();
   await page.getByLabel('Major goal').fill(long.slice(0, 1000));
   await page.getByLabel("This week's goal").fill(long.slice(0, 1000));
   await page.getByLabel('Focus: the one thing worked on').fill(long.slice(0, 400));
   for (const name of ['What went right', 'What needs work']) await page.getByLabel(name).fill(long);
   await page.getByLabel('What goes into next week').fill(long.slice(0, 400));
-  const margin = { top: '10mm', bottom: '10mm', left: '10mm', right: '10mm' };
+  const margin = { top: '12mm', bottom: '12mm', left: '10mm', right: '10mm' };
   const pdf = (await page.pdf({ format, margin })).toString('latin1');
   // ISO 32000-1, 7.7.3: every page is an object of /Type /Page.
   expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);

@@ -87,6 +87,10 @@ export const weekPageStyles = css`
     margin-top: 1rem;
     border-bottom: 1px solid var(--rule);
   }
+  details + details {
+    margin-top: 0;
+    border-top: 0;
+  }
   details[open] {
     padding-bottom: 1.1rem;
   }
@@ -94,7 +98,10 @@ export const weekPageStyles = css`
     padding: 0.5rem 0;
   }
   .aims {
-    display: block;
+    display: -webkit-box;
+    overflow: hidden;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 3;
     font-weight: 400;
     overflow-wrap: anywhere;
   }

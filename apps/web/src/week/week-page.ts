@@ -3,6 +3,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatDay } from '../format-for-people.ts';
+import '../notes/lark-sketch-pad.ts';
 import { PlaceElement } from '../place-element.ts';
 import { hrefOf } from '../routing.ts';
 import './day-entry.ts';
@@ -18,6 +19,8 @@ import { doneWords, planWords, spanWords, totalsLines, weekTitle } from './week-
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
+/** Always the same list, so that a redraw does not take away the stroke that is being drawn. */
+const NO_STROKES: number[][] = [];
 
 /**
  * One week: its goal and focus, seven days planned and done, totals, and the review.
@@ -88,6 +91,15 @@ export class WeekPageElement extends PlaceElement {
           @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
       /></label>
       ${summary.isFocusCarried ? html`<p class="dim small">Carried over from the last review. Type to change it.</p>` : nothing}
+      <details>
+        <summary>Sketch of the focus${page.sketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
+        <lark-sketch-pad
+          words="Sketch of the focus"
+          .strokes=${page.sketch ?? NO_STROKES}
+          @sketch-change=${({ detail }: CustomEvent<number[][]>) =>
+            this.#keeper.changeWeek(week, { sketch: detail.length > 0 ? detail : undefined })}
+        ></lark-sketch-pad>
+      </details>
       <details>
         <summary>
           <span

@@ -2,6 +2,7 @@ import type { WeekPage } from '@larkhold/engine';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { formatDay } from '../format-for-people.ts';
+import '../notes/lark-sketch-pad.ts';
 import type { DaySummary, WeekSummary } from './week-summary.ts';
 import { doneWords, NOTHING_WRITTEN, spanWords, totalsLines, weekTitle } from './week-words.ts';
 
@@ -21,14 +22,14 @@ export class WeekPaper extends LitElement {
       background: #fff;
       color: #000;
     }
-    /* With every text at its longest this is 246 mm high: less than Letter (279 mm) between the margins that browsers print with. */
+    /* With every text at its longest this fits on Letter (279 mm high) between the margins that browsers print with. */
     article {
       box-sizing: border-box;
       max-width: 190mm;
       margin: 0 auto;
       padding: 0 2mm;
       font-size: 10.5pt;
-      line-height: 1.3;
+      line-height: 1.25;
     }
     h1,
     h2,
@@ -38,12 +39,28 @@ export class WeekPaper extends LitElement {
       margin: 0;
     }
     h1 {
-      font-size: 20pt;
+      font-size: 18pt;
     }
     h2 {
-      margin-top: 4mm;
-      font-size: 11pt;
+      margin-top: 3mm;
+      font-size: 10.5pt;
       font-weight: 700;
+    }
+    .top {
+      display: flex;
+      gap: 5mm;
+      align-items: end;
+    }
+    .top > div {
+      flex: 1;
+      min-width: 0;
+    }
+    lark-sketch-pad {
+      --ink: #000;
+      --raised: #fff;
+      --faint: #777;
+      flex: none;
+      width: 30mm;
     }
     .focus {
       margin-top: 2mm;
@@ -51,7 +68,6 @@ export class WeekPaper extends LitElement {
       border: 1.5pt solid #000;
       font-size: 16pt;
       font-weight: 700;
-      -webkit-line-clamp: 2;
     }
     .text {
       display: -webkit-box;
@@ -60,8 +76,8 @@ export class WeekPaper extends LitElement {
       -webkit-line-clamp: 3;
       overflow-wrap: anywhere;
     }
-    .focus.text,
-    .goal.text {
+    .focus .text,
+    .goal .text {
       -webkit-line-clamp: 2;
     }
     .blank {
@@ -75,7 +91,7 @@ export class WeekPaper extends LitElement {
     }
     th,
     td {
-      padding: 1.4mm 1mm;
+      padding: 1mm;
       border-bottom: 0.5pt solid #777;
       text-align: left;
       vertical-align: top;
@@ -114,7 +130,14 @@ export class WeekPaper extends LitElement {
     return html`<article>
       <h1>${weekTitle(page.week)}</h1>
       <p>${spanWords(summary.days.map(({ date }) => date))} ${page.week.slice(0, 4)}</p>
-      ${this.#part('Major goal', this.majorGoal, 'goal')} ${this.#part("This week's goal", page.goal, 'goal')}
+      <div class="top">
+        <div>${this.#part('Major goal', this.majorGoal, 'goal')} ${this.#part("This week's goal", page.goal, 'goal')}</div>
+        ${
+          page.sketch
+            ? html`<lark-sketch-pad isFixed words="Sketch of the focus" .strokes=${page.sketch}></lark-sketch-pad>`
+            : nothing
+        }
+      </div>
       ${this.#part('Focus', summary.focus, 'focus')}
       <table class="days">
         <tbody>
@@ -152,7 +175,7 @@ export class WeekPaper extends LitElement {
 
   #part(name: string, text: string | undefined, kind = '') {
     return html`<h2>${name}</h2>
-      ${text?.trim() ? html`<p class="text ${kind}">${text}</p>` : html`<div class="blank" role="presentation"></div>`}`;
+      ${text?.trim() ? html`<div class=${kind}><p class="text">${text}</p></div>` : html`<div class="blank" role="presentation"></div>`}`;
   }
 }
 
