@@ -41,6 +41,12 @@ export default defineConfig({
             'fast-check',
             'uplot',
             '@lit/context',
+            'lit/directives/repeat.js',
+            'regexparam',
+            'sortablejs',
+            'uqr',
+            'fflate',
+            'perfect-freehand',
           ],
         },
         test: {

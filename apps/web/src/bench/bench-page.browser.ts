@@ -139,6 +139,10 @@ test('an unsaved draft is there again after a reload, and gone once saved', asyn
   const second = await benchOf('new', keeper);
   expect(byId<HTMLInputElement>(second.bench, 'field-title').value).toBe('Half-written');
   expect(byId<HTMLInputElement>(second.bench, 'field-blocks-0-hold').value).toBe('ten');
+  await press(second.bench, 'Start over');
+  expect(byId<HTMLInputElement>(second.bench, 'field-title').value).toBe('New program');
+  await press(second.bench, 'Undo');
+  expect(byId<HTMLInputElement>(second.bench, 'field-title').value).toBe('Half-written');
   await type(second.bench, 'field-blocks-0-hold', '10');
   await press(second.bench, 'Save');
   expect(keeper.drafts.size).toBe(0);

@@ -73,11 +73,14 @@ export class BenchPage extends LitElement {
   @state() private sessionsPerWeek = 3;
   @state() private clash: Program | undefined;
   @state() private said = '';
+  /** The draft was left unsaved some time before. */
+  @state() private isKept = false;
   @query('dialog') private dialog: HTMLDialogElement | null | undefined;
   #parsed: ParsedProgram | undefined;
   #problems: PlacedProblems = { byField: new Map(), elsewhere: [] };
   #worked: Worked | undefined;
   #sortable: Sortable | undefined;
+  #beganKept = false;
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -95,7 +98,12 @@ export class BenchPage extends LitElement {
     if (!this.app) return;
     if (changed.has('programId')) this.history = undefined;
     const before = this.history;
-    this.history ??= createHistory(this.keeper.read(this.programId) ?? this.#startDraft(this.app));
+    if (!this.history) {
+      const kept = this.keeper.read(this.programId);
+      this.isKept = kept !== undefined;
+      this.#beganKept = this.isKept;
+      this.history = createHistory(kept ?? this.#startDraft(this.app));
+    }
     const keys = changed as ReadonlyMap<PropertyKey, unknown>;
     if (!before || keys.has('history') || keys.has('sessionsPerWeek') || keys.has('app')) this.#work();
   }
@@ -116,6 +124,7 @@ export class BenchPage extends LitElement {
     const { elsewhere } = this.#problems;
     return html`<h1>Bench</h1>
       <p class="dim">${this.#whatIsEdited(app)}</p>
+      ${this.#keptTemplate(app)}
       <div class="bar">
         ${this.#worked ? totalsTemplate(this.#worked.outline) : html`<p>Put right what is marked to see the times.</p>`}
         <div class="row">
@@ -143,6 +152,20 @@ export class BenchPage extends LitElement {
         </section>
       </div>
       ${this.#worked ? this.#aheadTemplate(app, this.#worked) : nothing} ${this.#clashTemplate()}`;
+  }
+
+  #keptTemplate(app: App): TemplateResult | typeof nothing {
+    if (!this.isKept) return nothing;
+    const startOver = () => {
+      this.#edit(this.#startDraft(app));
+      this.keeper.keep(this.programId, undefined);
+      this.isKept = false;
+      this.said = 'Started over. Undo brings your work back.';
+    };
+    return html`<div class="row">
+      <p>Your unsaved work is back.</p>
+      <button type="button" @click=${startOver}>Start over</button>
+    </div>`;
   }
 
   #headFields(form: BenchForm): TemplateResult {
@@ -240,7 +263,9 @@ export class BenchPage extends LitElement {
     if (!this.history) return;
     this.typed = undefined;
     this.history = step(this.history);
-    this.keeper.keep(this.programId, this.history.past.length > 0 ? this.history.present : undefined);
+    // back at the start there is nothing to keep, unless the start was unsaved work
+    const isStart = this.history.past.length === 0 && !this.#beganKept;
+    this.keeper.keep(this.programId, isStart ? undefined : this.history.present);
   }
 
   #work(): void {

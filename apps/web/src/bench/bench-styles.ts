@@ -137,7 +137,10 @@ export const benchStyles = css`
     height: 0.4rem;
   }
   @media (max-width: 30rem) {
-    .spare {
+    .totals {
+      gap: 0.2rem 0.9rem;
+    }
+    .totals .spare {
       display: none;
     }
     .bar button {

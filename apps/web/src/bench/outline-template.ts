@@ -23,7 +23,7 @@ export function totalsTemplate({ timeline, tensionMs }: DraftOutline): TemplateR
   const words = `Timeline to scale: ${formatCounted(holds, 'hold')} in ${total}`;
   return html`<dl class="totals numbers">
       <div><dt>Total</dt><dd id="total-time">${total}</dd></div>
-      <div><dt>At full draw</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
+      <div><dt>Full draw</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
       <div class="spare"><dt>Holds</dt><dd>${holds}</dd></div>
     </dl>
     ${timelinePicture(timeline, words)}`;

@@ -114,6 +114,7 @@ export const appStyles = css`
       border-left-color: var(--accent);
     }
     main {
+      width: auto; /* or the margin would push it past the right edge */
       margin-left: max(12.5rem, calc((100vw - 12.5rem - var(--page)) / 2 + 4rem));
       margin-right: 0;
       padding-top: 2.4rem;

@@ -16,6 +16,7 @@ type Writing = Pick<NoteScrap, 'text' | 'strokes' | 'programId' | 'week'> & { ol
 /**
  * The notes wall: scraps of words and drawings that come while training.
  *
+ * @prop week shows the scraps of one ISO week only, and pins new ones to it
  * @prop programId shows the scraps of one program only, and pins new ones to it
  */
 @customElement('lark-notes')
@@ -53,17 +54,18 @@ export class LarkNotes extends PlaceElement {
   ];
 
   @property({ attribute: false }) programId: string | undefined;
+  @property({ attribute: false }) week: string | undefined;
   @state() private writing: Writing | undefined;
   @state() private said = '';
 
   override render() {
     const { app, writing } = this;
     if (!app) return nothing;
-    const notes = notesShown(app.view.journal.notes ?? [], this.programId);
+    const notes = notesShown(app.view.journal.notes ?? [], { programId: this.programId, week: this.week });
     return html`${
       writing
         ? this.#form(app, writing)
-        : html`<button class="new" @click=${() => this.#write({ programId: this.programId })}>New note</button>`
+        : html`<button class="new" @click=${() => this.#write({ programId: this.programId, week: this.week })}>New note</button>`
     }
       <p role="status" class="small dim">${this.said}</p>
       <ul class="wall">

@@ -3,11 +3,16 @@ import { compareInstants, type NoteScrap } from '@larkhold/engine';
 /**
  * The scraps that a wall shows.
  * @param notes those of the journal
- * @param programId of the one program whose scraps are wanted; absent for all
+ * @param pin the one program or ISO week whose scraps are wanted; neither for all
  * @returns the newest first; none that was taken down
  */
-export function notesShown(notes: readonly NoteScrap[], programId?: string): NoteScrap[] {
+export function notesShown(
+  notes: readonly NoteScrap[],
+  { programId, week }: { programId?: string; week?: string } = {},
+): NoteScrap[] {
   return notes
-    .filter((note) => !note.removed && (programId === undefined || note.programId === programId))
+    .filter(({ removed }) => !removed)
+    .filter((note) => programId === undefined || note.programId === programId)
+    .filter((note) => week === undefined || note.week === week)
     .sort((a, b) => compareInstants(b.madeAt, a.madeAt));
 }
