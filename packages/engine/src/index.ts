@@ -18,6 +18,7 @@ export * from './journal/drill-record.ts';
 export { compareInstants, isSame } from './journal/edit-order.ts';
 export { type CalendarOptions, formatCalendar } from './journal/format-calendar.ts';
 export { formatCsv, formatDaysCsv, formatDrillsCsv, formatRepsCsv } from './journal/format-csv.ts';
+export { formatPlanCalendar, type PlanCalendarOptions, type PlannedDay } from './journal/format-plan-calendar.ts';
 export {
   answerHandOver,
   type CoachAnswer,

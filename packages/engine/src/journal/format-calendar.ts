@@ -1,4 +1,4 @@
-import { addToInstant } from '../units/instant.ts';
+import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc, readUtc } from './calendar-lines.ts';
 import type { DrillRecord } from './drill-record.ts';
 import { compareInstants } from './edit-order.ts';
 import type { DayEntry, Journal } from './journal.ts';
@@ -33,7 +33,7 @@ export function formatCalendar(journal: Journal, options: CalendarOptions): stri
     ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options.includesNotes === true)),
     'END:VCALENDAR',
   ];
-  return lines.map((line) => `${foldLine(line)}\r\n`).join('');
+  return formatCalendarLines(lines);
 }
 
 function drillEvent(record: DrillRecord, stamp: string, includesNotes: boolean): string[] {
@@ -62,7 +62,7 @@ function dayEvent(entry: DayEntry, stamp: string, includesNotes: boolean): strin
     'BEGIN:VEVENT',
     `UID:${entry.date}@day.larkhold.invalid`,
     stamp,
-    `DTSTART;VALUE=DATE:${entry.date.replaceAll('-', '')}`,
+    `DTSTART;VALUE=DATE:${formatCalendarDay(entry.date)}`,
     `SUMMARY:${escapeText(done.join('; '))}`,
     ...(includesNotes && entry.note ? [`DESCRIPTION:${escapeText(entry.note)}`] : []),
     'TRANSP:TRANSPARENT',
@@ -73,7 +73,7 @@ function dayEvent(entry: DayEntry, stamp: string, includesNotes: boolean): strin
 
 function spanOf(record: DrillRecord): string[] {
   const start = readUtc(record.startedAt);
-  if (start === undefined) return [`DTSTART;VALUE=DATE:${record.date.replaceAll('-', '')}`, 'TRANSP:TRANSPARENT'];
+  if (start === undefined) return [`DTSTART;VALUE=DATE:${formatCalendarDay(record.date)}`, 'TRANSP:TRANSPARENT'];
   const end = readUtc(record.endedAt);
   // An end must be after the start (RFC 5545, 3.8.2.2); a clock set back in mid-drill can put it before.
   const isAfter = end !== undefined && compareInstants(record.endedAt, record.startedAt) > 0 && end !== start;
@@ -83,51 +83,4 @@ function spanOf(record: DrillRecord): string[] {
 function lastModified(editedAt: string | undefined): string[] {
   const utc = editedAt === undefined ? undefined : readUtc(editedAt);
   return utc === undefined ? [] : [`LAST-MODIFIED:${utc}`];
-}
-
-const instantWithOffset = /^(\d{4}-\d\d-\d\dT[\d:.]+)(?:Z|([+-])(\d\d):?(\d\d))$/;
-
-/** @returns the instant as RFC 5545 writes UTC, 'form 2'; undefined if it can't be read. */
-function readUtc(instant: string): string | undefined {
-  try {
-    return formatUtc(instant);
-  } catch {
-    return undefined;
-  }
-}
-
-function formatUtc(instant: string): string {
-  const match = instantWithOffset.exec(instant);
-  if (match === null) throw new RangeError(`instant: expected ISO 8601 with an offset, got '${instant}'`);
-  const [, local, sign, hours = '0', minutes = '0'] = match;
-  const offsetMs = (Number(hours) * 60 + Number(minutes)) * (sign === '-' ? -60_000 : 60_000);
-  const utc = addToInstant(`${local}Z`, -offsetMs);
-  return `${utc.slice(0, 19).replaceAll(/[-:]/g, '')}Z`;
-}
-
-/** @source RFC 5545, 3.3.11: backslash, semicolon, comma and line break are escaped; other control characters are not allowed. */
-function escapeText(text: string): string {
-  return text
-    .replaceAll(/\r\n?/g, '\n')
-    .replaceAll(/[\p{Surrogate}]/gu, '\uFFFD')
-    .replaceAll(/[\\;,]/g, (character) => `\\${character}`)
-    .replaceAll('\n', '\\n')
-    .replaceAll(/\p{Cc}/gu, '');
-}
-
-/** Breaks a line so that no part is over 75 octets of UTF-8, never inside a character. */
-function foldLine(line: string): string {
-  let folded = '';
-  let octets = 0;
-  for (const character of line) {
-    const point = character.codePointAt(0) ?? 0;
-    const size = point < 0x80 ? 1 : point < 0x800 ? 2 : point < 0x10000 ? 3 : 4;
-    if (octets + size > 75) {
-      folded += '\r\n ';
-      octets = 1;
-    }
-    folded += character;
-    octets += size;
-  }
-  return folded;
 }
