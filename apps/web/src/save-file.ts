@@ -1,10 +1,13 @@
+/** What a file is by the end of its name; everything else that the app writes is JSON. */
+const kinds: Readonly<Record<string, string>> = { csv: 'text/csv', ics: 'text/calendar' };
+
 /**
  * Hands a file to the archer: the browser saves it, or asks where.
  * @param name the file's name
  * @param text what is in it
  */
 export function saveFile(name: string, text: string): void {
-  saveBlob(name, new Blob([text], { type: 'application/json' }));
+  saveBlob(name, new Blob([text], { type: kinds[name.split('.').at(-1) ?? ''] ?? 'application/json' }));
 }
 
 /**

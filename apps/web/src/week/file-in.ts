@@ -93,8 +93,8 @@ export class FileIn extends PlaceElement {
       ${madeAt ? html`<p class="dim">Written on ${formatDay(madeAt.slice(0, 10), 'year')}.</p>` : nothing}
       <p>
         ${formatCount(addedCount)} new, ${formatCount(changedCount)} changed, ${formatCount(sameCount)} the same.
-        ${keptCount > 0 ? `${formatCount(keptCount)} are newer here and stay as they are.` : ''}
-        ${removedCount > 0 ? `Of the changed, ${formatCount(removedCount)} are removed.` : ''}
+        ${keptCount > 0 ? `${formatCount(keptCount)} newer here: kept as they are.` : ''}
+        ${removedCount > 0 ? `${formatCount(removedCount)} of the changed: removed.` : ''}
         ${majorGoal === 'added' || majorGoal === 'changed' ? 'The major goal changes.' : ''}
       </p>
       ${programs.length > 0 ? html`<p>${formatCounted(programs.length, 'program')} for the rack: ${programs.map(({ title }) => title).join(', ')}.</p>` : nothing}

@@ -1,11 +1,14 @@
 import {
   createHandOver,
+  createJournal,
   formatCalendar,
   formatDaysCsv,
   formatDrillsCsv,
   formatHandOver,
   formatJournal,
   formatRepsCsv,
+  type Journal,
+  mergeJournals,
 } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -98,11 +101,11 @@ export class FileOut extends PlaceElement {
         <div class="row all">
           ${this.#button('Backup of everything', ({ act }) => act.saveBackup())}
           ${this.#button('Journal, for another device', saveJournal)}
-          ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(now.view.journal)))}
-          ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(now.view.journal)))}
-          ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(now.view.journal)))}
+          ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
+          ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
+          ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
           ${this.#button('Calendar (iCalendar)', (now) =>
-            save(now, 'calendar.ics', formatCalendar(now.view.journal, { madeAt: now.act.instant() })),
+            save(now, 'calendar.ics', formatCalendar(inOrder(now), { madeAt: now.act.instant() })),
           )}
         </div>
       </details>`;
@@ -145,6 +148,11 @@ export class FileOut extends PlaceElement {
     });
     app.act.saveFile(`${fileNameOf(archer.name)}-${span.to}.hand-over.json`, formatHandOver(handOver));
   }
+}
+
+/** The store gives things as they came; a table is read from the first day to the last. */
+function inOrder({ view }: App): Journal {
+  return mergeJournals(view.journal, createJournal());
 }
 
 /** Marks of removed things go with it, so that another device removes them too. */
