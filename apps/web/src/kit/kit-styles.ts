@@ -31,24 +31,25 @@ export const kitStyles = css`
   .row {
     margin: 0.9rem 0;
   }
-  .keys {
-    margin-top: 0.6rem;
+  .legible {
+    margin-top: 0.9rem;
   }
-  .keys div {
+  .warning:empty {
+    display: none;
+  }
+  .warning {
+    margin-top: 0.4rem;
+    padding: 0.6rem 0.8rem;
+    border-left: 5px solid var(--accent);
+    background: var(--raised);
+  }
+  .learns {
     display: grid;
-    grid-template-columns: minmax(7rem, 12rem) 1fr;
-    gap: 0.3rem 1rem;
-    padding: 0.4rem 0;
-    border-bottom: 1px solid var(--rule);
+    gap: 0.6rem;
+    margin: 1rem 0;
   }
-  kbd {
-    display: inline-block;
-    margin: 0.1rem 0;
-    padding: 0.05rem 0.5rem;
-    border: 1.5px solid var(--faint);
-    border-radius: 6px;
-    font: inherit;
-    font-size: var(--text-small);
+  .learns lark-learn {
+    border-radius: var(--radius);
   }
   .safety {
     margin: 0.6rem 0 1rem;

@@ -1,25 +1,15 @@
 import type { CueKind } from '@larkhold/engine';
-import { characterHeightMm } from '@larkhold/runner';
-import type { Kit } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { DEMO_PREFIX } from '../demo-diary.ts';
-import {
-  formatDistance,
-  formatLength,
-  formatShare,
-  formatWeight,
-  toCentimetres,
-  toInches,
-} from '../format-for-people.ts';
+import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { choiceOf } from './choice-of.ts';
-import { keyWords } from './key-words.ts';
 import { kitStyles } from './kit-styles.ts';
-
-/** Height that is read with ease. @source ISO 9241-3: 20 to 22 minutes of arc */
-const EASY_ARC_MINUTES = 20;
+import './lark-kit-controls.ts';
+import './lark-kit-display.ts';
+import { tickOf } from './tick-of.ts';
 
 const cueButtons: readonly { kind: CueKind; words: string }[] = [
   { kind: 'ready', words: 'Get ready' },
@@ -29,14 +19,6 @@ const cueButtons: readonly { kind: CueKind; words: string }[] = [
   { kind: 'letDown', words: 'Let down' },
   { kind: 'restOver', words: 'Rest over' },
 ];
-
-const keyActions = {
-  begin: 'Begin',
-  letDownNow: 'Let down now',
-  pause: 'Pause or resume',
-  skipRep: 'Skip a rep',
-  moreRest: 'More rest',
-} as const;
 
 /** Bow, sound, display, keys, what is kept, and the safety note. */
 @customElement('lark-kit')
@@ -49,7 +31,10 @@ export class LarkKit extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     return html`<h1>Kit</h1>
-      ${this.#bow(app)} ${this.#sound(app)} ${this.#display(app)} ${this.#keys(app.view.kit)} ${this.#stored(app)}
+      ${this.#bow(app)} ${this.#sound(app)} 
+      <lark-kit-display></lark-kit-display>
+      <lark-kit-controls></lark-kit-controls>
+      ${this.#stored(app)}
       ${this.#safety()}`;
   }
 
@@ -132,62 +117,10 @@ export class LarkKit extends PlaceElement {
         </label>
         ${choiceOf('Cues', kit.voice, { both: 'Tones and words', tones: 'Tones', words: 'Words' }, (voice) => act.changeKit({ voice }))}
       </div>
-      ${this.#tick('Quiet: softer and lower, for a sleeping house', kit.quiet, (quiet) => act.changeKit({ quiet }))}
+      ${tickOf('Quiet hours: soft, low tones, and the edge of the display brightens at each cue', kit.quiet, (quiet) => act.changeKit({ quiet }))}
       <div class="row try" role="group" aria-label="Try a cue">
         ${cueButtons.map(({ kind, words }) => html`<button @click=${() => act.trySound(kind)}>${words}</button>`)}
       </div>
-    </section>`;
-  }
-
-  #display({ view: { kit }, act }: App) {
-    const { viewing, units } = kit;
-    return html`<section aria-labelledby="display">
-      <h2 id="display">Display</h2>
-      <div class="fields">
-        ${choiceOf('Ground', kit.theme, { system: 'As the device', dark: 'Dark', light: 'Paper', contrast: 'High contrast' }, (theme) => act.changeKit({ theme }))}
-        <label
-          >Seen from ${formatDistance(viewing.distanceM, units)}
-          <input
-            type="range"
-            min="0.5"
-            max="6"
-            step="0.5"
-            .value=${String(viewing.distanceM)}
-            @change=${(event: Event) => {
-              if (event.target instanceof HTMLInputElement) {
-                act.changeKit({ viewing: { ...viewing, distanceM: Number(event.target.value) } });
-              }
-            }}
-          />
-          <span class="dim small">
-            Readable digits there are ${Math.ceil(characterHeightMm(viewing.distanceM, EASY_ARC_MINUTES))} mm high or more on the screen.
-          </span>
-        </label>
-      </div>
-      ${this.#tick('I look at it in a mirror', viewing.byMirror, (byMirror) =>
-        act.changeKit({ viewing: { ...viewing, byMirror, flipped: byMirror } }),
-      )}
-      ${this.#tick('Turn the picture over', viewing.flipped, (flipped) =>
-        act.changeKit({ viewing: { ...viewing, flipped } }),
-      )}
-    </section>`;
-  }
-
-  #keys({ keys }: Kit) {
-    return html`<section aria-labelledby="keys">
-      <h2 id="keys">Keys</h2>
-      <p class="dim">Most pedals and page turners send keys. While the bow is drawn, the space bar lets down.</p>
-      <dl class="keys">
-        ${Object.entries(keyActions).map(
-          ([action, words]) => html`<div>
-            <dt>${words}</dt>
-            <dd>
-              ${keys[action as keyof typeof keyActions].map((code) => html`<kbd>${keyWords(code)}</kbd> `)}
-            </dd>
-          </div>`,
-        )}
-        <div><dt>Stop</dt><dd><kbd>Esc</kbd> twice</dd></div>
-      </dl>
     </section>`;
   }
 
@@ -229,18 +162,6 @@ export class LarkKit extends PlaceElement {
       </ul>
       <p class="dim small">Larkhold is free software under the MIT licence. No account, no server, no network.</p>
     </section>`;
-  }
-
-  #tick(words: string, isOn: boolean, change: (isOn: boolean) => void) {
-    return html`<label class="tick">
-      <input
-        type="checkbox"
-        .checked=${isOn}
-        @change=${(event: Event) => {
-          if (event.target instanceof HTMLInputElement) change(event.target.checked);
-        }}
-      />${words}
-    </label>`;
   }
 
   #number(least: number, most: number, unit: string, change: (value: number | undefined) => void) {

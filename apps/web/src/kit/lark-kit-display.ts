@@ -1,0 +1,104 @@
+import { characterHeightMm, digitLegibility, EASY_ARC_MINUTES, sightPathM } from '@larkhold/runner';
+import type { Kit } from '@larkhold/store';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { formatDistance } from '../format-for-people.ts';
+import { pixelMmOf, sightOf } from '../line/runner-settings-of.ts';
+import { PlaceElement } from '../place-element.ts';
+import { choiceOf } from './choice-of.ts';
+import { kitStyles } from './kit-styles.ts';
+import './lark-card-size.ts';
+import { measureDigitPx } from './measured-digits.ts';
+import { tickOf } from './tick-of.ts';
+
+/** How the archer looks at the display: colours, distance, mirror, full screen, and whether the digits are large enough there. */
+@customElement('lark-kit-display')
+export class LarkKitDisplay extends PlaceElement {
+  static override styles = [...PlaceElement.styles, kitStyles];
+
+  @state() private digitPx: number | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('resize', this.#measure);
+    void this.#measure();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('resize', this.#measure);
+  }
+
+  readonly #measure = async (): Promise<void> => {
+    this.digitPx = await measureDigitPx(window.innerWidth, window.innerHeight);
+  };
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { kit } = app.view;
+    const { viewing, units, theme } = kit;
+    const change = (changes: Partial<Kit['viewing']>) => app.act.changeKit({ viewing: { ...viewing, ...changes } });
+    return html`<section aria-labelledby="display">
+      <h2 id="display">Display</h2>
+      <div class="fields">
+        ${choiceOf('Ground', theme, { system: 'As the device', dark: 'Dark', light: 'Paper', contrast: 'High contrast' }, (ground) => app.act.changeKit({ theme: ground }))}
+        ${this.#distance(
+          viewing.byMirror
+            ? `From you to the mirror, ${formatDistance(viewing.distanceM, units)}`
+            : `Seen from ${formatDistance(viewing.distanceM, units)}`,
+          viewing.distanceM,
+          (distanceM) => change({ distanceM }),
+        )}
+        ${
+          viewing.byMirror
+            ? this.#distance(
+                `From the mirror to the screen, ${formatDistance(viewing.mirrorToScreenM, units)}`,
+                viewing.mirrorToScreenM,
+                (mirrorToScreenM) => change({ mirrorToScreenM }),
+              )
+            : nothing
+        }
+      </div>
+      ${this.#legible(kit)}
+      ${tickOf('I look at it in a mirror', viewing.byMirror, (byMirror) => change({ byMirror, flipped: byMirror }))}
+      ${tickOf('Turn the picture over', viewing.flipped, (flipped) => change({ flipped }))}
+      ${tickOf('Take the whole screen in a drill', kit.fullScreen, (fullScreen) => app.act.changeKit({ fullScreen }))}
+      <lark-card-size
+        .pixelMm=${pixelMmOf(kit)}
+        .isMeasured=${kit.pixelMm !== undefined}
+        @card-size=${(event: CustomEvent<number | null>) => app.act.changeKit({ pixelMm: event.detail ?? undefined })}
+      ></lark-card-size>
+    </section>`;
+  }
+
+  #legible(kit: Kit) {
+    const sight = sightOf(kit);
+    const neededMm = Math.ceil(characterHeightMm(sightPathM(sight), EASY_ARC_MINUTES));
+    const warning = this.digitPx ? digitLegibility(sight, this.digitPx, pixelMmOf(kit)).warning : undefined;
+    return html`<p class="dim small legible">Digits that read well there are ${neededMm} mm high or more.</p>
+      <p class="warning" role="status">${warning ?? ''}</p>`;
+  }
+
+  #distance(words: string, value: number, choose: (metres: number) => void) {
+    return html`<label
+      >${words}
+      <input
+        type="range"
+        min="0.5"
+        max="6"
+        step="0.5"
+        .value=${String(value)}
+        @change=${(event: Event) => {
+          if (event.target instanceof HTMLInputElement) choose(Number(event.target.value));
+        }}
+      />
+    </label>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-kit-display': LarkKitDisplay;
+  }
+}
