@@ -1,4 +1,6 @@
 import { formatJournal, type Journal, parseJournal } from '@larkhold/engine';
+import ICAL from 'ical.js';
+import Papa from 'papaparse';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchChromium } from '../../scripts/browser.mjs';
@@ -95,4 +97,23 @@ test('a backup comes back on an empty device', async () => {
   expect(journalOf(await saveJournal(fresh))).toEqual(journalOf(await saveJournal(old)));
   await old.close();
   await fresh.close();
+});
+
+test('tables and the calendar go out in order of days, and are read by others', async () => {
+  const device = await openDevice(browser, inject('address'));
+  await device.go('#/week');
+  await takeIn(device, 'late.journal.json', formatJournal(drilled('a-late', '2026-03-03')));
+  await takeIn(device, 'early.journal.json', formatJournal(drilled('b-early', '2026-03-02')));
+  await device.page.getByText('Save as a file', { exact: true }).click();
+  const press = (name: string) => device.save(() => device.page.getByRole('button', { name }).click());
+  const read = (text: string) => Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;
+  expect(read(await press('Drills (CSV)')).map(({ date, id }) => [date, id])).toEqual([
+    ['2026-03-02', 'b-early'],
+    ['2026-03-03', 'a-late'],
+  ]);
+  expect(read(await press('Reps (CSV)')).map((row) => row['held seconds'])).toEqual(['30', '30']);
+  expect(read(await press('Days (CSV)')).map((row) => row['hold seconds'])).toEqual(['30', '30']);
+  const calendar = new ICAL.Component(ICAL.parse(await press('Calendar (iCalendar)')));
+  expect(calendar.getAllSubcomponents('vevent')).toHaveLength(2);
+  await device.close();
 });

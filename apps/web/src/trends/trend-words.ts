@@ -37,7 +37,7 @@ export const trendWords: Readonly<Record<TrendKind, TrendWords>> = {
     format: formatSeconds,
     toScale: (ms) => ms / 1000,
   },
-  arrows: { name: 'Arrows', unit: 'arrows', shape: 'bars', format: formatCount, toScale: same },
+  arrows: { name: 'Arrows', unit: '', shape: 'bars', format: formatCount, toScale: same },
   load: {
     name: 'Load',
     about: 'Effort times minutes, of drills, shooting and other work.',
