@@ -20,6 +20,7 @@ const pages = {
   coach: () => import('./coach/coach-page.ts'),
   bench: () => import('./bench/bench-page.ts'),
   open: () => import('./share/lark-open-link.ts'),
+  plan: () => import('./plan/plan-page.ts'),
 };
 
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
@@ -123,6 +124,7 @@ export class LarkApp extends LitElement {
     if (page) {
       void pages[page]();
       if (page === 'bench') return html`<bench-page .programId=${id ?? 'new'}></bench-page>`;
+      if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;

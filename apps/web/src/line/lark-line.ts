@@ -18,7 +18,7 @@ import { formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import '../plan/readiness-choice.ts';
 import { idOf } from '../program-words.ts';
-import { hrefOf } from '../routing.ts';
+import { hrefOf, planHref } from '../routing.ts';
 import { closeInterrupted } from '../safety/close-interrupted.ts';
 import { fileNameOf } from '../save-file.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
@@ -131,7 +131,7 @@ export class LarkLine extends PlaceElement {
     return html`<header>
         <p class="dim">${formatDay(view.today)}</p>
         <h1>${chosen.title}</h1>
-        <a class="small dim" href=${hrefOf('rack')}>Another program</a>
+        <p class="small"><a class="dim" href=${hrefOf('rack')}>Another program</a> · <a class="dim" href=${planHref(idOf(chosen))}>The coming weeks</a></p>
       </header>
       ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
       ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}

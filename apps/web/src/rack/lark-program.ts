@@ -7,7 +7,7 @@ import { formatDuration } from '../format-for-people.ts';
 import '../line/lark-cue-track.ts';
 import { PlaceElement } from '../place-element.ts';
 import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
-import { benchHref, hrefOf } from '../routing.ts';
+import { benchHref, hrefOf, planHref } from '../routing.ts';
 import '../notes/lark-notes.ts';
 import '../share/lark-share.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
@@ -123,6 +123,7 @@ export class LarkProgram extends PlaceElement {
           : html`<button class="main" @click=${() => act.chooseProgram(idOf(program))}>Take for today</button>`
       }
       <a class="button" href=${benchHref(idOf(program))}>${isOpened ? 'Edit' : 'Edit a copy'}</a>
+      <a class="button" href=${planHref(idOf(program))}>The coming weeks</a>
       ${isOpened ? html`<button class="quiet" @click=${this.#ask}>Remove</button>` : nothing}
     </div>
     ${
