@@ -16,6 +16,7 @@ import { type App, appContext } from '../app-context.ts';
 import { controlStyles, pageStyles } from '../look/page-styles.ts';
 import { hrefOf } from '../routing.ts';
 import type { BenchForm } from './bench-form.ts';
+import { aheadTemplate, headFields, type Worked } from './bench-sections.ts';
 import { benchStyles } from './bench-styles.ts';
 import { blockTemplate } from './block-template.ts';
 import {
@@ -30,30 +31,15 @@ import {
 } from './draft.ts';
 import { fieldPointers } from './draft-fields.ts';
 import { createDraftKeeper, type DraftKeeper } from './draft-keeper.ts';
-import { type DraftOutline, outlineOf } from './draft-outline.ts';
+import { outlineOf } from './draft-outline.ts';
 import { createHistory, type EditHistory, edit, endEdit, redo, undo } from './edit-history.ts';
 import { quickBlock } from './quick-block.ts';
 import './lark-quick-line.ts';
-import { areaField, choiceField, linesField, textField } from './field-templates.ts';
 import { pointerOfPath, valueAt } from './json-path.ts';
-import { fatigueTemplate, totalsTemplate, weeksTemplate } from './outline-template.ts';
+import { totalsTemplate } from './outline-template.ts';
 import { type PlacedProblems, placeProblems } from './problem-places.ts';
 import { freeTitle, sameTitle } from './title-clash.ts';
-import { type WeekAhead, weeksAhead } from './weeks-ahead.ts';
-
-const tools = [
-  ['bow', 'Bow'],
-  ['light-bow', 'Light bow'],
-  ['band', 'Stretch band'],
-  ['strap', 'Strap'],
-] as const;
-
-/** What the draft asks for, worked out once for each draft. */
-interface Worked {
-  program: Program;
-  outline: DraftOutline;
-  weeks: readonly WeekAhead[];
-}
+import { weeksAhead } from './weeks-ahead.ts';
 
 /**
  * Where a program is edited: its fields, what they ask of an archer, and what is wrong with them.
@@ -136,7 +122,7 @@ export class BenchPage extends LitElement {
       </div>
       ${elsewhere.length > 0 ? html`<div class="notice">${elsewhere.map((words) => html`<p>${words}</p>`)}</div>` : nothing}
       <div @focusout=${this.#onLeave}>
-        ${this.#headFields(form)}
+        ${headFields(form)}
         <section aria-labelledby="blocks-title">
           <h2 id="blocks-title">Blocks</h2>
           <ol class="blocks">
@@ -151,7 +137,7 @@ export class BenchPage extends LitElement {
           <button type="button" id="add-block" ?disabled=${blocksOf(form.draft).length >= 20} @click=${() => form.change(addBlock(form.draft))}>Add a block</button>
         </section>
       </div>
-      ${this.#worked ? this.#aheadTemplate(app, this.#worked) : nothing} ${this.#clashTemplate()}`;
+      ${this.#worked ? this.#ahead(app, this.#worked) : nothing} ${this.#clashTemplate()}`;
   }
 
   #keptTemplate(app: App): TemplateResult | typeof nothing {
@@ -168,40 +154,11 @@ export class BenchPage extends LitElement {
     </div>`;
   }
 
-  #headFields(form: BenchForm): TemplateResult {
-    return html`<div class="fields">
-        ${textField(form, ['title'], { label: 'Title' })}
-        ${choiceField(form, ['tool'], { label: 'Drawn with' }, tools)}
-        ${areaField(form, ['about'], { label: 'What it is for' })}
-      </div>
-      <details>
-        <summary>Author, source, warm-up and cool-down</summary>
-        <div class="fields">
-          ${textField(form, ['author'], { label: 'Author' })}
-          ${areaField(form, ['source'], { label: 'Where the numbers come from' })}
-          ${linesField(form, ['warmUp'], { label: 'Warm-up', hint: 'One line each.' })}
-          ${linesField(form, ['coolDown'], { label: 'Cool-down', hint: 'One line each.' })}
-        </div>
-      </details>`;
-  }
-
-  #aheadTemplate(app: App, { program, outline, weeks }: Worked): TemplateResult {
-    const choose = ({ target }: Event) => {
-      if (target instanceof HTMLSelectElement) this.sessionsPerWeek = Number(target.value);
+  #ahead({ view }: App, worked: Worked): TemplateResult {
+    const choose = (count: number) => {
+      this.sessionsPerWeek = count;
     };
-    return html`<section aria-labelledby="fatigue-title">
-        <h2 id="fatigue-title">How tired it makes you</h2>
-        ${fatigueTemplate(outline, hrefOf('kit'))}
-      </section>
-      <section aria-labelledby="weeks-title">
-        <h2 id="weeks-title">The next eight weeks</h2>
-        <p class="dim">If every session is clean.</p>
-        <p><label for="sessions">Sessions a week</label>
-          <select id="sessions" @change=${choose}>
-            ${[1, 2, 3, 4, 5, 6, 7].map((count) => html`<option .selected=${count === this.sessionsPerWeek}>${count}</option>`)}
-          </select></p>
-        ${weeksTemplate(program, weeks, app.view.kit.units)}
-      </section>`;
+    return aheadTemplate(worked, view.kit.units, { count: this.sessionsPerWeek, choose });
   }
 
   #clashTemplate(): TemplateResult {
