@@ -3,7 +3,6 @@ import {
   createTotals,
   type DayEntry,
   type DrillRecord,
-  dayNumber,
   type Journal,
   type Totals,
   totalsByDay,
@@ -147,14 +146,4 @@ function sumsOf(
   const workMinutes = totals.strengthMinutes + totals.mobilityMinutes + totals.fitnessMinutes;
   const sum = feels.reduce((total, feel) => total + feel, 0);
   return { totals, workMinutes, ...(feels.length > 0 ? { meanFeel: sum / feels.length } : {}) };
-}
-
-/**
- * Days from the first to the last, both counted.
- * @param first ISO 8601
- * @param last ISO 8601
- * @returns a whole number
- */
-export function daysBetween(first: string, last: string): number {
-  return dayNumber(last) - dayNumber(first) + 1;
 }
