@@ -16,9 +16,14 @@ let browser: Promise<Browser> | undefined;
 /**
  * Opens the app in a fresh profile.
  * @param path where in the app, '#/rack'
+ * @param address where it is served
  * @returns the archer; every request that leaves the served address counts as a fault
  */
-export async function arrive(path = '', options: Parameters<Browser['newContext']>[0] = {}): Promise<Archer> {
+export async function arrive(
+  path = '',
+  options: Parameters<Browser['newContext']>[0] = {},
+  address = inject('address'),
+): Promise<Archer> {
   browser ??= launchChromium();
   const context = await (await browser).newContext({
     viewport: { width: 390, height: 844 },
@@ -26,7 +31,6 @@ export async function arrive(path = '', options: Parameters<Browser['newContext'
     ...options,
   });
   const page = await context.newPage();
-  const address = inject('address');
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(error.message));
   page.on('console', (message) => {

@@ -27,3 +27,28 @@ export async function storedDrills(page: Page): Promise<DrillRecord[]> {
 
 /** Outcomes of a record, in order. */
 export const outcomesOf = (record: DrillRecord | undefined) => record?.reps.map(({ outcome }) => outcome);
+
+/**
+ * Writes past the app, as a damaged or strange disk would hold it. Load the page again afterwards.
+ * @param page any page of the app
+ * @param rows table, key, value
+ */
+export async function putRows(page: Page, rows: readonly [table: string, key: string, value: unknown][]) {
+  await page.evaluate(
+    (all) =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('larkhold');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const writing = opening.result.transaction([...new Set(all.map(([table]) => table))], 'readwrite');
+          for (const [table, key, value] of all) writing.objectStore(table).put(value, key);
+          writing.onerror = () => reject(writing.error);
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+    rows,
+  );
+}

@@ -1,13 +1,15 @@
-import { registerSW } from 'virtual:pwa-register';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
 import { askForPersistence, openStore } from '@larkhold/store';
 import { createAppState } from './app-state.ts';
 import './lark-app.ts';
 import { createDrillLock } from './safety/drill-lock.ts';
+import { keepVersion } from './safety/newer-version.ts';
+import { allowOwnScripts } from './safety/own-scripts.ts';
 import { saveFile } from './save-file.ts';
 
 // The only place where the real clock, sound, store and screen meet.
+allowOwnScripts();
 const store = await openStore();
 const today = (): string => formatLocalInstant(new Date()).slice(0, 10);
 let tried: ReturnType<typeof createCuePlayer> | undefined;
@@ -40,14 +42,14 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible' && state.app?.view.today !== today()) void state.reload();
 });
 
-const update = registerSW({
-  onNeedRefresh() {
-    if (page) page.newer = () => void update(true);
+keepVersion({
+  onWaiting(use) {
+    if (page) page.newer = use;
   },
-  onNeedReload() {
+  onTaken(reload) {
     // Also when another tab took the newer version: never in the middle of a drill.
     state.subscribe(({ view }) => {
-      if (!view.isDrilling) location.reload();
+      if (!view.isDrilling) reload();
     });
   },
 });

@@ -1,0 +1,45 @@
+import type { Page } from 'playwright-core';
+
+/** Every place and page of the app, by address. `{id}` stands for a program of the rack, `{drill}` for a drill record. */
+export const everyPage = [
+  '#/line',
+  '#/rack',
+  '#/rack/{id}',
+  '#/journal',
+  '#/journal/{drill}',
+  '#/week',
+  '#/trends',
+  '#/coach',
+  '#/notes',
+  '#/plan',
+  '#/kit',
+  '#/bench/new',
+  '#/bench/{id}',
+  '#/open/x',
+] as const;
+
+/**
+ * Goes to a page, waits until it stands, and opens what is folded.
+ * @param page where the app is
+ * @param hash one of `everyPage`
+ */
+export async function goTo(page: Page, hash: string, ids: { id: string; drill: string }): Promise<void> {
+  await page.goto(`${page.url().split('#')[0]}${hash.replace('{id}', ids.id).replace('{drill}', ids.drill)}`);
+  // A page that is loaded when it is first opened stands a moment later.
+  await page.waitForTimeout(60);
+  await page.locator('main > :last-child h1').first().waitFor();
+}
+
+/** Opens every fold of the page, also those inside elements. */
+export async function unfold(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const open = (root: Document | ShadowRoot | Element) => {
+      for (const element of root.querySelectorAll('*')) {
+        if (element instanceof HTMLDetailsElement) element.open = true;
+        if (element.shadowRoot) open(element.shadowRoot);
+      }
+    };
+    open(document);
+  });
+  await page.waitForTimeout(150);
+}
