@@ -5,8 +5,10 @@ import {
   formatDayFrom,
   formatDistance,
   formatDuration,
+  formatImpulse,
   formatLength,
   formatMinutes,
+  formatRatio,
   formatReps,
   formatSeconds,
   formatShare,
@@ -75,4 +77,10 @@ test('days', () => {
 test('the time of day is the one that was stamped, whatever the zone of this machine', () => {
   expect(formatTimeOfDay('2026-11-25T07:05:00+09:00')).toBe('07:05');
   expect(formatTimeOfDay('nothing')).toBe('');
+});
+
+test('an impulse keeps to a few figures, a ratio to two', () => {
+  expect(plain(formatImpulse(849.6))).toBe('850 N s');
+  expect(plain(formatImpulse(10_675.7))).toBe('10.7 kN s');
+  expect(formatRatio(1.2497)).toBe('1.25');
 });

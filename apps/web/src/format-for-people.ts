@@ -15,6 +15,7 @@ const FEET_PER_METRE = 1 / 0.3048;
 const locale = /^en\b/.test(globalThis.navigator?.language ?? '') ? globalThis.navigator.language : 'en-GB';
 const whole = new Intl.NumberFormat(locale, { maximumFractionDigits: 0 });
 const tenths = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
+const hundredths = new Intl.NumberFormat(locale, { minimumFractionDigits: 2, maximumFractionDigits: 2 });
 const dayLong = new Intl.DateTimeFormat(locale, { weekday: 'long', day: 'numeric', month: 'long', timeZone: 'UTC' });
 const dayShort = new Intl.DateTimeFormat(locale, { weekday: 'short', day: 'numeric', month: 'short', timeZone: 'UTC' });
 const dayYear = new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' });
@@ -135,6 +136,26 @@ export function toInches(centimetres: number): number {
  */
 export function formatShare(ratio: number): string {
   return `${whole.format(ratio * 100)}${NB}%`;
+}
+
+/**
+ * One thing over another.
+ * @param ratio 0 or more
+ * @returns '1.25'
+ */
+export function formatRatio(ratio: number): string {
+  return hundredths.format(ratio);
+}
+
+/**
+ * A force over a time.
+ * @param newtonSeconds 0 or more
+ * @returns '850 N s', or '10.7 kN s' from ten thousand on
+ */
+export function formatImpulse(newtonSeconds: number): string {
+  return newtonSeconds < 10_000
+    ? `${whole.format(newtonSeconds)}${NB}N${NB}s`
+    : `${tenths.format(newtonSeconds / 1000)}${NB}kN${NB}s`;
 }
 
 const instantOfDay = (day: string): Date => new Date(`${day}T12:00:00Z`);

@@ -6,6 +6,7 @@ import type { App } from '../app-context.ts';
 import { DEMO_PREFIX } from '../demo-diary.ts';
 import { formatDayFrom } from '../format-for-people.ts';
 import '../line/lark-day-strip.ts';
+import '../load/load-summary.ts';
 import { PlaceElement } from '../place-element.ts';
 import { hrefOf } from '../routing.ts';
 import { drillsByDay } from './drills-by-day.ts';
@@ -92,6 +93,7 @@ export class LarkJournal extends PlaceElement {
           : nothing
       }
       <lark-day-strip .journal=${journal} .today=${today}></lark-day-strip>
+      <load-summary></load-summary>
       <div @lark-remove=${this.#remove}>
         ${repeat(
           shown,
