@@ -63,6 +63,21 @@ export const kitSchema = z.strictObject({
   fullScreen: z.boolean().default(false),
   /** The archer's own steps, said during a hold where a program asks for them. */
   shotProcess: z.array(z.string().min(1).max(80)).max(20).default([]),
+  /** The picture of them: strokes of x, y pairs in 0..1 of a square, as a week's sketch. */
+  shotSketch: z.array(z.array(z.number()).max(4000)).max(400).optional(),
+  /** The archer's routines without a bow: lines to tick off, never holds. */
+  routines: z
+    .array(
+      z.strictObject({
+        id: z.string().min(1).max(64),
+        title: z.string().min(1).max(120),
+        kind: z.enum(['strength', 'mobility', 'fitness']),
+        minutes: z.int().min(1).max(240),
+        lines: z.array(z.string().min(1).max(200)).min(1).max(30),
+      }),
+    )
+    .max(30)
+    .optional(),
   /** The program chosen for today. */
   programId: z.string().max(64).optional(),
   /** The longest hold the archer has tried to exhaustion, seconds. */
