@@ -13,6 +13,10 @@ export const drillStyles = css`
     grid-row: 1;
     grid-column: 1;
   }
+  ::slotted(*) {
+    grid-row: 2;
+    min-width: 0;
+  }
   .waiting {
     grid-row: 3;
     display: grid;

@@ -24,6 +24,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
+ * @slot beside the display, small: what the archer keeps in mind
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
  * @event lark-change another step or state; detail `{ snapshot }`
@@ -215,6 +216,7 @@ export class LarkDrill extends LitElement {
         .pulse=${drill && this.#isSeenNotHeard(drill) ? drill.cuesPassed : 0}
         @pointerdown=${this.#onTouch}
       ></lark-glance>
+      <slot></slot>
       ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
       ${drill ? this.#buttons(view) : nothing}`;
   }
