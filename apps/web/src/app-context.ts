@@ -1,5 +1,14 @@
-import type { CueKind, DayEntry, DrillRecord, Journal, NoteScrap, Program, WeekPage } from '@larkhold/engine';
-import type { Kit, Persistence, RunningDrill, StoreTrouble } from '@larkhold/store';
+import type {
+  CueKind,
+  DayEntry,
+  DrillRecord,
+  Journal,
+  Milestone,
+  NoteScrap,
+  Program,
+  WeekPage,
+} from '@larkhold/engine';
+import type { IntegrityReport, Kit, Persistence, RunningDrill, StoreTrouble } from '@larkhold/store';
 import { createContext } from '@lit/context';
 
 /** What the places show, as it stands now. Never changed in place: every change gives a new one. */
@@ -38,6 +47,8 @@ export interface AppActions {
   putWeek(page: WeekPage): Promise<void>;
   /** Puts up or changes a scrap of the notes wall. */
   putNote(note: NoteScrap): Promise<void>;
+  /** Writes down or changes a milestone. */
+  putMilestone(milestone: Milestone): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
   /** The journal with the marks of removed things, as files and undo need it. */
   storedJournal(): Promise<Journal>;
@@ -60,6 +71,10 @@ export interface AppActions {
   /** Hands a file to the archer. */
   saveFile(name: string, text: string): void;
   saveBackup(): Promise<void>;
+  /** Reads everything stored and says what is damaged. */
+  checkStored(): Promise<IntegrityReport>;
+  /** Hands over what lies on the disk as it is, good or not. @returns what went wrong, in plain words; nothing where it was saved */
+  saveDump(): Promise<string | undefined>;
   /** Lets one cue be heard, as the kit says. */
   trySound(kind: CueKind): void;
   newId(): string;

@@ -22,6 +22,8 @@ export interface Surroundings {
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;
   askForPersistence(): Promise<Persistence>;
+  /** All that lies on the disk, table by table; left out where there is none. */
+  dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
   /** One drill at a time over all tabs; where left out there is only this one. */
   drillLock?: DrillLock;
 }
@@ -104,6 +106,7 @@ export function createAppState(around: Surroundings): AppState {
     putDay: (entry) => write(() => store.putDay(entry)),
     putWeek: (page) => write(() => store.putWeek(page)),
     putNote: (note) => write(() => store.putNote(note)),
+    putMilestone: (milestone) => write(() => store.putMilestone(milestone)),
     putMajorGoal: (goal) => write(() => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),
     mergeInto: (journal) => write(() => store.mergeInto(journal)),
@@ -126,6 +129,21 @@ export function createAppState(around: Surroundings): AppState {
     saveBackup: async () => {
       const backup = await createBackup(store, around.instant());
       around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
+    },
+    checkStored: async () => {
+      const report = await store.integrityReport();
+      await reload();
+      return report;
+    },
+    saveDump: async () => {
+      try {
+        const dump = await around.dumpStored?.();
+        if (!dump || Object.keys(dump).length === 0) return 'There is nothing on the disk.';
+        around.saveFile(`larkhold-${around.today()}.dump.json`, `${JSON.stringify(dump, null, 2)}\n`);
+        return undefined;
+      } catch {
+        return 'The browser does not let the disk be read.';
+      }
     },
     trySound: (kind) => around.trySound(kind, kit),
     newId: around.newId,

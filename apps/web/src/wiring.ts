@@ -1,6 +1,6 @@
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
-import { askForPersistence, openStore } from '@larkhold/store';
+import { askForPersistence, dumpDatabase, openStore } from '@larkhold/store';
 import { createAppState } from './app-state.ts';
 import './lark-app.ts';
 import { createDrillLock } from './safety/drill-lock.ts';
@@ -27,6 +27,7 @@ const state = createAppState({
     void tried.unlock().then(() => tried?.say(kind));
   },
   askForPersistence,
+  dumpStored: () => dumpDatabase('larkhold'),
   drillLock: createDrillLock(),
 });
 

@@ -5,6 +5,8 @@ import type { App } from '../app-context.ts';
 import { DEMO_PREFIX } from '../demo-diary.ts';
 import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
+import '../safety/lark-integrity.ts';
+import '../notes/lark-shot-process.ts';
 import { choiceOf } from './choice-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-kit-controls.ts';
@@ -31,7 +33,9 @@ export class LarkKit extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     return html`<h1>Kit</h1>
-      ${this.#bow(app)} ${this.#sound(app)} 
+      ${this.#bow(app)}
+      <lark-shot-process></lark-shot-process>
+      ${this.#sound(app)}
       <lark-kit-display></lark-kit-display>
       <lark-kit-controls></lark-kit-controls>
       ${this.#stored(app)}
@@ -146,6 +150,7 @@ export class LarkKit extends PlaceElement {
             : html`<button @click=${() => act.loadDemo()}>Load a demo journal</button>`
         }
       </div>
+      <lark-integrity></lark-integrity>
       <p class="dim small">The demo journal is half a year of an invented archer. It can be removed again.</p>
     </section>`;
   }
