@@ -15,6 +15,7 @@ import type { App } from '../app-context.ts';
 import '../fatigue/fatigue-fold.ts';
 import '../fatigue/own-hold-offer.ts';
 import { formatDay } from '../format-for-people.ts';
+import '../notes/lark-in-mind.ts';
 import { PlaceElement } from '../place-element.ts';
 import '../plan/readiness-choice.ts';
 import { idOf } from '../program-words.ts';
@@ -101,6 +102,7 @@ export class LarkLine extends PlaceElement {
           @lark-rep=${this.#onRep}
           @lark-change=${this.#onChange}
           @lark-end=${this.#onEnd}
+          ><lark-in-mind isDrilling></lark-in-mind
         ></lark-drill>
       </div>`;
     }
@@ -141,6 +143,7 @@ export class LarkLine extends PlaceElement {
           <p class="dim small keys">or press Space or Enter</p>
         </div>
       </lark-prescription>
+      <lark-in-mind></lark-in-mind>
       <readiness-choice .prescription=${prescription}></readiness-choice>
       ${this.#minutes()}
       <fatigue-fold .prescription=${prescription}></fatigue-fold>

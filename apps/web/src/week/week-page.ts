@@ -3,6 +3,7 @@ import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatDay } from '../format-for-people.ts';
+import '../notes/lark-notes.ts';
 import '../notes/lark-sketch-pad.ts';
 import { PlaceElement } from '../place-element.ts';
 import { hrefOf } from '../routing.ts';
@@ -56,6 +57,7 @@ export class WeekPageElement extends PlaceElement {
     return html`<div class="screen">
         ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
         ${this.#totals(app, week, summary)} ${this.#review(page)}
+        <section aria-labelledby="notes"><h2 id="notes">Notes</h2><lark-notes .week=${page.week}></lark-notes></section>
         <section aria-labelledby="files">
           <h2 id="files">Files</h2>
           <journal-exchange .settle=${this.#settle}></journal-exchange>
