@@ -1,5 +1,15 @@
-/** Where values live. `single` holds one value a key: kit, running drill, major goal. `aside` holds what could not be read. */
-export const tables = ['programs', 'drills', 'days', 'weeks', 'notes', 'single', 'aside'] as const;
+/** Where values live. `single` holds one value a key: kit, running drill, major goal. `handles` holds what only this browser can read: a folder. `aside` holds what could not be read. */
+export const tables = [
+  'programs',
+  'drills',
+  'days',
+  'weeks',
+  'notes',
+  'milestones',
+  'single',
+  'handles',
+  'aside',
+] as const;
 /** The name of a table. */
 export type Table = (typeof tables)[number];
 

@@ -51,8 +51,10 @@ export async function createBackup(store: Store, madeAt: string): Promise<Backup
  * @returns the file's text.
  */
 export function formatBackup(backup: Backup): string {
-  const { format, version, madeAt, majorGoal, kit, programs, weeks, days, drills, notes } = backup;
-  return formatLines({ format, version, madeAt, majorGoal, kit, programs, weeks, days, drills, notes });
+  const { format, version, madeAt, majorGoal, kit, programs, ...lists } = backup;
+  const { weeks, days, drills, notes, milestones } = lists;
+  const head = { format, version, madeAt, majorGoal, kit, programs };
+  return formatLines({ ...head, weeks, days, drills, notes, milestones });
 }
 
 /**
@@ -72,8 +74,8 @@ export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: 
  * @param keepsKit leave the kit of this device as it is.
  */
 export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<void> {
-  const { drills, days, weeks, notes, majorGoal } = backup;
-  await store.mergeInto({ drills, days, weeks, notes, ...(majorGoal === undefined ? {} : { majorGoal }) });
-  for (const program of backup.programs) await store.putProgram(program);
-  if (!keepsKit) await store.putKit(backup.kit);
+  const { format: _format, version: _version, madeAt: _madeAt, kit, programs, ...journal } = backup;
+  await store.mergeInto(journal);
+  for (const program of programs) await store.putProgram(program);
+  if (!keepsKit) await store.putKit(kit);
 }

@@ -88,8 +88,8 @@ export const kitSchema = z.strictObject({
     .optional(),
   /** The day a week starts on where pages list days; totals are always of ISO weeks. */
   weekStart: z.enum(['monday', 'sunday', 'saturday']).default('monday'),
-  /** True once the archer has put away what to look at before shooting at home. */
-  rangeCheckDone: z.boolean().optional(),
+  /** Where the archer has put away what to look at before shooting at home: places, as the archer calls them. */
+  rangeCheckPlaces: z.array(z.string().min(1).max(60)).max(20).default([]),
   /** Who hands over to a coach: the name they call themselves, and an id that is the same in every file. */
   archer: z.strictObject({ id: z.string().min(1).max(64), name: z.string().max(120) }).optional(),
   /** A backup to a chosen folder, or a reminder of one. Off until asked for. */
@@ -97,6 +97,8 @@ export const kitSchema = z.strictObject({
     .strictObject({
       everyDays: z.int().min(1).max(90).optional(),
       lastAt: z.string().max(40).optional(),
+      /** Backups go to a folder that the archer chose; otherwise the app reminds. */
+      toFolder: z.boolean().default(false),
     })
     .prefault({}),
 });

@@ -193,6 +193,14 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       }),
     putDay: async (entry) => putChecked('days', [entry]),
     putWeek: async (page) => putChecked('weeks', [page]),
+    putMilestone: async (milestone) => putChecked('milestones', [milestone]),
+    backupFolder: () => inTurn(async () => (await load(['handles'])).get('handles')?.get('backup')),
+    putBackupFolder: (handle) =>
+      inTurn(() =>
+        write([
+          handle === undefined ? { table: 'handles', do: 'remove', key: 'backup' } : put('handles', 'backup', handle),
+        ]),
+      ),
     putNote: async (note) => putChecked('notes', [note]),
     putMajorGoal: async (goal) => {
       const change = putSingle('majorGoal', goal);
@@ -204,6 +212,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
         { table: 'days', do: 'clear' },
         { table: 'weeks', do: 'clear' },
         { table: 'notes', do: 'clear' },
+        { table: 'milestones', do: 'clear' },
         { table: 'single', do: 'remove', key: 'majorGoal' },
         ...journalChanges({ drills: [], days: [], weeks: [] }, next),
       ];

@@ -25,6 +25,15 @@ export const migrationSteps: readonly MigrationStep[] = [
     if (JSON.stringify(kit.keys.skipRep) !== JSON.stringify(['ArrowRight', 'KeyS'])) return;
     await single.put({ ...kit, keys: { ...kit.keys, skipRep: ['ArrowRight', 'KeyN'] } }, 'kit');
   },
+  async (database, transaction) => {
+    // Milestones, and the folder that backups go to. The check at home is put away by place now: where it was for all, it is shown again.
+    for (const table of ['milestones', 'handles']) database.createObjectStore(table);
+    const single = transaction.objectStore('single');
+    const kit: unknown = await single.get('kit');
+    if (!isObject(kit) || !('rangeCheckDone' in kit)) return;
+    const { rangeCheckDone: _done, ...rest } = kit;
+    await single.put(rest, 'kit');
+  },
 ];
 
 function isObject(value: unknown): value is Record<string, unknown> {

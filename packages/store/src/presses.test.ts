@@ -44,12 +44,14 @@ test('S for a skip becomes N where nobody had changed it', async () => {
   expect((await kitAfter(['KeyS'])).keys.skipRep).toEqual(['KeyS']);
 });
 
-test('a backup with other presses put back and taken out again is the same file', async () => {
+test('a backup with other presses put back and taken out again holds the same', async () => {
   const text = readFileSync(new URL('../../../tests/fixtures/backup/v1-presses.backup.json', import.meta.url), 'utf8');
   const read = parseBackup(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const store = createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
   await restoreBackup(store, read.backup);
-  expect(formatBackup(await createBackup(store, read.backup.madeAt))).toBe(text);
+  // What a kit has learned since then is filled in; nothing that was there is lost.
+  const written: unknown = JSON.parse(formatBackup(await createBackup(store, read.backup.madeAt)));
+  expect(written).toMatchObject(JSON.parse(text));
   expect(read.backup.kit.listens.microphone).toBe(true);
 });

@@ -1,4 +1,4 @@
-import type { DayEntry, DrillRecord, Journal, NoteScrap, Program, WeekPage } from '@larkhold/engine';
+import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Program, WeekPage } from '@larkhold/engine';
 import type { IntegrityReport } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
@@ -19,7 +19,7 @@ export interface Store {
   /** Stores a program. It must carry an id. */
   putProgram(program: Program): Promise<void>;
   removeProgram(id: string): Promise<void>;
-  /** Everything that was done, marks of removed records included: see `visibleJournal`. */
+  /** Everything that was done, in no promised order, marks of removed records included: see `visibleJournal`, and `mergeJournals` for order. */
   journal(): Promise<Journal>;
   putDrill(record: DrillRecord): Promise<void>;
   putDrills(records: readonly DrillRecord[]): Promise<void>;
@@ -29,6 +29,8 @@ export interface Store {
   putWeek(page: WeekPage): Promise<void>;
   /** Puts up or changes a scrap of the notes wall; one that is taken down stays as a mark. */
   putNote(note: NoteScrap): Promise<void>;
+  /** Writes down or changes a milestone; one that is taken off stays as a mark. */
+  putMilestone(milestone: Milestone): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
   /** Puts this journal in the place of the stored one; also the undo of a merge. */
   replaceJournal(journal: Journal): Promise<void>;
@@ -36,6 +38,9 @@ export interface Store {
   mergeInto(journal: Journal): Promise<void>;
   kit(): Promise<Kit>;
   putKit(kit: Kit): Promise<void>;
+  /** The folder that backups go to: a handle of this browser, as it was put. It is in no backup. */
+  backupFolder(): Promise<unknown>;
+  putBackupFolder(handle: unknown): Promise<void>;
   /** The drill that was under way when the app was last left, if any. */
   running(): Promise<RunningDrill | undefined>;
   putRunning(running: RunningDrill | undefined): Promise<void>;

@@ -5,6 +5,8 @@ import {
   drillRecordSchema,
   type Journal,
   journalSchema,
+  type Milestone,
+  milestoneSchema,
   type NoteScrap,
   noteScrapSchema,
   programSchema,
@@ -18,7 +20,14 @@ import { kitSchema, salvageKit } from './kit.ts';
 import { runningDrillSchema } from './running-drill.ts';
 
 /** The tables that make a journal. `single` holds the major goal. */
-export const journalTables = ['drills', 'days', 'weeks', 'notes', 'single'] as const satisfies readonly Table[];
+export const journalTables = [
+  'drills',
+  'days',
+  'weeks',
+  'notes',
+  'milestones',
+  'single',
+] as const satisfies readonly Table[];
 const majorGoalSchema = journalSchema.shape.majorGoal.unwrap();
 
 const rowSchemas = {
@@ -27,8 +36,9 @@ const rowSchemas = {
   days: dayEntrySchema,
   weeks: weekPageSchema,
   notes: noteScrapSchema,
+  milestones: milestoneSchema,
 };
-const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week', notes: 'id' } as const;
+const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week', notes: 'id', milestones: 'id' } as const;
 const singleSchemas = { kit: kitSchema, running: runningDrillSchema, majorGoal: majorGoalSchema };
 /** A table of rows that have a key inside. */
 export type RowTable = keyof typeof rowSchemas;
@@ -103,17 +113,19 @@ export function checkTable(
 /**
  * Puts a journal together from checked tables.
  * @param found the journal's tables.
- * @returns the journal; drills in order of time, days and weeks in order.
+ * @returns the journal, in the order in which tables give their rows; `mergeJournals` puts one in order.
  */
 export function journalOf(found: Found): Journal {
   const rowsOf = <T>(table: Table): T[] => [...(found.get(table)?.values() ?? [])] as T[];
   const notes = rowsOf<NoteScrap>('notes');
+  const milestones = rowsOf<Milestone>('milestones');
   const majorGoal = found.get('single')?.get('majorGoal') as Journal['majorGoal'];
   return {
     drills: rowsOf<DrillRecord>('drills'),
     days: rowsOf<DayEntry>('days'),
     weeks: rowsOf<WeekPage>('weeks'),
     ...(notes.length === 0 ? {} : { notes }),
+    ...(milestones.length === 0 ? {} : { milestones }),
     ...(majorGoal === undefined ? {} : { majorGoal }),
   };
 }
@@ -125,7 +137,7 @@ export function journalOf(found: Found): Journal {
  * @returns the changes. @throws TypeError if an entry is not valid.
  */
 export function journalChanges(from: Journal, to: Journal): Change[] {
-  const before = new Set<unknown>([...from.drills, ...from.days, ...from.weeks, ...(from.notes ?? [])]);
+  const before = new Set<unknown>([from.drills, from.days, from.weeks, from.notes ?? [], from.milestones ?? []].flat());
   const fresh = (table: RowTable, rows: readonly unknown[]): Change[] =>
     rows.filter((row) => !before.has(row)).map((row) => putRow(table, row));
   const changes = [
@@ -133,13 +145,14 @@ export function journalChanges(from: Journal, to: Journal): Change[] {
     ...fresh('days', to.days),
     ...fresh('weeks', to.weeks),
     ...fresh('notes', to.notes ?? []),
+    ...fresh('milestones', to.milestones ?? []),
   ];
   if (to.majorGoal !== undefined && to.majorGoal !== from.majorGoal) changes.push(putSingle('majorGoal', to.majorGoal));
   return changes;
 }
 
 function schemaOf(table: Table, key: string): z.ZodType | undefined {
-  if (table === 'aside') return undefined;
+  if (table === 'aside' || table === 'handles') return undefined;
   if (table !== 'single') return rowSchemas[table];
   return key === 'running' || key === 'majorGoal' ? singleSchemas[key] : undefined;
 }

@@ -53,6 +53,33 @@ test('arrows by step and by typing, and a distance', async () => {
   expect(element.entry?.note).toBe('Windy');
 });
 
+test('the check at home is put away by place, and arrows bring their place along', async () => {
+  const { element, changes, counter } = await open({ date: '2026-11-25' });
+  const check = () => element.renderRoot.querySelector('range-check');
+  await check()?.updateComplete;
+  expect(check()?.renderRoot.textContent).toMatch(/Local rules .* first/);
+  expect(check()?.renderRoot.querySelector('button')).toBeNull();
+
+  element.place = 'Garden';
+  await element.updateComplete;
+  await check()?.updateComplete;
+  let dismissed = 0;
+  element.addEventListener('range-check-dismiss', () => {
+    dismissed += 1;
+  });
+  check()?.renderRoot.querySelector('button')?.click();
+  expect(dismissed).toBe(1);
+  element.checkedPlaces = ['Garden'];
+  await element.updateComplete;
+  expect(check()).toBeNull();
+  counter('Practice arrows').querySelectorAll('button')[1]?.click();
+  expect(changes.at(-1)).toEqual({ arrows: [{ kind: 'practice', count: 6 }], place: 'Garden' });
+
+  element.place = 'Behind the barn';
+  await element.updateComplete;
+  expect(check()).not.toBeNull();
+});
+
 test('pain brings the advice, and can be taken back', async () => {
   const { element, changes } = await open({ date: '2026-11-25' });
   const tick = element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')!;
@@ -72,7 +99,7 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
     arrows: [{ kind: 'practice', count: 60, distanceM: 30 }],
     work: [{ kind: 'strength', minutes: 40 }],
   });
-  element.showsRangeCheck = true;
+  element.place = 'Garden';
   element.style.width = '288px';
   await element.updateComplete;
   expect(element.scrollWidth).toBeLessThanOrEqual(288);

@@ -22,9 +22,12 @@ const capitalized = (words: string): string => words.charAt(0).toUpperCase() + w
  *
  * @prop entry the day as it is kept
  * @prop units how distances are typed
- * @prop showsRangeCheck shows what to look at before shooting at home
+ * @prop place where arrows are shot: the day's own place, or the one that it would have
+ * @prop places names to choose from
+ * @prop checkedPlaces where what to look at before shooting at home is put away
  * @event day-change a change; detail is a `DayChange`
- * @event range-check-show wants the check back
+ * @event range-check-dismiss puts the check away for this place
+ * @event range-check-show wants it back for this place
  */
 @customElement('day-entry')
 export class DayEntryElement extends LitElement {
@@ -32,7 +35,9 @@ export class DayEntryElement extends LitElement {
 
   @property({ attribute: false }) entry: DayEntry | undefined;
   @property() units: Kit['units'] = 'metric';
-  @property({ type: Boolean }) showsRangeCheck = false;
+  @property() place = '';
+  @property({ attribute: false }) places: readonly string[] = [];
+  @property({ attribute: false }) checkedPlaces: readonly string[] = [];
   /** A line for a second distance that holds nothing yet. */
   @state() private added: Arrows['kind'] | undefined;
 
@@ -44,6 +49,7 @@ export class DayEntryElement extends LitElement {
 
   #arrows(entry: DayEntry) {
     const lines = this.#arrowLines(entry);
+    const isChecked = this.place !== '' && this.checkedPlaces.includes(this.place);
     const hasShot = lines.some(({ count }) => count > 0);
     return html`<fieldset>
       <legend>Arrows shot</legend>
@@ -51,14 +57,26 @@ export class DayEntryElement extends LitElement {
       <div class="row">
         <button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>Add a distance</button>
         ${
-          this.showsRangeCheck
-            ? nothing
-            : html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>Home-range check</button>`
+          isChecked
+            ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>Home-range check</button>`
+            : nothing
         }
       </div>
       ${hasShot || entry.shootingMinutes !== undefined ? this.#shootingLoad(entry) : nothing}
-      ${this.showsRangeCheck ? html`<range-check></range-check>` : nothing}
+      ${this.#placeField()} ${isChecked ? nothing : html`<range-check .place=${this.place}></range-check>`}
     </fieldset>`;
+  }
+
+  #placeField() {
+    return html`<label class="field"
+        >Place<input
+          list="places"
+          maxlength="60"
+          autocomplete="off"
+          .value=${this.place}
+          @change=${(event: Event) => this.#change({ place: textOf(event).trim() || undefined })}
+      /></label>
+      <datalist id="places">${this.places.map((place) => html`<option value=${place}></option>`)}</datalist>`;
   }
 
   #arrowLine(lines: readonly Arrows[], line: Arrows, index: number) {
@@ -189,7 +207,12 @@ export class DayEntryElement extends LitElement {
   #change(changes: Partial<DayEntry>): void {
     if (!this.entry) return;
     if (changes.arrows) this.added = undefined;
-    const detail: DayChange = { date: this.entry.date, changes };
+    // Arrows are where the archer last was, unless the day says otherwise; from then on the day itself says so.
+    const isNowHere = changes.arrows !== undefined && this.entry.place === undefined && this.place !== '';
+    const detail: DayChange = {
+      date: this.entry.date,
+      changes: isNowHere ? { ...changes, place: this.place } : changes,
+    };
     this.dispatchEvent(new CustomEvent('day-change', { detail, bubbles: true, composed: true }));
   }
 

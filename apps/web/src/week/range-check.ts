@@ -1,5 +1,5 @@
 import { css, html, LitElement } from 'lit';
-import { customElement } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from '../look/page-styles.ts';
 
 const questions = [
@@ -10,9 +10,10 @@ const questions = [
 ] as const;
 
 /**
- * What to look at before arrows are shot at home. Only words: it judges nothing.
+ * What to look at before arrows are shot at home. Only words: it judges nothing. It is put away for one place at a time.
  *
- * @event range-check-dismiss the archer has read it and does not want to see it again
+ * @prop place the archer's own name for it; empty until it is named
+ * @event range-check-dismiss the archer has read it and does not want to see it again at this place
  */
 @customElement('range-check')
 export class RangeCheck extends LitElement {
@@ -37,11 +38,13 @@ export class RangeCheck extends LitElement {
     `,
   ];
 
+  @property() place = '';
+
   override render() {
     return html`<aside class="notice" aria-label="Shooting at home">
       <p>
-        <strong>Shooting at home?</strong> Check backstop, surroundings, bystanders and light. Local rules and your club's rules come
-        first.
+        <strong>Shooting at home?</strong> Local rules and your club's rules come first. Then check backstop, surroundings, bystanders and
+        light.
       </p>
       <details>
         <summary>What to check</summary>
@@ -50,7 +53,11 @@ export class RangeCheck extends LitElement {
         </ul>
         <p>If one line is not true, do not shoot.</p>
       </details>
-      <button type="button" class="quiet" @click=${this.#onDismiss}>Checked: put this away</button>
+      ${
+        this.place === ''
+          ? html`<p class="dim small">Name the place, and this can be put away for it.</p>`
+          : html`<button type="button" class="quiet" @click=${this.#onDismiss}>Checked: put this away for ${this.place}</button>`
+      }
     </aside>`;
   }
 

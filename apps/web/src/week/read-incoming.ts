@@ -25,14 +25,8 @@ export function readIncoming(text: string): Incoming {
   if (format === 'backup') {
     const read = parseBackup(text);
     if (!read.ok) return { kind: 'refused', problems: read.problems };
-    const { kit, programs, drills, days, weeks, notes, majorGoal, madeAt } = read.backup;
-    return {
-      kind: 'journal',
-      journal: { drills, days, weeks, ...(notes ? { notes } : {}), ...(majorGoal ? { majorGoal } : {}) },
-      programs,
-      kit,
-      madeAt,
-    };
+    const { format: _format, version: _version, kit, programs, madeAt, ...journal } = read.backup;
+    return { kind: 'journal', journal, programs, kit, madeAt };
   }
   if (format === 'hand-over') {
     const read = parseHandOver(text);

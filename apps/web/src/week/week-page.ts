@@ -13,6 +13,7 @@ import './day-strip.ts';
 import { daysOfWeek, mondayOfWeek, shiftWeek, weekdayOf, weekListing } from './iso-weeks.ts';
 import './journal-exchange.ts';
 import { JournalKeeper } from './journal-keeper.ts';
+import { knownPlaces, placeOfDay } from './shooting-places.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from './week-summary.ts';
@@ -177,8 +178,11 @@ export class WeekPageElement extends PlaceElement {
     </li>`;
   }
 
-  #openDay({ kit, today }: App['view'], { date, drills }: DaySummary) {
+  #openDay({ kit, today, journal }: App['view'], { date, drills }: DaySummary) {
     if (date > today) return html`<p class="open dim">This day is still to come.</p>`;
+    const entry = this.#keeper.dayOf(date);
+    const place = placeOfDay(journal.days, entry);
+    const elsewhere = kit.rangeCheckPlaces.filter((one) => one !== place);
     return html`<div class="open">
       ${
         drills.length > 0
@@ -188,12 +192,14 @@ export class WeekPageElement extends PlaceElement {
           : nothing
       }
       <day-entry
-        .entry=${this.#keeper.dayOf(date)}
+        .entry=${entry}
         .units=${kit.units}
-        .showsRangeCheck=${kit.rangeCheckDone !== true}
+        .place=${place}
+        .places=${knownPlaces(journal.days)}
+        .checkedPlaces=${kit.rangeCheckPlaces}
         @day-change=${this.#changeDay}
-        @range-check-dismiss=${() => this.app?.act.changeKit({ rangeCheckDone: true })}
-        @range-check-show=${() => this.app?.act.changeKit({ rangeCheckDone: false })}
+        @range-check-dismiss=${() => this.app?.act.changeKit({ rangeCheckPlaces: [...elsewhere, place].slice(-20) })}
+        @range-check-show=${() => this.app?.act.changeKit({ rangeCheckPlaces: elsewhere })}
       ></day-entry>
     </div>`;
   }

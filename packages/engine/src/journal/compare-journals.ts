@@ -21,7 +21,8 @@ export interface JournalComparison {
   weeks: Comparison;
   /** Scraps of the notes wall, by id. */
   notes: Comparison;
-  /** Sums over all four. */
+  milestones: Comparison;
+  /** Sums over all five. */
   addedCount: number;
   changedCount: number;
   keptCount: number;
@@ -40,13 +41,15 @@ export function compareJournals(ours: Journal, incoming: Journal): JournalCompar
   const days = compare(ours.days, incoming.days, (entry) => entry.date);
   const weeks = compare(ours.weeks, incoming.weeks, (page) => page.week);
   const notes = compare(ours.notes ?? [], incoming.notes ?? [], (note) => note.id);
+  const milestones = compare(ours.milestones ?? [], incoming.milestones ?? [], (one) => one.id);
   const sum = (of: (comparison: Comparison) => string[]): number =>
-    of(drills).length + of(days).length + of(weeks).length + of(notes).length;
+    [drills, days, weeks, notes, milestones].reduce((count, one) => count + of(one).length, 0);
   return {
     drills,
     days,
     weeks,
     notes,
+    milestones,
     addedCount: sum((one) => one.added),
     changedCount: sum((one) => one.changed),
     keptCount: sum((one) => one.kept),

@@ -90,7 +90,7 @@ export function formatDaysCsv(journal: Journal): string {
     'shooting effort',
   ];
   const work = ['strength minutes', 'mobility minutes', 'fitness minutes', 'drills', 'hold seconds'];
-  const words = ['readiness', 'feel', 'feel in words', 'pain', 'note'];
+  const words = ['readiness', 'feel', 'feel in words', 'pain', 'note', 'place'];
   return formatCsv([
     [...header, ...work, ...words],
     ...[...totals.keys()].sort().map((date) => {
@@ -115,6 +115,7 @@ export function formatDaysCsv(journal: Journal): string {
         entry?.feelWords,
         entry?.pain,
         entry?.note,
+        entry?.place,
       ];
     }),
   ]);

@@ -7,6 +7,7 @@ import {
   dayEntrySchema,
   type Journal,
   journalSchema,
+  type Milestone,
   type WeekPage,
   weekPageSchema,
 } from './journal.ts';
@@ -48,6 +49,8 @@ export const handOverSchema = z.strictObject({
   weeks: z.array(weekPageSchema),
   days: z.array(dayEntrySchema),
   drills: z.array(drillRecordSchema),
+  /** What is open, and what was reached up to the last day. */
+  milestones: journalSchema.shape.milestones,
 });
 /** A stretch of an archer's journal for the coach to read, and what the coach answers. */
 export type HandOver = z.output<typeof handOverSchema>;
@@ -90,6 +93,7 @@ export function createHandOver(input: HandOverInput): HandOver {
   const [firstWeek, lastWeek] = [isoWeek(from), isoWeek(to)];
   const drills = journal.drills.filter(isInSpan);
   const days = journal.days.filter(isInSpan);
+  const milestones = journal.milestones?.filter((one) => one.setDay <= to && (one.reachedDay ?? to) <= to) ?? [];
   const weeks = journal.weeks.filter(({ week }) => firstWeek <= week && week <= lastWeek);
   return {
     format: 'larkhold/hand-over',
@@ -106,6 +110,7 @@ export function createHandOver(input: HandOverInput): HandOver {
     weeks: includesNotes ? weeks : weeks.map(withoutReview),
     days: includesNotes ? days : days.map(withoutNotes),
     drills: includesNotes ? drills : drills.map(withoutNote),
+    ...(milestones.length === 0 ? {} : { milestones: includesNotes ? milestones : milestones.map(withoutWords) }),
   };
 }
 
@@ -150,8 +155,8 @@ export function commentedWeek(journal: Journal, handOver: HandOver, editedAt: st
 export function parseHandOver(text: string): { ok: true; handOver: HandOver } | { ok: false; problems: FileProblem[] } {
   const read = readFile(text, handOverFormat);
   if (!read.ok) return read;
-  const { drills, days, weeks } = mergeJournals(read.value, createJournal());
-  return { ok: true, handOver: { ...read.value, drills, days, weeks } };
+  const { drills, days, weeks, milestones } = mergeJournals(read.value, createJournal());
+  return { ok: true, handOver: { ...read.value, drills, days, weeks, ...(milestones ? { milestones } : {}) } };
 }
 
 /**
@@ -161,17 +166,21 @@ export function parseHandOver(text: string): { ok: true; handOver: HandOver } | 
  */
 export function formatHandOver(handOver: HandOver): string {
   const { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal, ...lists } = handOver;
-  const { programs, answers, weeks, days, drills } = lists;
+  const { programs, answers, weeks, days, drills, milestones } = lists;
   const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal };
-  return formatLines({ ...head, programs, answers, weeks, days, drills });
+  return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
 }
 
 function withoutNote({ note: _private, ...record }: DrillRecord): DrillRecord {
   return record;
 }
 
-function withoutNotes({ note: _note, feelWords: _words, ...entry }: DayEntry): DayEntry {
+function withoutNotes({ note: _note, feelWords: _words, place: _place, ...entry }: DayEntry): DayEntry {
   return entry;
+}
+
+function withoutWords({ words: _words, ...milestone }: Milestone): Milestone {
+  return milestone;
 }
 
 /** Goal, focus and sketch are what the coach and the archer work on; the review is the archer's own. */

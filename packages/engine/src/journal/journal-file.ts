@@ -15,6 +15,7 @@ export const journalFileSchema = z.strictObject({
   days: z.array(dayEntrySchema),
   drills: z.array(drillRecordSchema),
   notes: journalSchema.shape.notes,
+  milestones: journalSchema.shape.milestones,
 });
 
 const journalFormat: FileFormat<z.output<typeof journalFileSchema>> = {
@@ -37,8 +38,8 @@ export function parseJournal(
 ): { ok: true; journal: Journal; madeAt?: string } | { ok: false; problems: FileProblem[] } {
   const read = readFile(text, journalFormat);
   if (!read.ok) return read;
-  const { drills, days, weeks, notes, majorGoal, madeAt } = read.value;
-  const journal = mergeJournals({ drills, days, weeks, notes, majorGoal }, createJournal());
+  const { format: _format, version: _version, madeAt, ...stored } = read.value;
+  const journal = mergeJournals(stored, createJournal());
   return { ok: true, journal, ...(madeAt === undefined ? {} : { madeAt }) };
 }
 
@@ -49,8 +50,9 @@ export function parseJournal(
  * @returns the file's text. The same journal gives the same text.
  */
 export function formatJournal(journal: Journal, madeAt?: string): string {
-  const { drills, days, weeks, notes, majorGoal } = mergeJournals(journal, createJournal());
-  return formatLines({ format: 'larkhold/journal', version: 1, madeAt, majorGoal, weeks, days, drills, notes });
+  const { drills, days, weeks, notes, milestones, majorGoal } = mergeJournals(journal, createJournal());
+  const head = { format: 'larkhold/journal', version: 1, madeAt, majorGoal };
+  return formatLines({ ...head, weeks, days, drills, notes, milestones });
 }
 
 /**

@@ -23,6 +23,8 @@ export type Work = z.output<typeof workSchema>;
 export const dayEntrySchema = z.strictObject({
   date: z.iso.date(),
   arrows: z.array(arrowsSchema).max(50).optional(),
+  /** Where arrows were shot, as the archer calls it. */
+  place: z.string().min(1).max(60).optional(),
   shootingEffort: z.number().min(0).max(10).optional(),
   shootingMinutes: z.number().min(0).max(1440).optional(),
   work: z.array(workSchema).max(50).optional(),
@@ -79,6 +81,22 @@ export const noteScrapSchema = z.strictObject({
 /** A scrap on the notes wall: words, a drawing, or both; pinned to a program, a week, or nothing. */
 export type NoteScrap = z.output<typeof noteScrapSchema>;
 
+/** Something to reach or reached, in the archer's own words. */
+export const milestoneSchema = z.strictObject({
+  id: z.string().min(1).max(64),
+  text: z.string().min(1).max(400),
+  /** The day it was written down. */
+  setDay: z.iso.date(),
+  /** The day it was reached, as the archer says; absent while it is open. */
+  reachedDay: z.iso.date().optional(),
+  /** How it came about. */
+  words: z.string().max(1000).optional(),
+  editedAt: z.string().optional(),
+  removed: z.literal(true).optional(),
+});
+/** Something to reach or reached, in the archer's own words; its identity is its id. */
+export type Milestone = z.output<typeof milestoneSchema>;
+
 /** Everything that was done, by day, drill and week. */
 export const journalSchema = z.strictObject({
   drills: z.array(drillRecordSchema),
@@ -86,6 +104,8 @@ export const journalSchema = z.strictObject({
   weeks: z.array(weekPageSchema),
   /** The notes wall; absent while it is empty. */
   notes: z.array(noteScrapSchema).optional(),
+  /** What was reached and what is open; absent while there is none. */
+  milestones: z.array(milestoneSchema).optional(),
   majorGoal: z.strictObject({ text: z.string().max(1000), editedAt: z.string() }).optional(),
 });
 /** Everything that was done, by day, drill and week. */

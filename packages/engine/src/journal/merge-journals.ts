@@ -1,6 +1,6 @@
 import type { DrillRecord } from './drill-record.ts';
 import { chooseVersion, compareInstants, type Edited } from './edit-order.ts';
-import type { Journal, NoteScrap } from './journal.ts';
+import type { Journal, Milestone, NoteScrap } from './journal.ts';
 
 /**
  * Merges two journals: the union of what both hold, each thing once, the later edit where they differ (see `chooseVersion`). Removed things
@@ -15,11 +15,13 @@ export function mergeJournals(a: Journal, b: Journal): Journal {
       ? (a.majorGoal ?? b.majorGoal)
       : chooseVersion(a.majorGoal, b.majorGoal);
   const notes = union(a.notes ?? [], b.notes ?? [], (note) => note.id).sort(byMaking);
+  const milestones = union(a.milestones ?? [], b.milestones ?? [], (one) => one.id).sort(bySetting);
   return {
     drills: union(a.drills, b.drills, (record) => record.id).sort(byTime),
     days: union(a.days, b.days, (entry) => entry.date).sort((x, y) => compareText(x.date, y.date)),
     weeks: union(a.weeks, b.weeks, (page) => page.week).sort((x, y) => compareText(x.week, y.week)),
     ...(notes.length === 0 ? {} : { notes }),
+    ...(milestones.length === 0 ? {} : { milestones }),
     ...(majorGoal === undefined ? {} : { majorGoal }),
   };
 }
@@ -37,6 +39,7 @@ export function visibleJournal(journal: Journal): Journal {
     days: journal.days.filter(stands),
     weeks: journal.weeks.filter(stands),
     ...(journal.notes === undefined ? {} : { notes: journal.notes.filter(stands) }),
+    ...(journal.milestones === undefined ? {} : { milestones: journal.milestones.filter(stands) }),
   };
 }
 
@@ -66,6 +69,10 @@ function byTime(a: DrillRecord, b: DrillRecord): number {
 
 function byMaking(a: NoteScrap, b: NoteScrap): number {
   return compareInstants(a.madeAt, b.madeAt) || compareText(a.madeAt, b.madeAt) || compareText(a.id, b.id);
+}
+
+function bySetting(a: Milestone, b: Milestone): number {
+  return compareText(a.setDay, b.setDay) || compareText(a.id, b.id);
 }
 
 function compareText(a: string, b: string): number {
