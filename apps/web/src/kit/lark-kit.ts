@@ -7,7 +7,6 @@ import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from
 import { PlaceElement } from '../place-element.ts';
 import '../safety/lark-integrity.ts';
 import '../notes/lark-shot-process.ts';
-import '../notes/lark-shot-process.ts';
 import { choiceOf } from './choice-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-kit-controls.ts';
