@@ -7,6 +7,7 @@ import { PlaceElement } from '../place-element.ts';
 import { idOf, toolWords } from '../program-words.ts';
 import { benchHref, hrefOf } from '../routing.ts';
 import { isForField, pastedProgram } from '../share/pasted-program.ts';
+import '../routines/lark-routines.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import '../notes/lark-notes.ts';
 import './lark-file-answer.ts';
@@ -120,6 +121,11 @@ export class LarkRack extends PlaceElement {
       >
         Or drop a .drill.json file here, or paste a program or a link to one.
       </p>
+      <section aria-labelledby="routines">
+        <h2 id="routines">Routines without a bow</h2>
+        <p class="dim">Strength and mobility, ticked off line by line. They go into the diary as minutes, not as holds.</p>
+        <lark-routines></lark-routines>
+      </section>
       <section aria-labelledby="notes">
         <h2 id="notes">Notes</h2>
         <lark-notes></lark-notes>
