@@ -1,5 +1,6 @@
 // The published schema (JSON Schema 2020-12) as Ajv, an independent validator, reads it, against this reader of program files.
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { builtInPrograms, formatProgram, parseProgram, programJsonSchema } from '@larkhold/engine';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, it } from 'vitest';
@@ -11,6 +12,11 @@ const validate = ajv.compile(programJsonSchema);
 
 const fixture = readFileSync(new URL('../fixtures/program/v1-weekday-holding.drill.json', import.meta.url), 'utf8');
 const publishedSchema = readFileSync(new URL('../../docs/program.schema.json', import.meta.url), 'utf8');
+/** The copy that comes with the package, found as another program finds it. */
+const packagedSchema = readFileSync(
+  createRequire(import.meta.url).resolve('@larkhold/engine/program.schema.json'),
+  'utf8',
+);
 
 type Path = readonly (string | number)[];
 
@@ -76,6 +82,7 @@ describe('the JSON Schema', () => {
   it('is the one in the docs', () => {
     // After a change, write JSON.stringify(programJsonSchema, null, 2) there and run `npm run format`.
     expect(JSON.parse(publishedSchema)).toEqual(programJsonSchema);
+    expect(packagedSchema).toBe(publishedSchema);
   });
 
   it.each([...builtInPrograms.map(formatProgram), fixture])('agrees on a valid file', (text) => {
