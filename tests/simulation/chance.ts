@@ -1,0 +1,15 @@
+/**
+ * The same throws of the dice each time.
+ * @param seed a whole number
+ * @returns gives numbers from 0 up to 1
+ * @source mulberry32, public domain, Tommy Ettinger 2017
+ */
+export function createChance(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let mixed = Math.imul(state ^ (state >>> 15), state | 1);
+    mixed ^= mixed + Math.imul(mixed ^ (mixed >>> 7), mixed | 61);
+    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
+  };
+}
