@@ -18,6 +18,7 @@ const pages = {
   week: () => import('./week/week-page.ts'),
   trends: () => import('./trends/trends-page.ts'),
   coach: () => import('./coach/coach-page.ts'),
+  milestones: () => import('./milestones/milestones-page.ts'),
   bench: () => import('./bench/bench-page.ts'),
   open: () => import('./share/lark-open-link.ts'),
   plan: () => import('./plan/plan-page.ts'),
@@ -127,6 +128,7 @@ export class LarkApp extends LitElement {
       if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
+      if (page === 'milestones') return html`<milestones-page></milestones-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;
     }
     if (place === 'rack') {

@@ -1,4 +1,4 @@
-import { type DrillRecord, formatJournal } from '@larkhold/engine';
+import type { DrillRecord } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -9,6 +9,7 @@ import '../line/lark-day-strip.ts';
 import '../load/load-summary.ts';
 import { PlaceElement } from '../place-element.ts';
 import { hrefOf } from '../routing.ts';
+import { saveJournal } from '../week/save-journal.ts';
 import { drillsByDay } from './drills-by-day.ts';
 import './lark-drill-entry.ts';
 
@@ -72,7 +73,8 @@ export class LarkJournal extends PlaceElement {
         <h1>Journal</h1>
         <a class="button" href="#/week">This week</a>
         <a class="button" href="#/trends">Trends</a>
-        <button @click=${() => app.act.saveFile(`larkhold-${today}.journal.json`, formatJournal(journal))}>
+        <a class="button" href="#/milestones">Milestones</a>
+        <button @click=${() => saveJournal(app)}>
           Save as a file
         </button>
       </header>

@@ -40,6 +40,7 @@ export class TrendsPage extends PlaceElement {
         <p><a href="#/week">Write down a day</a></p>`;
     }
     return html`<h1>Trends</h1>
+      <p><a href="#/milestones">Milestones: what you reached, and what is open</a></p>
       <div class="row" role="group" aria-label="Span">
         ${spans.map(
           ({ words }, index) => html`<button

@@ -5,7 +5,6 @@ import {
   formatDaysCsv,
   formatDrillsCsv,
   formatHandOver,
-  formatJournal,
   formatRepsCsv,
   type Journal,
   mergeJournals,
@@ -16,6 +15,7 @@ import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
 import { fileNameOf } from '../save-file.ts';
 import { shiftDay } from './iso-weeks.ts';
+import { saveJournal } from './save-journal.ts';
 
 /** Days that a hand-over holds unless others are chosen: four weeks. */
 const USUAL_SPAN_DAYS = 28;
@@ -153,11 +153,6 @@ export class FileOut extends PlaceElement {
 /** The store gives things as they came; a table is read from the first day to the last. */
 function inOrder({ view }: App): Journal {
   return mergeJournals(view.journal, createJournal());
-}
-
-/** Marks of removed things go with it, so that another device removes them too. */
-async function saveJournal(app: App): Promise<void> {
-  save(app, 'journal.json', formatJournal(await app.act.storedJournal(), app.act.instant()));
 }
 
 function save(app: App, kind: string, text: string): void {

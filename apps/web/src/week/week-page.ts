@@ -126,6 +126,7 @@ export class WeekPageElement extends PlaceElement {
             .value=${page.goal ?? ''}
             @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
         /></label>
+        <p><a href="#/milestones">Milestones</a></p>
         <fieldset>
           <legend>Days with a drill planned</legend>
           <div class="plan">
