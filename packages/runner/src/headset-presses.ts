@@ -8,6 +8,8 @@ const BUTTONS = [
   ['previoustrack', 'Headset:previous'],
 ] as const;
 
+const PRESSES = ['pointerdown', 'keydown'] as const;
+
 /** Browsers hand headset buttons only to a page that plays something of at least five seconds. */
 const SILENCE_SECONDS = 10;
 const SILENCE_HZ = 8000;
@@ -26,13 +28,19 @@ export function headsetPresses(title: string): PressSource {
       const url = URL.createObjectURL(silentSound());
       silence.src = url;
       silence.loop = true;
-      // Refused without a press; the press that begins the drill lets it through.
-      silence.play().catch(() => undefined);
+      const play = () => silence.play().then(waitNoMore, () => undefined);
+      const waitNoMore = () => {
+        for (const press of PRESSES) window.removeEventListener(press, play, { capture: true });
+      };
+      // Refused without a press; the next press lets it through.
+      for (const press of PRESSES) window.addEventListener(press, play, { capture: true });
+      void play();
       if ('MediaMetadata' in globalThis) session.metadata = new MediaMetadata({ title });
       for (const [action, code] of BUTTONS) setHandler(session, action, () => onPress(code));
       return () => {
         for (const [action] of BUTTONS) setHandler(session, action, null);
         session.metadata = null;
+        waitNoMore();
         silence.pause();
         silence.removeAttribute('src');
         URL.revokeObjectURL(url);

@@ -93,7 +93,8 @@ export class LarkDrill extends LitElement {
     );
     if (this.settings.fullScreen) this.requestFullscreen?.().catch(() => undefined);
     this.#drill.begin();
-    this.#listen();
+    // Heard already since the element stood in the page; a microphone is not opened twice.
+    if (this.#endListening.length === 0) this.#listen();
   }
 
   /** Where the drill stands; undefined before it begins. */

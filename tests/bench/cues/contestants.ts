@@ -19,8 +19,17 @@ async function openContext(): Promise<{ audio: AudioContext; gain: GainNode }> {
   const audio = new AudioContext();
   await audio.resume();
   const gain = audio.createGain();
-  gain.connect(audio.destination);
+  leadOut(gain);
   return { audio, gain };
+}
+
+/** Whether all of this is kept from the loudspeaker. It is captured before. */
+let isMuted = false;
+
+function leadOut(gain: GainNode): void {
+  const out = gain.context.createGain();
+  out.gain.value = isMuted ? 0 : 1;
+  gain.connect(out).connect(gain.context.destination);
 }
 
 function toneBuffer(audio: BaseAudioContext): AudioBuffer {
@@ -66,6 +75,8 @@ async function absoluteTimers(): Promise<Contestant> {
     const howl: Howl = new Howl({ src: [bytes], format: ['wav'], pool: 20, onload: () => resolve(howl) });
   });
   await Howler.ctx.resume();
+  Howler.masterGain.disconnect();
+  leadOut(Howler.masterGain);
   return {
     name: 'absolute timers + play()',
     capture: await captureOnsets(Howler.ctx, Howler.masterGain),
@@ -91,7 +102,7 @@ async function transport(): Promise<Contestant> {
   // Native nodes throughout, so that the capture is the same for everyone.
   Tone.setContext(new Tone.Context({ context: audio, clockSource: 'worker' }));
   const gain = audio.createGain();
-  gain.connect(audio.destination);
+  leadOut(gain);
   const buffer = toneBuffer(audio);
   return {
     name: 'tone transport',
@@ -128,7 +139,12 @@ async function larkhold(): Promise<Contestant> {
   };
 }
 
-/** Everyone, each with an audio context of its own in this one page. */
-export async function openContestants(): Promise<Contestant[]> {
+/**
+ * Everyone, each with an audio context of its own in this one page.
+ * @param isSilent keeps all of them from the loudspeaker
+ * @returns them, ready to begin
+ */
+export async function openContestants(isSilent: boolean): Promise<Contestant[]> {
+  isMuted = isSilent;
   return [await chainedTimers(), await absoluteTimers(), await transport(), await larkhold()];
 }

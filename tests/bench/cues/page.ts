@@ -9,10 +9,12 @@ export interface Load {
   blockMs: number;
   /** How often, milliseconds; 0 for once, in the middle. */
   everyMs: number;
+  /** Nothing leaves the page, as at home with the level at 0: a page that is heard is not slowed when it is hidden. */
+  isSilent: boolean;
 }
 
 declare global {
-  var runLoad: (load: Load) => Promise<{ scores: Score[]; delayMs: number }>;
+  var runLoad: (load: Load) => Promise<{ scores: Score[]; delayMs: number; visibility: string }>;
 }
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
@@ -22,8 +24,8 @@ function block(ms: number): void {
   while (performance.now() < untilMs);
 }
 
-globalThis.runLoad = async ({ times, blockMs, everyMs }) => {
-  const contestants = await openContestants();
+globalThis.runLoad = async ({ times, blockMs, everyMs, isSilent }) => {
+  const contestants = await openContestants(isSilent);
   await wait(1500);
   const originMs = performance.now() + 500;
   for (const { begin } of contestants) begin(times, originMs);
@@ -40,5 +42,5 @@ globalThis.runLoad = async ({ times, blockMs, everyMs }) => {
   const delayMs = (audio.baseLatency + audio.outputLatency) * 1000;
   const planned = times.map((atMs) => originMs + atMs);
   const scores = contestants.map(({ name, capture }) => score(name, planned, capture.onsets.map(capture.toPage)));
-  return { scores, delayMs };
+  return { scores, delayMs, visibility: document.visibilityState };
 };
