@@ -1,6 +1,6 @@
 import { builtInPrograms, formatProgram } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { App } from '../app-context.ts';
 import './lark-share.ts';
 import type { LarkShare } from './lark-share.ts';
@@ -43,22 +43,64 @@ test('without a picker the file is saved by the app', async () => {
   expect(saved).toEqual([['club-starter.drill.json', formatProgram(program)]]);
 });
 
-test('with a picker the same file is written again without asking', async () => {
-  const written: string[] = [];
+/** A file of the browser's own disk: a real handle, which can be kept, as one that was picked. */
+async function fileToPick(name: string) {
+  const root = await navigator.storage.getDirectory();
+  const folder = await root.getDirectoryHandle('picked', { create: true });
+  const handle = await folder.getFileHandle(name, { create: true });
+  const textIn = async () => (await handle.getFile()).text();
+  return { remove: () => root.removeEntry('picked', { recursive: true }), handle, textIn };
+}
+
+test('with a picker the same file is written again without asking, also after the page was left', async () => {
+  const { remove, handle, textIn } = await fileToPick('mine.drill.json');
   let asked = 0;
   scope.showSaveFilePicker = async () => {
     asked += 1;
-    const createWritable = async () => ({
-      write: async (text: string) => void written.push(text),
-      close: async () => {},
-    });
-    return { name: 'mine.drill.json', createWritable };
+    return handle;
   };
   const { share } = await shareOf();
   await press(share, 'Save as a file');
   expect(said(share)).toBe('Saved to mine.drill.json.');
-  await press(share, 'Save again to mine.drill.json');
-  expect([asked, written]).toEqual([1, [formatProgram(program), formatProgram(program)]]);
+  expect(await textIn()).toBe(formatProgram(program));
+  share.remove();
+
+  const { share: later } = await shareOf('Else.');
+  await vi.waitFor(() => expect(later.renderRoot.textContent).toContain('Save again to mine.drill.json'));
+  await press(later, 'Save again to mine.drill.json');
+  await vi.waitFor(() => expect(said(later)).toBe('Saved to mine.drill.json.'));
+  expect([asked, await textIn()]).toEqual([1, formatProgram({ ...program, about: 'Else.' })]);
+
+  // another program does not get this file
+  later.program = builtInPrograms[1]!;
+  await later.updateComplete;
+  expect(later.renderRoot.textContent).not.toContain('Save again');
+
+  // a file that is gone is told and forgotten
+  later.program = program;
+  await vi.waitFor(() => expect(later.renderRoot.textContent).toContain('Save again'));
+  await remove();
+  await press(later, 'Save again');
+  await vi.waitFor(() => expect(said(later)).toBe('mine.drill.json could not be written. Save to another file.'));
+  expect(later.renderRoot.textContent).not.toContain('Save again');
+});
+
+test('an archer who does not allow the writing is told, and may allow it later', async () => {
+  let answer = 'denied';
+  const written: string[] = [];
+  scope.showSaveFilePicker = async () => ({
+    name: 'mine.drill.json',
+    requestPermission: async () => answer,
+    createWritable: async () => ({ write: async (text: string) => void written.push(text), close: async () => {} }),
+  });
+  const { share } = await shareOf('Once more.');
+  share.program = { ...program, id: undefined, title: 'Attic' };
+  await share.updateComplete;
+  await press(share, 'Save as a file');
+  expect([said(share), written]).toEqual(['mine.drill.json could not be written. Save to another file.', []]);
+  answer = 'granted';
+  await press(share, 'Save as a file');
+  expect([said(share), written.length]).toEqual(['Saved to mine.drill.json.', 1]);
 });
 
 test('an archer who chooses no file has saved nothing, and is told nothing', async () => {
@@ -66,7 +108,7 @@ test('an archer who chooses no file has saved nothing, and is told nothing', asy
     throw new DOMException('', 'AbortError');
   };
   const { share, saved } = await shareOf('Else.');
-  await press(share, 'Save to another');
+  await press(share, 'Save as a file');
   expect([saved, said(share)]).toEqual([[], '']);
 });
 

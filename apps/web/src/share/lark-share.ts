@@ -4,11 +4,9 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../place-element.ts';
 import { fileNameOf } from '../save-file.ts';
 import { canChooseFile, chooseFile, type FileTarget } from './file-target.ts';
+import { forgetTarget, keepTarget, keptTarget } from './kept-targets.ts';
 import { formatLink } from './program-link.ts';
 import { qrOf } from './qr-modules.ts';
-
-/** Files chosen while the page is open, by program: saving again asks nothing. */
-const targets = new Map<string, FileTarget>();
 
 /**
  * Gives a program to somebody else: as a file, by the system's sheet, as a link, as a QR code.
@@ -62,7 +60,11 @@ export class LarkShare extends PlaceElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('program')) return;
-    this.target = this.program && targets.get(keyOf(this.program));
+    const { program } = this;
+    const old: Program | undefined = changed.get('program');
+    if (program && old && keyOf(program) === keyOf(old)) return;
+    this.target = undefined;
+    if (program && canChooseFile(window)) void this.#recall(keyOf(program));
   }
 
   override render() {
@@ -122,15 +124,25 @@ export class LarkShare extends PlaceElement {
     }
   };
 
+  async #recall(key: string): Promise<void> {
+    const target = await keptTarget(key);
+    if (target && this.program && keyOf(this.program) === key) this.target ??= target;
+  }
+
   async #write(target: FileTarget): Promise<void> {
     const { program } = this;
     if (!program) return;
     try {
       await target.write(formatProgram(program));
-      targets.set(keyOf(program), target);
+      await keepTarget(keyOf(program), target);
       this.target = target;
       this.said = `Saved to ${target.name}.`;
-    } catch {
+    } catch (error) {
+      // Moved or deleted: it will not come back. A refusal may be taken back.
+      if (error instanceof DOMException && error.name === 'NotFoundError') {
+        await forgetTarget(keyOf(program));
+        this.target = undefined;
+      }
       this.said = `${target.name} could not be written. Save to another file.`;
     }
   }
