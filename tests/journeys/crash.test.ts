@@ -92,10 +92,12 @@ describe.concurrent('a drill that is cut off in the middle of a hold', () => {
 async function startKillable(profile: string): Promise<{ browser: Browser; child: ChildProcess; page: Page }> {
   const path = findChromium();
   if (!path) throw new Error('no Chromium found');
-  const child = spawn(path, [
+  const flags = [
     ...chromiumFlags,
     ...['--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'],
-  ]);
+  ];
+  // In a process group of its own, so that all of the browser's processes die at once, as by a power cut.
+  const child = spawn(path, flags, { detached: true });
   const address = await new Promise<string>((resolve, reject) => {
     let said = '';
     child.stderr?.on('data', (chunk) => {
@@ -111,20 +113,24 @@ async function startKillable(profile: string): Promise<{ browser: Browser; child
   return { browser, child, page };
 }
 
+async function killAll(child: ChildProcess): Promise<void> {
+  const gone = new Promise((resolve) => child.once('exit', resolve));
+  if (child.pid) process.kill(-child.pid, 'SIGKILL');
+  await gone;
+}
+
 it.concurrent('a drill survives the kill of the whole browser', async () => {
   const profile = mkdtempSync(join(tmpdir(), 'larkhold-profile-'));
   const first = await startKillable(profile);
   await first.page.goto(`${inject('address')}#/line`);
   await takeProgram(first.page, holdsFile(3, 3));
   await drillToHold(first.page, 1);
-  const gone = new Promise((resolve) => first.child.once('exit', resolve));
-  first.child.kill('SIGKILL');
-  await gone;
+  await killAll(first.child);
 
   const second = await startKillable(profile);
   await second.page.goto(`${inject('address')}#/line`);
   const { drills } = await closeIt(second.page);
   expect(outcomesOf(drills[0])).toEqual(['held', 'unsure']);
-  second.child.kill('SIGKILL');
+  await killAll(second.child);
   rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
 });

@@ -61,7 +61,7 @@ test('with a picker the same file is written again without asking, also after th
   };
   const { share } = await shareOf();
   await press(share, 'Save as a file');
-  expect(said(share)).toBe('Saved to mine.drill.json.');
+  await vi.waitFor(() => expect(said(share)).toBe('Saved to mine.drill.json.'));
   expect(await textIn()).toBe(formatProgram(program));
   share.remove();
 
