@@ -10,6 +10,7 @@ import type {
 } from '@larkhold/engine';
 import type { IntegrityReport, Kit, Persistence, RunningDrill, StoreTrouble } from '@larkhold/store';
 import { createContext } from '@lit/context';
+import type { FolderBackup, FolderBackupEnd } from './backup/folder-backup.ts';
 
 /** What the places show, as it stands now. Never changed in place: every change gives a new one. */
 export interface AppView {
@@ -71,6 +72,10 @@ export interface AppActions {
   /** Hands a file to the archer. */
   saveFile(name: string, text: string): void;
   saveBackup(): Promise<void>;
+  /** Backups into a folder; absent where the browser has no such thing. */
+  folderBackup?: FolderBackup;
+  /** Writes a backup into the chosen folder. @param asks a press may let the browser ask for leave. */
+  saveToFolder(asks: boolean): Promise<FolderBackupEnd>;
   /** Reads everything stored and says what is damaged. */
   checkStored(): Promise<IntegrityReport>;
   /** Hands over what lies on the disk as it is, good or not. @returns what went wrong, in plain words; nothing where it was saved */

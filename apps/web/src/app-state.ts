@@ -8,6 +8,7 @@ import {
 } from '@larkhold/engine';
 import { createBackup, createKit, formatBackup, type Kit, type Persistence, type Store } from '@larkhold/store';
 import type { App, AppActions, AppView } from './app-context.ts';
+import { createFolderBackup, type FolderBackupParts } from './backup/folder-backup.ts';
 import { demoDiary, withoutDemoDiary } from './demo-diary.ts';
 import { type DrillLock, onlyTab } from './safety/drill-lock.ts';
 
@@ -22,6 +23,8 @@ export interface Surroundings {
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;
   askForPersistence(): Promise<Persistence>;
+  /** Lets the archer choose a folder; left out where the browser cannot. */
+  pickFolder?: FolderBackupParts['pickFolder'];
   /** All that lies on the disk, table by table; left out where there is none. */
   dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
   /** One drill at a time over all tabs; where left out there is only this one. */
@@ -92,6 +95,7 @@ export function createAppState(around: Surroundings): AppState {
     await reload();
   }
 
+  const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
   const act: AppActions = {
     chooseProgram: (id) => act.changeKit({ programId: id }),
     putProgram: (program) => write(() => store.putProgram(program)),
@@ -129,6 +133,13 @@ export function createAppState(around: Surroundings): AppState {
     saveBackup: async () => {
       const backup = await createBackup(store, around.instant());
       around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
+      await act.changeKit({ backup: { ...kit.backup, lastAt: backup.madeAt } });
+    },
+    folderBackup,
+    async saveToFolder(asks) {
+      const end = (await folderBackup?.save(asks)) ?? 'no folder';
+      if (end === 'saved') await act.changeKit({ backup: { ...kit.backup, lastAt: around.instant() } });
+      return end;
     },
     checkStored: async () => {
       const report = await store.integrityReport();

@@ -2,6 +2,7 @@ import { ContextProvider } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { type App, appContext } from './app-context.ts';
+import './backup/backup-notice.ts';
 import './journal/lark-journal.ts';
 import './kit/lark-kit.ts';
 import './line/lark-line.ts';
@@ -117,7 +118,8 @@ export class LarkApp extends LitElement {
         <button @click=${this.newer}>Use it now</button>
       </div>`
           : nothing
-      }`;
+      }
+      <backup-notice></backup-notice>`;
   }
 
   #place() {

@@ -2,6 +2,7 @@ import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
 import { askForPersistence, dumpDatabase, openStore } from '@larkhold/store';
 import { createAppState } from './app-state.ts';
+import { folderPicker } from './backup/backup-folder.ts';
 import './lark-app.ts';
 import { createDrillLock } from './safety/drill-lock.ts';
 import { keepVersion } from './safety/newer-version.ts';
@@ -27,6 +28,7 @@ const state = createAppState({
     void tried.unlock().then(() => tried?.say(kind));
   },
   askForPersistence,
+  pickFolder: folderPicker(),
   dumpStored: () => dumpDatabase('larkhold'),
   drillLock: createDrillLock(),
 });

@@ -29,9 +29,10 @@ export class LarkJournal extends PlaceElement {
       header {
         display: flex;
         flex-wrap: wrap;
-        gap: 0.8rem 1.2rem;
-        align-items: end;
-        justify-content: space-between;
+        gap: 0.6rem;
+      }
+      h1 {
+        flex-basis: 100%;
       }
       lark-day-strip {
         margin-top: var(--gap);
@@ -74,9 +75,7 @@ export class LarkJournal extends PlaceElement {
         <a class="button" href="#/week">This week</a>
         <a class="button" href="#/trends">Trends</a>
         <a class="button" href="#/milestones">Milestones</a>
-        <button @click=${() => saveJournal(app)}>
-          Save as a file
-        </button>
+        <button @click=${() => saveJournal(app)}>Save as a file</button>
       </header>
       ${
         hasDemo

@@ -7,6 +7,7 @@ import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from
 import { PlaceElement } from '../place-element.ts';
 import '../safety/lark-integrity.ts';
 import '../notes/lark-shot-process.ts';
+import '../backup/backup-settings.ts';
 import { choiceOf } from './choice-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-kit-controls.ts';
@@ -38,6 +39,7 @@ export class LarkKit extends PlaceElement {
       ${this.#sound(app)}
       <lark-kit-display></lark-kit-display>
       <lark-kit-controls></lark-kit-controls>
+      <backup-settings></backup-settings>
       ${this.#stored(app)}
       ${this.#safety()}`;
   }

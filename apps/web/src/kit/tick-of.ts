@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from 'lit';
+import { live } from 'lit/directives/live.js';
 
 /**
  * A box to tick, with its words.
@@ -11,7 +12,7 @@ export function tickOf(words: string, isOn: boolean, change: (isOn: boolean) => 
   return html`<label class="tick">
     <input
       type="checkbox"
-      .checked=${isOn}
+      .checked=${live(isOn)}
       @change=${(event: Event) => {
         if (event.target instanceof HTMLInputElement) change(event.target.checked);
       }}

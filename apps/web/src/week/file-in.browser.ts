@@ -64,6 +64,17 @@ test('a backup is shown before it is taken in, and all of it can be undone', asy
   expect(await store.programs()).toEqual([]);
 });
 
+test('a backup’s kit never tells this device when it was last backed up, nor where to', async () => {
+  const { element, store, press } = await open(
+    backup.replace(/"backup":\s*\{[^}]*\}/, '"backup":{"everyDays":7,"lastAt":"2026-11-24T20:00:00Z","toFolder":true}'),
+  );
+  expect((await store.kit()).backup).toEqual({ toFolder: false });
+  element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
+  press('Take it in');
+  await expect.poll(async () => (await store.kit()).hand).toBe('left');
+  expect((await store.kit()).backup).toEqual({ toFolder: false });
+});
+
 test('without the tick a backup leaves the kit as it is', async () => {
   const { element, store, press } = await open(backup);
   press('Take it in');

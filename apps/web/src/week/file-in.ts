@@ -168,7 +168,8 @@ export class FileIn extends PlaceElement {
     await this.#remember(app, programs);
     await app.act.mergeInto(journal);
     for (const program of programs) await app.act.putProgram(program);
-    if (kit && this.takesKit) await app.act.changeKit(kit);
+    // When this device was last backed up, and where to, is its own.
+    if (kit && this.takesKit) await app.act.changeKit({ ...kit, backup: app.view.kit.backup });
     this.#say(`${this.name} was taken in.`);
   }
 
