@@ -1,4 +1,4 @@
-import { initialTransition, transition } from 'xstate';
+import { createActor } from 'xstate';
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { addToInstant, dayOfInstant } from '../units/instant.ts';
@@ -61,20 +61,17 @@ export function createSession(input: SessionInput): Session {
   const { program, programId, startedAt } = resumeFrom ?? input;
   const date = dayOfInstant(startedAt);
   const id = resumeFrom?.id ?? input.newId();
-  const machine = sessionMachine(timeline);
   const prescribedReps = repCountOf(timeline);
   const viewOf = viewer(timeline);
   const views = new Set<(view: SessionView) => void>();
   const repListeners = new Set<(rep: RepRecord) => void>();
 
-  let chart =
-    resumeFrom === undefined
-      ? initialTransition(machine)[0]
-      : machine.resolveState({ value: resumeFrom.state, context: structuredCopy(resumeFrom.walk) });
+  const actor = createActor(sessionMachine, { input: timeline, snapshot: resumeFrom && chartOf(timeline, resumeFrom) });
+  let chart = actor.start().getSnapshot();
   let ledger: Ledger = { ...(resumeFrom?.ledger ?? { elapsedMs: 0, livedMs: 0 }) };
 
   const seenMs = () => ledger.seenMs ?? 0;
-  const view = () => viewOf(chart.value, chart.context, seenMs());
+  const view = () => viewOf(chart.value, chart.context.walk, seenMs());
 
   function pass(toMs: number) {
     const spanMs = toMs - seenMs();
@@ -84,14 +81,16 @@ export function createSession(input: SessionInput): Session {
   }
 
   function react(event: ChartEvent) {
-    const endedBefore = chart.context.reps.length;
-    chart = transition(machine, chart, event)[0];
-    for (const rep of chart.context.reps.slice(endedBefore)) tell(repListeners, rep);
+    if (chart.status === 'done') return;
+    const endedBefore = chart.context.walk.reps.length;
+    actor.send(event);
+    chart = actor.getSnapshot();
+    for (const rep of chart.context.walk.reps.slice(endedBefore)) tell(repListeners, rep);
   }
 
   function walkTo(nowMs: number) {
-    while (chart.value === 'running' && chart.context.dueAtMs <= nowMs) {
-      const { dueAtMs } = chart.context;
+    while (chart.value === 'running' && chart.context.walk.dueAtMs <= nowMs) {
+      const { dueAtMs } = chart.context.walk;
       if (nowMs - dueAtMs > gapLimitMs) {
         react({ type: 'gap', atMs: seenMs() });
       } else {
@@ -140,14 +139,25 @@ export function createSession(input: SessionInput): Session {
       walkTo(nowMs);
       tellView();
     },
-    nextDeadlineMs: () => (chart.value === 'running' ? chart.context.dueAtMs : undefined),
+    nextDeadlineMs: () => (chart.value === 'running' ? chart.context.walk.dueAtMs : undefined),
     subscribe: (fn) => listen(views, fn),
     onRep: (fn) => listen(repListeners, fn),
     view,
     snapshot() {
-      const { value: state, context: walk } = chart;
+      const { value: state, context } = chart;
       const place = { timelineMs: timeline.durationMs, stepCount: timeline.steps.length };
-      return structuredCopy({ version: 1, id, program, programId, startedAt, ...place, state, walk, ledger });
+      const stored = {
+        version: 1,
+        id,
+        program,
+        programId,
+        startedAt,
+        ...place,
+        state,
+        walk: context.walk,
+        ledger,
+      } as const;
+      return structuredCopy(stored);
     },
     record() {
       const isOpen = chart.value !== 'done' && chart.value !== 'stopped';
@@ -158,13 +168,18 @@ export function createSession(input: SessionInput): Session {
         date,
         startedAt,
         endedAt: addToInstant(startedAt, wholeMs(ledger.elapsedMs)),
-        reps: chart.context.reps,
+        reps: chart.context.walk.reps,
         prescribedReps,
         durationMs: wholeMs(ledger.livedMs),
         open: isOpen ? (true as const) : undefined,
       });
     },
   };
+}
+
+/** The chart in the state in which a snapshot left it. */
+function chartOf(timeline: Timeline, { state, walk }: SessionSnapshot) {
+  return sessionMachine.resolveState({ value: state, context: { timeline, walk: structuredCopy(walk) } });
 }
 
 function checkNow(nowMs: number): void {

@@ -8,81 +8,88 @@ export interface ChartEvent {
   atMs: number;
 }
 
+/** What the chart carries: the timeline, and where on it the session stands. */
+export interface ChartContext {
+  timeline: Timeline;
+  walk: walking.Walk;
+}
+
 /**
- * The session's statechart. It has no clock and no effects: one `tick` ends at most one step, at that step's absolute deadline, and
- * what ended stands in the context's reps.
- * @param timeline what is walked
- * @returns an xstate machine for `initialTransition` and `transition`
+ * The session's statechart, one for all sessions. It has no clock and no effects: one `tick` ends at most one step, at that step's absolute
+ * deadline, and what ended stands in the walk's reps. Its input is the timeline.
  */
-export function sessionMachine(timeline: Timeline) {
-  return setup({
-    types: { context: {} as walking.Walk, events: {} as ChartEvent },
-    guards: {
-      isOver: ({ context }) => context.step === undefined,
-      endsWalk: ({ context }) => context.nextIndex >= timeline.steps.length,
-      isWait: ({ context }) => walking.isWait(context),
-      isRep: ({ context }) => walking.isRep(context),
-      skipsLast: ({ context }) =>
-        walking.isWait(context) && !timeline.steps.some((step, at) => at > context.nextIndex && step.kind === 'draw'),
-    },
-    actions: {
-      resume: assign(({ context, event }) => walking.resume(context, event.atMs)),
-      pause: assign(({ context, event }) => walking.pause(context, event.atMs)),
-      endStep: assign(({ context }) => walking.endStep(timeline, context)),
-      loseTime: assign(({ context, event }) => walking.loseTime(timeline, context, event.atMs)),
-      letDownNow: assign(({ context, event }) => walking.cutRep(timeline, context, 'short', event.atMs)),
-      giveUpRep: assign(({ context, event }) => walking.cutRep(timeline, context, 'skipped', event.atMs)),
-      skipNext: assign(({ context, event }) => walking.skipNext(timeline, context, event.atMs)),
-      moreRest: assign(({ context, event }) =>
-        walking.addRest(context, walking.MORE_REST_MS, context.dueAtMs - event.atMs),
-      ),
-      stopRunning: assign(({ context, event }) => walking.stop(timeline, context, context.dueAtMs - event.atMs)),
-      stopPaused: assign(({ context }) => walking.stop(timeline, context, context.leftMs)),
-    },
-  }).createMachine({
-    id: 'session',
-    initial: 'waiting',
-    context: walking.stand(timeline),
-    states: {
-      waiting: {
-        on: {
-          begin: [
-            { guard: 'isOver', target: 'done' },
-            { target: 'running', actions: 'resume' },
-          ],
-          stop: { target: 'stopped', actions: 'stopPaused' },
-        },
+export const sessionMachine = setup({
+  types: { context: {} as ChartContext, events: {} as ChartEvent, input: {} as Timeline },
+  guards: {
+    isOver: ({ context: { walk } }) => walk.step === undefined,
+    endsWalk: ({ context: { timeline, walk } }) => walk.nextIndex >= timeline.steps.length,
+    isWait: ({ context: { walk } }) => walking.isWait(walk),
+    isRep: ({ context: { walk } }) => walking.isRep(walk),
+    skipsLast: ({ context: { timeline, walk } }) =>
+      walking.isWait(walk) && !timeline.steps.some((step, at) => at > walk.nextIndex && step.kind === 'draw'),
+  },
+  actions: {
+    resume: step((_, walk, atMs) => walking.resume(walk, atMs)),
+    pause: step((_, walk, atMs) => walking.pause(walk, atMs)),
+    endStep: step((timeline, walk) => walking.endStep(timeline, walk)),
+    loseTime: step((timeline, walk, atMs) => walking.loseTime(timeline, walk, atMs)),
+    letDownNow: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'short', atMs)),
+    giveUpRep: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'skipped', atMs)),
+    skipNext: step((timeline, walk, atMs) => walking.skipNext(timeline, walk, atMs)),
+    moreRest: step((_, walk, atMs) => walking.addRest(walk, walking.MORE_REST_MS, walk.dueAtMs - atMs)),
+    stopRunning: step((timeline, walk, atMs) => walking.stop(timeline, walk, walk.dueAtMs - atMs)),
+    stopPaused: step((timeline, walk) => walking.stop(timeline, walk, walk.leftMs)),
+  },
+}).createMachine({
+  id: 'session',
+  initial: 'waiting',
+  context: ({ input: timeline }) => ({ timeline, walk: walking.stand(timeline) }),
+  states: {
+    waiting: {
+      on: {
+        begin: [
+          { guard: 'isOver', target: 'done' },
+          { target: 'running', actions: 'resume' },
+        ],
+        stop: { target: 'stopped', actions: 'stopPaused' },
       },
-      running: {
-        on: {
-          tick: [{ guard: 'endsWalk', target: 'done', actions: 'endStep' }, { actions: 'endStep' }],
-          pause: { target: 'paused', actions: 'pause' },
-          letDownNow: { guard: 'isRep', actions: 'letDownNow' },
-          skipRep: [
-            { guard: 'isRep', actions: 'giveUpRep' },
-            { guard: 'skipsLast', target: 'done', actions: 'skipNext' },
-            { guard: 'isWait', actions: 'skipNext' },
-          ],
-          moreRest: { guard: 'isWait', actions: 'moreRest' },
-          gap: [
-            // In the last let-down every rep is written already: nothing is left to ask or to walk.
-            { guard: 'endsWalk', target: 'done', actions: 'endStep' },
-            { target: 'paused', actions: 'loseTime' },
-          ],
-          stop: { target: 'stopped', actions: 'stopRunning' },
-        },
-      },
-      paused: {
-        on: {
-          resume: [
-            { guard: 'isOver', target: 'done', actions: 'resume' },
-            { target: 'running', actions: 'resume' },
-          ],
-          stop: { target: 'stopped', actions: 'stopPaused' },
-        },
-      },
-      done: { type: 'final' },
-      stopped: { type: 'final' },
     },
+    running: {
+      on: {
+        tick: [{ guard: 'endsWalk', target: 'done', actions: 'endStep' }, { actions: 'endStep' }],
+        pause: { target: 'paused', actions: 'pause' },
+        letDownNow: { guard: 'isRep', actions: 'letDownNow' },
+        skipRep: [
+          { guard: 'isRep', actions: 'giveUpRep' },
+          { guard: 'skipsLast', target: 'done', actions: 'skipNext' },
+          { guard: 'isWait', actions: 'skipNext' },
+        ],
+        moreRest: { guard: 'isWait', actions: 'moreRest' },
+        gap: [
+          // In the last let-down every rep is written already: nothing is left to ask or to walk.
+          { guard: 'endsWalk', target: 'done', actions: 'endStep' },
+          { target: 'paused', actions: 'loseTime' },
+        ],
+        stop: { target: 'stopped', actions: 'stopRunning' },
+      },
+    },
+    paused: {
+      on: {
+        resume: [
+          { guard: 'isOver', target: 'done', actions: 'resume' },
+          { target: 'running', actions: 'resume' },
+        ],
+        stop: { target: 'stopped', actions: 'stopPaused' },
+      },
+    },
+    done: { type: 'final' },
+    stopped: { type: 'final' },
+  },
+});
+
+/** An action that gives the next walk. */
+function step(next: (timeline: Timeline, walk: walking.Walk, atMs: number) => walking.Walk) {
+  return assign<ChartContext, ChartEvent, undefined, ChartEvent, never>({
+    walk: ({ context: { timeline, walk }, event }) => next(timeline, walk, event.atMs),
   });
 }
