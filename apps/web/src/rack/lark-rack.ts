@@ -10,6 +10,7 @@ import { isForField, pastedProgram } from '../share/pasted-program.ts';
 import '../routines/lark-routines.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import '../notes/lark-notes.ts';
+import { decodeProgramFile } from './decode-program-file.ts';
 import './lark-file-answer.ts';
 import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
 
@@ -212,10 +213,12 @@ export class LarkRack extends PlaceElement {
 
   async #open(files: readonly File[]): Promise<void> {
     for (const file of files) {
-      const text = await file.text();
+      const decoded = await decodeProgramFile(file);
       if (!this.app) return;
       const { view, act } = this.app;
-      const read = readProgramFile(file.name, text, view.programs, act.newId);
+      const read: ReadProgramFile = decoded.ok
+        ? readProgramFile(file.name, decoded.text, view.programs, act.newId)
+        : { kind: 'broken', name: file.name, problems: [decoded.problem] };
       if (read.kind === 'new') await this.#put(read.program, 'In the rack');
       else this.answers = [...this.answers, read];
     }

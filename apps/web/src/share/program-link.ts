@@ -4,10 +4,10 @@ import { deflateSync, Inflate } from 'fflate';
 /** A program out of a link, or what is wrong with the link: a sentence or two for the archer. */
 export type ReadLink = { ok: true; program: Program } | { ok: false; message: string };
 
-/** The longest payload that is looked at, characters: more than a program of 1 MiB of plain prose needs to be. */
-export const longestPayload = 400_000;
-/** Input is inflated in pieces of so many bytes; deflate grows a piece at most 1032 times, so a bomb is met within half a megabyte. */
-const pieceBytes = 512;
+/** The longest payload that is looked at, characters: a program with every text and every list as long as may be, and no pattern in them, needs fewer. */
+export const longestPayload = 200_000;
+/** Input is inflated in pieces of so many bytes; deflate grows a piece at most 1032 times, so a bomb is met within another 1.1 MB. */
+export const pieceBytes = 1024;
 
 /**
  * Writes a program as the payload of a link: compact JSON, raw deflate, base64url.
@@ -98,7 +98,7 @@ function joined(pieces: readonly Uint8Array[], size: number): Uint8Array {
 
 function decode(bytes: Uint8Array): string | undefined {
   try {
-    return new TextDecoder('utf-8', { fatal: true }).decode(bytes);
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
     return undefined;
   }

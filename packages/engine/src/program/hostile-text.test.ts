@@ -1,4 +1,4 @@
-// Five hundred broken texts from a kept seed. Whatever they are, the answer is a program or problems with a place, soon, and never a throw.
+// Five hundred broken texts from a kept seed. Whatever they are, the answer is a program or problems with a place, and never a throw.
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
@@ -80,7 +80,6 @@ function readsAsJson(text: string): boolean {
 
 it('answers any text with a program or with problems that have a place in it', () => {
   const seen = { programs: 0, problems: 0 };
-  const before = performance.now();
   fc.assert(
     fc.property(hostile, (text) => {
       const parsed = parseProgram(text);
@@ -109,5 +108,4 @@ it('answers any text with a program or with problems that have a place in it', (
   expect(({} as Record<string, unknown>).title).toBeUndefined();
   expect(seen.programs).toBeGreaterThan(20); // markup, a byte order mark and other line ends are only text
   expect(seen.problems).toBeGreaterThan(250);
-  expect(performance.now() - before).toBeLessThan(20_000);
 });
