@@ -6,6 +6,7 @@ import { type ChartEvent, sessionMachine } from './session-machine.ts';
 import { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session-snapshot.ts';
 import type { SessionEvent, SessionView } from './session-view.ts';
 import { repCountOf, viewer } from './view-session.ts';
+import { endsAtMs } from './walk.ts';
 
 /** How late after a deadline the caller may be before time counts as lost, milliseconds. Own: a hidden page may wake once a second. */
 export const GAP_LIMIT_MS = 5_000;
@@ -89,14 +90,12 @@ export function createSession(input: SessionInput): Session {
   }
 
   function walkTo(nowMs: number) {
-    while (chart.value === 'running' && chart.context.walk.dueAtMs <= nowMs) {
-      const { dueAtMs } = chart.context.walk;
-      if (nowMs - dueAtMs > gapLimitMs) {
-        react({ type: 'gap', atMs: seenMs() });
-      } else {
-        pass(dueAtMs);
-        react({ type: 'tick', atMs: dueAtMs });
-      }
+    const { walk } = chart.context;
+    if (chart.value === 'running' && nowMs - walk.dueAtMs > gapLimitMs) {
+      react({ type: 'gap', atMs: seenMs() });
+    } else if (chart.value === 'running' && nowMs >= walk.dueAtMs) {
+      pass(Math.min(nowMs, endsAtMs(timeline, walk)));
+      react({ type: 'tick', atMs: nowMs });
     }
     if (chart.value === 'running' || chart.value === 'paused') pass(nowMs);
   }

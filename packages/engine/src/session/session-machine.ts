@@ -15,8 +15,8 @@ export interface ChartContext {
 }
 
 /**
- * The session's statechart, one for all sessions. It has no clock and no effects: one `tick` ends at most one step, at that step's absolute
- * deadline, and what ended stands in the walk's reps. Its input is the timeline.
+ * The session's statechart, one for all sessions. It has no clock and no effects: a `tick` ends every step that is due, each at
+ * its own absolute deadline, and what ended stands in the walk's reps. Its input is the timeline.
  */
 export const sessionMachine = setup({
   types: { context: {} as ChartContext, events: {} as ChartEvent, input: {} as Timeline },
@@ -25,13 +25,12 @@ export const sessionMachine = setup({
     endsWalk: ({ context: { timeline, walk } }) => walk.nextIndex >= timeline.steps.length,
     isWait: ({ context: { walk } }) => walking.isWait(walk),
     isRep: ({ context: { walk } }) => walking.isRep(walk),
-    skipsLast: ({ context: { timeline, walk } }) =>
-      walking.isWait(walk) && !timeline.steps.some((step, at) => at > walk.nextIndex && step.kind === 'draw'),
   },
   actions: {
     resume: step((_, walk, atMs) => walking.resume(walk, atMs)),
     pause: step((_, walk, atMs) => walking.pause(walk, atMs)),
     endStep: step((timeline, walk) => walking.endStep(timeline, walk)),
+    endDueSteps: step((timeline, walk, atMs) => walking.endDueSteps(timeline, walk, atMs)),
     loseTime: step((timeline, walk, atMs) => walking.loseTime(timeline, walk, atMs)),
     letDownNow: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'short', atMs)),
     giveUpRep: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'skipped', atMs)),
@@ -47,21 +46,18 @@ export const sessionMachine = setup({
   states: {
     waiting: {
       on: {
-        begin: [
-          { guard: 'isOver', target: 'done' },
-          { target: 'running', actions: 'resume' },
-        ],
+        begin: { target: 'running', actions: 'resume' },
         stop: { target: 'stopped', actions: 'stopPaused' },
       },
     },
     running: {
+      always: { guard: 'isOver', target: 'done' },
       on: {
-        tick: [{ guard: 'endsWalk', target: 'done', actions: 'endStep' }, { actions: 'endStep' }],
+        tick: { actions: 'endDueSteps' },
         pause: { target: 'paused', actions: 'pause' },
         letDownNow: { guard: 'isRep', actions: 'letDownNow' },
         skipRep: [
           { guard: 'isRep', actions: 'giveUpRep' },
-          { guard: 'skipsLast', target: 'done', actions: 'skipNext' },
           { guard: 'isWait', actions: 'skipNext' },
         ],
         moreRest: { guard: 'isWait', actions: 'moreRest' },
@@ -75,10 +71,7 @@ export const sessionMachine = setup({
     },
     paused: {
       on: {
-        resume: [
-          { guard: 'isOver', target: 'done', actions: 'resume' },
-          { target: 'running', actions: 'resume' },
-        ],
+        resume: { target: 'running', actions: 'resume' },
         stop: { target: 'stopped', actions: 'stopPaused' },
       },
     },

@@ -48,21 +48,27 @@ export function enter(timeline: Timeline, walk: Walk, index: number, atMs: numbe
   const step = timeline.steps[index];
   if (step === undefined) return end(walk, timeline.durationMs);
   const { durationMs, startMs } = step;
-  return {
-    ...walk,
-    step,
-    nextIndex: index + 1,
-    stepMs: durationMs,
-    dueAtMs: atMs + durationMs,
-    leftMs: 0,
-    floorMs: startMs,
-  };
+  const { pausedBy, reps } = walk;
+  const dueAtMs = atMs + durationMs;
+  return { step, nextIndex: index + 1, stepMs: durationMs, dueAtMs, leftMs: 0, floorMs: startMs, pausedBy, reps };
 }
 
 /** Ends the step at its deadline, however late the caller is, and begins the next there. */
 export function endStep(timeline: Timeline, walk: Walk): Walk {
   const ended = walk.step?.kind === 'hold' ? record(timeline, walk, 'held', walk.stepMs) : walk;
   return enter(timeline, ended, walk.nextIndex, walk.dueAtMs);
+}
+
+/** Ends every step that is due by a moment. */
+export function endDueSteps(timeline: Timeline, walk: Walk, atMs: number): Walk {
+  let now = walk;
+  while (now.step !== undefined && now.dueAtMs <= atMs) now = endStep(timeline, now);
+  return now;
+}
+
+/** While running: the caller's clock at the end of the whole walk. */
+export function endsAtMs(timeline: Timeline, { step, dueAtMs }: Walk): number {
+  return step === undefined ? dueAtMs : dueAtMs + timeline.durationMs - step.startMs - step.durationMs;
 }
 
 /** Cuts a rep short, or gives it up: the let-down begins at once. */
