@@ -1,0 +1,84 @@
+import {
+  builtInPrograms,
+  createSession,
+  type DrillRecord,
+  dayNumber,
+  dayOfNumber,
+  layOut,
+  type Program,
+  prescribe,
+} from '@larkhold/engine';
+import { bench, describe } from 'vitest';
+
+/**
+ * Archer-days a second through prescribe, layOut, session and record: the whole loop of a morning, every record fed back into the next day.
+ * Run with `npm run bench:engine`; it prints each rate and its ratio to the bar.
+ */
+
+const BAR_PER_SECOND = 10_000;
+const FIRST_DAY = dayNumber('2026-01-05');
+const WEEKS = 26;
+
+interface Life {
+  program: Program;
+  /** Drills a week; a day without one is a day too. */
+  drillsPerWeek: 3 | 7;
+  /** `whole` walks a session in one call, `steps` from deadline to deadline as a screen does. */
+  walk: 'whole' | 'steps';
+}
+
+function drill({ program, walk }: Life, records: readonly DrillRecord[], today: string): DrillRecord {
+  const timeline = layOut(prescribe({ program, records, today }));
+  const session = createSession({
+    ...{ timeline, program: program.title, programId: program.id, startedAt: `${today}T06:30:00+01:00` },
+    newId: () => today,
+    gapLimitMs: Number.POSITIVE_INFINITY, // nothing is lost in an invented life
+  });
+  session.send({ type: 'begin' }, 0);
+  if (walk === 'whole') session.advance(timeline.durationMs);
+  for (let dueMs = session.nextDeadlineMs(); dueMs !== undefined; dueMs = session.nextDeadlineMs()) {
+    session.advance(dueMs);
+  }
+  return session.record();
+}
+
+/** Half a year of one archer. @returns days lived */
+function live(life: Life): number {
+  const records: DrillRecord[] = [];
+  for (let day = 0; day < WEEKS * 7; day++) {
+    if (life.drillsPerWeek === 3 && ![0, 2, 4].includes(day % 7)) continue;
+    records.push(drill(life, records, dayOfNumber(FIRST_DAY + day)));
+  }
+  const isWhole = records.every(({ reps, open }) => !open && reps.every(({ outcome }) => outcome === 'held'));
+  if (!isWhole || records.length !== WEEKS * life.drillsPerWeek) throw new Error('a drill was not walked to its end');
+  return WEEKS * 7;
+}
+
+/** Days a second in the best of several runs: what the work takes when nothing else wants the machine. */
+function ratePerSecond(life: Life): number {
+  const rates = Array.from({ length: 12 }, () => {
+    const startMs = performance.now();
+    const days = Array.from({ length: 4 }, () => live(life)).reduce((sum, one) => sum + one);
+    return days / ((performance.now() - startMs) / 1000);
+  });
+  return Math.max(...rates);
+}
+
+describe('half a year of archers', () => {
+  for (const program of builtInPrograms.slice(0, 2)) {
+    for (const drillsPerWeek of [3, 7] as const) {
+      for (const walk of ['whole', 'steps'] as const) {
+        const days = ratePerSecond({ program, drillsPerWeek, walk });
+        const whole = (value: number) => Math.round(value).toLocaleString('en');
+        const drills = whole((days * drillsPerWeek) / 7);
+        console.log(
+          `${program.title}, ${drillsPerWeek} drills a week, walked by ${walk}: ${whole(days)} archer-days (${drills} drills) a second, ${(days / BAR_PER_SECOND).toFixed(2)} times the bar`,
+        );
+      }
+    }
+  }
+  bench(
+    'club starter, three drills a week',
+    () => void live({ program: builtInPrograms[0]!, drillsPerWeek: 3, walk: 'whole' }),
+  );
+});
