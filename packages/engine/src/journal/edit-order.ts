@@ -32,7 +32,7 @@ export function chooseVersion<T extends Edited>(a: T, b: T): T {
  */
 export function compareInstants(a: string | undefined, b: string | undefined): number {
   if (a === b) return 0;
-  const [left, right] = [instantOf(a), instantOf(b)];
+  const [left, right] = [instantSeconds(a), instantSeconds(b)];
   return left === right ? 0 : left < right ? -1 : 1;
 }
 
@@ -70,8 +70,12 @@ export function canonicalText(value: unknown): string {
 
 const instantPattern = /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))$/;
 
-/** Seconds since 1970-01-01, for comparing only. */
-function instantOf(text: string | undefined): number {
+/**
+ * Where an instant stands in time.
+ * @param text ISO 8601 with `Z` or an offset.
+ * @returns seconds from 1970-01-01 UTC, parts of a second included; negative infinity for an absent or unreadable one.
+ */
+export function instantSeconds(text: string | undefined): number {
   const match = text === undefined ? null : instantPattern.exec(text);
   if (match === null) return Number.NEGATIVE_INFINITY;
   const [, day = '', hour, minute, second = 0, fraction = 0, sign, offsetHours = 0, offsetMinutes = 0] = match;

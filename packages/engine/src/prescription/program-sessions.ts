@@ -1,5 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { chooseVersion, compareInstants } from '../journal/edit-order.ts';
+import { chooseVersion, instantSeconds } from '../journal/edit-order.ts';
 import type { Program } from '../program/program.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { readDay } from './read-day.ts';
@@ -39,33 +39,22 @@ export function sessionsOf(program: Program, records: readonly DrillRecord[], to
     const day = readDay(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
     else if (day > today) futureCount++;
-    else {
-      const { startedAt, isPlain } = startOf(record);
-      sessions.push({ record, day, monday: mondayNumber(day), startedAt, isPlain });
-    }
+    else sessions.push({ record, day, monday: mondayNumber(day), startedSeconds: startedSeconds(record, day) });
   }
-  sessions.sort((a, b) => compareStarts(a, b) || a.day - b.day || compareText(a.record.id, b.record.id));
+  sessions.sort(
+    (a, b) => a.startedSeconds - b.startedSeconds || a.day - b.day || compareText(a.record.id, b.record.id),
+  );
   return { sessions, futureCount, impossibleDates: impossibleDates.sort(compareText) };
 }
 
 interface StartedSession extends PastSession {
-  startedAt: string;
-  /** Written as programs write it, so that two of one length compare as text: much quicker over years. */
-  isPlain: boolean;
+  /** From 1970-01-01 UTC; found once for each, for sorting looks at it many times. */
+  startedSeconds: number;
 }
 
-const plainInstant = /^\d{4}-\d\d-\d\dT(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d(?:\.\d+)?Z$/;
-
-/** `date` is known to be a day; an instant of that day needs no second look at the calendar. */
-function startOf({ startedAt, date }: DrillRecord): { startedAt: string; isPlain: boolean } {
-  const isPlain = plainInstant.test(startedAt);
-  const isReadable = (isPlain && startedAt.startsWith(date)) || compareInstants(startedAt, undefined) > 0;
-  return isReadable ? { startedAt, isPlain } : { startedAt: `${date}T12:00:00Z`, isPlain: true };
-}
-
-function compareStarts(a: StartedSession, b: StartedSession): number {
-  const areAlike = a.isPlain && b.isPlain && a.startedAt.length === b.startedAt.length;
-  return areAlike ? compareText(a.startedAt, b.startedAt) : compareInstants(a.startedAt, b.startedAt);
+function startedSeconds({ startedAt }: DrillRecord, day: number): number {
+  const seconds = instantSeconds(startedAt);
+  return Number.isFinite(seconds) ? seconds : (day + 0.5) * 86_400;
 }
 
 function versionsOf(records: readonly DrillRecord[]): Iterable<DrillRecord> {

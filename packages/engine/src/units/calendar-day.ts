@@ -8,8 +8,10 @@ const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
  */
 export function dayNumber(day: string): number {
   const parts = DAY.exec(day);
-  const number = parts ? daysFromCivil(Number(parts[1]), Number(parts[2]), Number(parts[3])) : Number.NaN;
-  if (!parts || dayOfNumber(number) !== day)
+  const [year, month, ofMonth] = [Number(parts?.[1]), Number(parts?.[2]), Number(parts?.[3])];
+  const number = daysFromCivil(year, month, ofMonth);
+  const real = civilFromDays(number);
+  if (real.year !== year || real.month !== month || real.ofMonth !== ofMonth)
     throw new RangeError(`day is '${day}'; expected a calendar day such as 2026-11-25`);
   return number;
 }
@@ -37,6 +39,12 @@ function daysFromCivil(year: number, month: number, day: number): number {
  * @returns ISO 8601 calendar day
  */
 export function dayOfNumber(number: number): string {
+  const { year, month, ofMonth } = civilFromDays(number);
+  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(ofMonth).padStart(2, '0')}`;
+}
+
+/** The way back from `daysFromCivil`, by the same method. */
+function civilFromDays(number: number): { year: number; month: number; ofMonth: number } {
   const z = number + 719_468;
   const era = Math.floor(z / 146_097);
   const dayOfEra = z - era * 146_097;
@@ -44,10 +52,9 @@ export function dayOfNumber(number: number): string {
   const yearOfEra = Math.floor((dayOfEra - leapDays) / 365);
   const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shifted = Math.floor((5 * dayOfYear + 2) / 153);
-  const day = dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1;
+  const ofMonth = dayOfYear - Math.floor((153 * shifted + 2) / 5) + 1;
   const month = shifted < 10 ? shifted + 3 : shifted - 9;
-  const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
-  return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
+  return { year: yearOfEra + era * 400 + (month <= 2 ? 1 : 0), month, ofMonth };
 }
 
 /**
