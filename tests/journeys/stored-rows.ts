@@ -22,7 +22,7 @@ export async function storedDrills(page: Page): Promise<DrillRecord[]> {
         };
       }),
   );
-  return (found as DrillRecord[]).sort((a, b) => a.startedAt.localeCompare(b.startedAt));
+  return (found as DrillRecord[]).sort((a, b) => Date.parse(a.startedAt) - Date.parse(b.startedAt));
 }
 
 /** Outcomes of a record, in order. */

@@ -30,6 +30,14 @@ const view = (drills: DrillRecord[], maxHoldSeconds?: number) => ({
 });
 
 describe('the baseline test', () => {
+  it('counts the later of two on a day by the instant, not by the digits of the clock', () => {
+    const lisbon = { startedAt: '2026-11-20T10:00:00+00:00', id: 'lisbon' };
+    const berlin = { startedAt: '2026-11-20T10:30:00+01:00', id: 'berlin' };
+    const both = [berlin, lisbon].map((change) => baseline('2026-11-20', 4, 7000, change));
+    expect(lastBaseline(both, builtInPrograms)?.record.id).toBe('lisbon');
+    expect(lastBaseline(both.reverse(), builtInPrograms)?.record.id).toBe('lisbon');
+  });
+
   it('is the program of the rack that it is taken for', () => {
     expect(builtInPrograms.find(({ id }) => id === BASELINE_ID)?.title).toBe('Baseline test');
   });

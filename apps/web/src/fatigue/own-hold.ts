@@ -1,4 +1,11 @@
-import { type DrillRecord, dayNumber, estimateMaxHold, type MaxHoldEstimate, type Program } from '@larkhold/engine';
+import {
+  compareInstants,
+  type DrillRecord,
+  dayNumber,
+  estimateMaxHold,
+  type MaxHoldEstimate,
+  type Program,
+} from '@larkhold/engine';
 import type { AppView } from '../app-context.ts';
 
 /** The built-in program that measures the longest hold. */
@@ -69,7 +76,7 @@ export function lastBaseline(
 ): BaselineResult | undefined {
   const tests = records
     .filter(({ programId, removed, open }) => programId === BASELINE_ID && !removed && !open)
-    .sort((a, b) => (a.date === b.date ? (a.startedAt < b.startedAt ? 1 : -1) : a.date < b.date ? 1 : -1));
+    .sort((a, b) => (a.date === b.date ? compareInstants(b.startedAt, a.startedAt) : a.date < b.date ? 1 : -1));
   for (const record of tests) {
     const found = estimateMaxHold([record], programs, record.date);
     if (found.kind === 'estimate' || found.atLeastSeconds === undefined) continue;

@@ -18,6 +18,19 @@ test('the newest day is first, and in a day the latest drill', () => {
   ]);
 });
 
+test('a drill in one time zone is later than one in another by the instant, not by the digits', () => {
+  const [day] = drillsByDay([
+    drill('Lisbon, first', '2026-11-25T09:00:00+00:00'),
+    drill('Berlin, half an hour later', '2026-11-25T10:30:00+01:00'),
+    drill('Lisbon again, an hour later', '2026-11-25T10:00:00+00:00'),
+  ]);
+  expect(day?.drills.map(({ id }) => id)).toEqual([
+    'Lisbon again, an hour later',
+    'Berlin, half an hour later',
+    'Lisbon, first',
+  ]);
+});
+
 test('an empty journal has no days', () => {
   expect(drillsByDay([])).toEqual([]);
 });

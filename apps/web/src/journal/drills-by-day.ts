@@ -1,4 +1,4 @@
-import type { DrillRecord } from '@larkhold/engine';
+import { compareInstants, type DrillRecord } from '@larkhold/engine';
 
 /** One day's drills. */
 export interface DayOfDrills {
@@ -22,5 +22,5 @@ export function drillsByDay(drills: readonly DrillRecord[]): DayOfDrills[] {
   }
   return [...byDay]
     .sort(([a], [b]) => (a < b ? 1 : -1))
-    .map(([day, ofDay]) => ({ day, drills: ofDay.sort((a, b) => (a.startedAt < b.startedAt ? 1 : -1)) }));
+    .map(([day, ofDay]) => ({ day, drills: ofDay.sort((a, b) => compareInstants(b.startedAt, a.startedAt)) }));
 }
