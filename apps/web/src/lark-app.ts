@@ -48,6 +48,8 @@ export class LarkApp extends LitElement {
   @property({ attribute: false }) newer: (() => void) | undefined;
   @property({ attribute: false }) incoming: readonly File[] = [];
   @state() private route: Route = routeOf(location.hash);
+  /** Files came in the middle of a drill, and the archer has not been to the rack since. */
+  @state() private isWaiting = false;
 
   readonly #provider = new ContextProvider(this, { context: appContext });
 
@@ -73,7 +75,11 @@ export class LarkApp extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('app') && this.app) this.#provider.setValue(this.app);
-    if (changed.has('incoming') && this.incoming.length > 0) location.hash = hrefOf('rack');
+    if (changed.has('incoming') && this.incoming.length > 0) {
+      if (this.app?.view.isDrilling) this.isWaiting = true;
+      else location.hash = hrefOf('rack');
+    }
+    if (this.isWaiting && this.#isAtRack) this.isWaiting = false;
   }
 
   protected override updated(): void {
@@ -119,6 +125,14 @@ export class LarkApp extends LitElement {
       </div>`
           : nothing
       }
+      ${
+        this.isWaiting
+          ? html`<div class="notice banner" role="status">
+        <p>A file that you opened is waiting.</p>
+        <a class="button" href=${hrefOf('rack')}>Open it in the rack</a>
+      </div>`
+          : nothing
+      }
       <backup-notice></backup-notice>`;
   }
 
@@ -140,6 +154,11 @@ export class LarkApp extends LitElement {
     }
     if (place === 'journal') return html`<lark-journal .openId=${id}></lark-journal>`;
     return place === 'kit' ? html`<lark-kit></lark-kit>` : html`<lark-line></lark-line>`;
+  }
+
+  get #isAtRack(): boolean {
+    const { place, id, page } = this.route;
+    return place === 'rack' && id === undefined && page === undefined;
   }
 
   readonly #toMain = (): void => {

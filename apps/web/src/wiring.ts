@@ -58,7 +58,8 @@ keepVersion({
 });
 
 window.launchQueue?.setConsumer(async ({ files }) => {
-  if (page) page.incoming = await Promise.all(files.map((handle) => handle.getFile()));
+  const read = await Promise.allSettled(files.map((handle) => handle.getFile()));
+  if (page) page.incoming = read.flatMap((one) => (one.status === 'fulfilled' ? [one.value] : [])); // one may be gone by now
 });
 
 /** `randomUUID` is missing where the origin is not secure (a tablet that opens a laptop's address). */

@@ -10,9 +10,12 @@ import { isForField, pastedProgram } from '../share/pasted-program.ts';
 import '../routines/lark-routines.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
 import '../notes/lark-notes.ts';
-import { decodeProgramFile } from './decode-program-file.ts';
+import { type DecodedFile, decodeProgramFile } from './decode-program-file.ts';
 import './lark-file-answer.ts';
 import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
+
+/** What the app was opened with is opened once, however often the archer comes back to the rack. */
+const taken = new WeakSet<readonly File[]>();
 
 /**
  * The programs: built-in and opened ones, and opening another.
@@ -82,13 +85,11 @@ export class LarkRack extends PlaceElement {
   @state() private answers: readonly ReadProgramFile[] = [];
   @state() private said = '';
   @state() private isOver = false;
-  #taken: readonly File[] = [];
 
   protected override updated(changed: PropertyValues<this>): void {
-    if (changed.has('incoming') && this.incoming !== this.#taken) {
-      this.#taken = this.incoming;
-      void this.#open(this.incoming);
-    }
+    if (!changed.has('incoming') || taken.has(this.incoming)) return;
+    taken.add(this.incoming);
+    void this.#open(this.incoming);
   }
 
   override render() {
@@ -112,15 +113,8 @@ export class LarkRack extends PlaceElement {
       <ul class="programs">
         ${app.view.programs.map((program) => this.#program(app, program))}
       </ul>
-      <p
-        class="drop ${this.isOver ? 'over' : ''}"
-        @dragover=${this.#dragged}
-        @dragleave=${() => {
-          this.isOver = false;
-        }}
-        @drop=${this.#dropped}
-      >
-        Or drop a .drill.json file here, or paste a program or a link to one.
+      <p class="drop ${this.isOver ? 'over' : ''}">
+        Or drop a .drill.json file on this page, or paste a program or a link to one.
       </p>
       <section aria-labelledby="routines">
         <h2 id="routines">Routines without a bow</h2>
@@ -175,53 +169,64 @@ export class LarkRack extends PlaceElement {
   };
 
   readonly #dragged = (event: DragEvent): void => {
-    event.preventDefault();
+    if (isForField(event)) return;
+    event.preventDefault(); // without this a dropped file takes the place of the app
     this.isOver = true;
   };
 
+  readonly #draggedAway = (event: DragEvent): void => {
+    if (event.relatedTarget === null) this.isOver = false;
+  };
+
   readonly #dropped = (event: DragEvent): void => {
-    event.preventDefault();
     this.isOver = false;
-    const files = [...(event.dataTransfer?.files ?? [])];
-    if (files.length > 0) void this.#open(files);
-    else this.#takeText(event.dataTransfer?.getData('text/plain') ?? '');
+    if (isForField(event)) return;
+    event.preventDefault();
+    this.#take(event.dataTransfer);
   };
 
   readonly #pasted = (event: ClipboardEvent): void => {
-    const files = [...(event.clipboardData?.files ?? [])];
-    if (isForField(event)) return;
-    if (files.length > 0) void this.#open(files);
-    else this.#takeText(event.clipboardData?.getData('text/plain') ?? '');
+    if (!isForField(event)) this.#take(event.clipboardData);
   };
 
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('paste', this.#pasted);
+    window.addEventListener('dragover', this.#dragged);
+    window.addEventListener('dragleave', this.#draggedAway);
+    window.addEventListener('drop', this.#dropped);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('paste', this.#pasted);
+    window.removeEventListener('dragover', this.#dragged);
+    window.removeEventListener('dragleave', this.#draggedAway);
+    window.removeEventListener('drop', this.#dropped);
   }
 
-  #takeText(text: string): void {
+  #take(what: DataTransfer | null): void {
+    const files = [...(what?.files ?? [])];
+    const text = what?.getData('text/plain') ?? '';
     const pasted = pastedProgram(text);
-    if (pasted.kind === 'link') location.hash = `#/open/${pasted.payload}`;
-    else if (pasted.kind === 'text') void this.#open([new File([text], 'The text')]);
+    if (files.length > 0) void this.#open(files);
+    else if (pasted.kind === 'link') location.hash = `#/open/${pasted.payload}`;
+    else if (pasted.kind === 'text') void this.#read('The text', { ok: true, text });
     else if (text !== '') this.said = 'That is neither a program nor a link to one.';
   }
 
   async #open(files: readonly File[]): Promise<void> {
-    for (const file of files) {
-      const decoded = await decodeProgramFile(file);
-      if (!this.app) return;
-      const { view, act } = this.app;
-      const read: ReadProgramFile = decoded.ok
-        ? readProgramFile(file.name, decoded.text, view.programs, act.newId)
-        : { kind: 'broken', name: file.name, problems: [decoded.problem] };
-      if (read.kind === 'new') await this.#put(read.program, 'In the rack');
-      else this.answers = [...this.answers, read];
-    }
+    for (const file of files) await this.#read(file.name, await decodeProgramFile(file));
+  }
+
+  async #read(name: string, decoded: DecodedFile): Promise<void> {
+    if (!this.app) return;
+    const { view, act } = this.app;
+    const read: ReadProgramFile = decoded.ok
+      ? readProgramFile(name, decoded.text, view.programs, act.newId)
+      : { kind: 'broken', name, problems: [decoded.problem] };
+    if (read.kind === 'new') await this.#put(read.program, 'In the rack');
+    else this.answers = [...this.answers, read];
   }
 
   async #put(program: Program, what: string): Promise<void> {

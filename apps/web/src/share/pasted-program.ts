@@ -15,8 +15,8 @@ export function pastedProgram(text: string): PastedProgram {
 }
 
 /**
- * Whether a paste is meant for a field and not for the rack.
- * @param event the paste
+ * Whether a paste or a drop is meant for a field and not for the rack.
+ * @param event the paste or the drop
  * @returns true when something that is typed in has it
  */
 export function isForField(event: Event): boolean {
