@@ -5,6 +5,7 @@ import { deflateRawSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { arrive, leaveAll } from './archer.ts';
+import { holdsFile } from './drill-program.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -42,13 +43,36 @@ async function write(page: Page, name: string, text: string): Promise<void> {
   await page.keyboard.type(text);
 }
 
-describe('the bench and sharing', () => {
-  afterAll(leaveAll);
-  let fileText = '';
-  let link = '';
+/** Opens a file with the rack's picker. */
+async function pick(page: Page, text: string): Promise<void> {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open a program file' }).click(),
+  ]);
+  await chooser.setFiles({ name: 'a.drill.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+}
 
-  it('builds a program of two blocks with the keyboard only and saves it', async () => {
-    const { page, faults, leave } = await arrive('#/rack', { acceptDownloads: true });
+/** Takes the program for today, runs it to its end with one key, and counts the holds that are asked about. */
+async function run(page: Page, title: string): Promise<number> {
+  await page.goto(`${inject('address')}#/rack`);
+  await page.getByRole('link', { name: title }).click();
+  await page.getByRole('button', { name: 'Take for today' }).click();
+  await page.getByRole('link', { name: /to the line/ }).click();
+  await page.getByRole('button', { name: 'Begin' }).waitFor();
+  await page.keyboard.press('Enter');
+  await page.getByText('How was it?').waitFor({ timeout: 60_000 });
+  return page.locator('lark-after li').count();
+}
+
+/** Packed by node's own zlib, not by the app. */
+const linkOf = (text: string | Buffer) => `${inject('address')}#/open/${deflateRawSync(text).toString('base64url')}`;
+
+describe.concurrent('the bench and sharing', () => {
+  afterAll(leaveAll);
+
+  it('builds a program of two blocks with the keyboard only, and gives it by file and by link to others who run it', async () => {
+    const maker = await arrive('#/rack', { acceptDownloads: true });
+    const { page } = maker;
     await page.getByRole('heading', { name: 'Rack' }).waitFor();
     await tabTo(page, 'New program');
     await page.keyboard.press('Enter');
@@ -83,82 +107,115 @@ describe('the bench and sharing', () => {
     await page.getByRole('heading', { name: 'Short evening' }).waitFor();
     expect(await axeFaults(page)).toEqual([]);
 
-    link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
+    const link = await page.getByRole('textbox', { name: 'Link' }).inputValue();
     await page.evaluate(() => Object.assign(window, { showSaveFilePicker: undefined }));
     await tabTo(page, 'Save as a file');
     const [download] = await Promise.all([page.waitForEvent('download'), page.keyboard.press('Enter')]);
     expect(download.suggestedFilename()).toBe('short-evening.drill.json');
-    fileText = await readFile(await download.path(), 'utf8');
+    const fileText = await readFile(await download.path(), 'utf8');
     expect(JSON.parse(fileText).blocks).toHaveLength(2);
-    expect(faults).toEqual([]);
-    await leave();
-  });
+    expect(maker.faults).toEqual([]);
+    await maker.leave();
 
-  it('opens it in another profile by file, and again by link, and asks', async () => {
-    const { page, faults, leave } = await arrive('#/rack');
-    const [chooser] = await Promise.all([
-      page.waitForEvent('filechooser'),
-      page.getByRole('button', { name: 'Open a program file' }).click(),
-    ]);
-    await chooser.setFiles({ name: 'a.drill.json', mimeType: 'application/json', buffer: Buffer.from(fileText) });
-    await page.getByRole('link', { name: 'Short evening' }).waitFor();
-    await page.goto(link);
-    await page.getByText('This program is in the rack already.').waitFor();
-    expect(faults).toEqual([]);
-    await leave();
-  });
-
-  it('opens it in another profile by link, adds nothing until asked, and runs it', async () => {
-    const { page, faults, leave } = await arrive('#/rack');
-    await page.goto(link);
-    await page.getByRole('heading', { name: 'Short evening' }).waitFor();
-    expect(await axeFaults(page)).toEqual([]);
-    await page.getByRole('link', { name: 'Not now' }).click();
-    await page.getByRole('link', { name: 'Club starter' }).waitFor();
-    expect(await page.getByRole('link', { name: 'Short evening' }).count()).toBe(0);
-    await page.goto(link);
-    await page.getByRole('button', { name: 'Add to the rack' }).click();
-    await page.getByRole('button', { name: 'Take for today' }).click();
-    await page.getByRole('link', { name: /to the line/ }).click();
-    await page.getByRole('button', { name: 'Begin' }).waitFor();
-    await page.keyboard.press('Enter');
-    await page.getByText('How was it?').waitFor({ timeout: 60_000 });
-    expect(await page.locator('lark-after li').count()).toBe(3);
-    expect(faults).toEqual([]);
-    await leave();
+    const byFile = async () => {
+      const { page, faults, leave } = await arrive('#/rack');
+      await pick(page, fileText);
+      await page.getByRole('link', { name: 'Short evening' }).waitFor();
+      // the same by link is known
+      await page.goto(link);
+      await page.getByText('This program is in the rack already.').waitFor();
+      expect(await run(page, 'Short evening')).toBe(3);
+      expect(faults).toEqual([]);
+      await leave();
+    };
+    const byLink = async () => {
+      const { page, faults, leave } = await arrive(new URL(link).hash);
+      await page.getByRole('heading', { name: 'Short evening' }).waitFor();
+      expect(await axeFaults(page)).toEqual([]);
+      await page.getByRole('link', { name: 'Not now' }).click();
+      await page.getByRole('link', { name: 'Club starter' }).waitFor();
+      expect(await page.getByRole('link', { name: 'Short evening' }).count()).toBe(0);
+      await page.goto(link);
+      await page.getByRole('button', { name: 'Add to the rack' }).click();
+      await page.getByRole('button', { name: 'Take for today' }).waitFor();
+      expect(await run(page, 'Short evening')).toBe(3);
+      expect(faults).toEqual([]);
+      await leave();
+    };
+    await Promise.all([byFile(), byLink()]);
   });
 
   it('pastes a link or a program onto the rack', async () => {
-    const { page, leave } = await arrive('#/rack');
-    const paste = (text: string) =>
-      page.evaluate((words) => {
+    const { page, faults, leave } = await arrive('#/rack');
+    const text = holdsFile(2, 1, 'Attic evening');
+    const paste = (words: string) =>
+      page.evaluate((pasted) => {
         const clipboardData = new DataTransfer();
-        clipboardData.setData('text/plain', words);
+        clipboardData.setData('text/plain', pasted);
         window.dispatchEvent(new ClipboardEvent('paste', { clipboardData }));
-      }, text);
+      }, words);
     await page.getByRole('heading', { name: 'Rack' }).waitFor();
     await paste('bread and milk');
     await page.getByText('That is neither a program nor a link to one.').waitFor();
-    await paste(fileText);
-    await page.getByRole('link', { name: 'Short evening' }).waitFor();
-    await paste(link);
+    await paste(text);
+    await page.getByRole('link', { name: 'Attic evening' }).waitFor();
+    await paste(linkOf(text));
     await page.getByText('From a link').waitFor();
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it('opens a file that the system hands to the installed app', async () => {
+    const manifest = await (await fetch(`${inject('address')}manifest.webmanifest`)).json();
+    expect(manifest.file_handlers).toEqual([
+      { action: './#/rack', accept: { 'application/json': ['.drill.json', '.json'] } },
+    ]);
+    // No headless browser installs an app: the queue is played, and the app is the built one.
+    const { page, faults, leave } = await arrive('#/kit', {
+      before: () => {
+        let toldConsumer: ((params: object) => void) | undefined;
+        Object.defineProperty(window, 'launchQueue', {
+          value: {
+            setConsumer: (consumer: (params: object) => void) => {
+              toldConsumer = consumer;
+            },
+            open: (...texts: (string | null)[]) =>
+              toldConsumer?.({
+                files: texts.map((text) => ({
+                  getFile: async () => {
+                    if (text === null) throw new DOMException('moved', 'NotFoundError');
+                    return new File([text], 'attic.drill.json');
+                  },
+                })),
+              }),
+          },
+        });
+      },
+    });
+    await page.getByRole('heading', { name: 'Kit' }).waitFor();
+    await page.evaluate(
+      (text) =>
+        (window as unknown as { launchQueue: { open(...texts: unknown[]): void } }).launchQueue.open(null, text),
+      holdsFile(2, 1, 'From the desktop'),
+    );
+    await page.getByRole('link', { name: 'From the desktop' }).waitFor();
+    expect(faults).toEqual([]);
     await leave();
   });
 
   it('answers hostile links with words, runs nothing and keeps everything', async () => {
     const { page, faults, leave } = await arrive('#/rack');
-    const pack = (text: string | Buffer) => deflateRawSync(text).toString('base64url');
-    const scripted = fileText.replaceAll('Short evening', '<img src=x onerror=alert(1)><script>alert(1)</script>');
-    for (const [payload, words] of [
-      ['', 'There is no program in this link'],
-      ['****', 'signs in it that do not belong'],
-      [link.split('/open/')[1]?.slice(0, -40) ?? '', 'cut off or was changed'],
-      [pack(Buffer.alloc(100_000_000)), 'more than 1 MiB'],
-      [pack('{"format":"larkhold/program","version":99}'), 'version 99'],
-      [pack(scripted), '<img src=x onerror=alert(1)>'],
+    const good = linkOf(holdsFile(2, 1));
+    const scripted = holdsFile(2, 1, '<img src=x onerror=alert(1)><script>alert(1)</script>');
+    for (const [link, words] of [
+      [linkOf('').replace(/open.*/, 'open/'), 'There is no program in this link'],
+      [`${good}****`, 'signs in it that do not belong'],
+      [good.slice(0, -40), 'cut off or was changed'],
+      [linkOf(Buffer.alloc(100_000_000)), 'more than 1 MiB'],
+      [linkOf('{"format":"larkhold/program","version":99}'), 'version 99'],
+      [linkOf(scripted), '<img src=x onerror=alert(1)>'],
     ] as const) {
-      await page.goto(`${inject('address')}#/open/${payload}`);
+      await page.goto(link);
       await page.getByText(words).first().waitFor();
     }
     await page.goto(`${inject('address')}#/rack`);
@@ -168,16 +225,18 @@ describe('the bench and sharing', () => {
     await leave();
   });
 
-  it('fits a narrow page and both themes, and moves a block by drag', async () => {
-    for (const colorScheme of ['dark', 'light'] as const) {
-      const { page, leave } = await arrive('#/bench/new', { colorScheme, viewport: { width: 320, height: 640 } });
-      await page.getByRole('button', { name: 'Add a block' }).click();
-      await page.getByRole('heading', { name: '2. New block' }).waitFor();
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
-      expect(await axeFaults(page)).toEqual([]);
-      await leave();
-    }
-    const { page, leave } = await arrive('#/bench/new', { viewport: { width: 900, height: 1800 } });
+  it.each(['dark', 'light'] as const)('fits a narrow page in the %s theme', async (colorScheme) => {
+    const { page, faults, leave } = await arrive('#/bench/new', { colorScheme, viewport: { width: 320, height: 640 } });
+    await page.getByRole('button', { name: 'Add a block' }).click();
+    await page.getByRole('heading', { name: '2. New block' }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    expect(await axeFaults(page)).toEqual([]);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it('moves a block by drag, and takes it back', async () => {
+    const { page, faults, leave } = await arrive('#/bench/new', { viewport: { width: 900, height: 1800 } });
     await page.locator('#field-blocks-0-title').fill('Walker');
     await page.getByRole('button', { name: 'Add a block' }).click();
     const grips = page.locator('.grip');
@@ -194,6 +253,7 @@ describe('the bench and sharing', () => {
     await page.keyboard.press('ControlOrMeta+z');
     await page.getByRole('heading', { name: '1. Walker' }).waitFor();
     expect(await page.locator('.blocks > li h3').allTextContents()).toEqual(['1. Walker', '2. New block']);
+    expect(faults).toEqual([]);
     await leave();
   });
 });
