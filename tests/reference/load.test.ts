@@ -117,6 +117,24 @@ describe('acute:chronic workload ratio', () => {
     expect(workloadRatio(series)).toBe(50 / 35);
   });
 
+  // Williams et al. 2017: EWMA today = load x lambda + (1 - lambda) x EWMA yesterday, lambda = 2 / (N + 1), seeded with the first day. Written out,
+  // it is a sum of powers: another way to the same number.
+  it('weighs days by powers of 1 - 2 / (N + 1), the first day with what is left', () => {
+    const average = (days: readonly number[], spanDays: number) => {
+      const kept = 1 - 2 / (spanDays + 1);
+      const [first = 0, ...later] = [...days].map((one, at) => one * kept ** (days.length - 1 - at));
+      return first + (1 - kept) * later.reduce((sum, one) => sum + one, 0);
+    };
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 0, max: 900 }), { minLength: 28, maxLength: 120 }), (days) => {
+        const chronic = average(days, 28);
+        fc.pre(chronic > 0);
+        expect(workloadRatio(days, { method: 'ewma' })).toBeCloseTo(average(days, 7) / chronic, 9);
+      }),
+      { seed: 6 },
+    );
+  });
+
   it('is 1 when every day is the same, whatever the method', () => {
     for (const method of ['rolling', 'ewma'] as const)
       expect(workloadRatio(new Array(60).fill(120), { method })).toBeCloseTo(1, 12);
