@@ -11,25 +11,41 @@ export interface Archer {
   leave(): Promise<void>;
 }
 
-let browser: Promise<Browser> | undefined;
+/** What is special about an archer's browser. */
+type ArcherOptions = Parameters<Browser['newContext']>[0] & {
+  /** Flags of Chromium; archers with the same flags share one. */
+  flags?: readonly string[];
+  /** Runs in each page before anything of the app does. */
+  before?: () => void;
+};
+
+const browsers = new Map<string, Promise<Browser>>();
+
+function browserWith(flags: readonly string[]): Promise<Browser> {
+  const key = flags.join(' ');
+  const running = browsers.get(key) ?? launchChromium([...flags]);
+  browsers.set(key, running);
+  return running;
+}
 
 /**
  * Opens the app in a fresh profile.
  * @param path where in the app, '#/rack'
+ * @param options of the profile, and flags of the browser
  * @param address where it is served
  * @returns the archer; every request that leaves the served address counts as a fault
  */
 export async function arrive(
   path = '',
-  options: Parameters<Browser['newContext']>[0] = {},
+  { flags = [], before, ...options }: ArcherOptions = {},
   address = inject('address'),
 ): Promise<Archer> {
-  browser ??= launchChromium();
-  const context = await (await browser).newContext({
+  const context = await (await browserWith(flags)).newContext({
     viewport: { width: 390, height: 844 },
     locale: 'en-GB',
     ...options,
   });
+  if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on('pageerror', (error) => faults.push(error.message));
@@ -44,8 +60,9 @@ export async function arrive(
   return { page, context, faults, leave: () => context.close() };
 }
 
-/** Closes the browser that all archers of a file share. */
+/** Closes the browsers that the archers of a file share. */
 export async function leaveAll(): Promise<void> {
-  await (await browser)?.close();
-  browser = undefined;
+  const running = [...browsers.values()];
+  browsers.clear();
+  await Promise.all(running.map(async (browser) => (await browser).close()));
 }

@@ -1,9 +1,9 @@
 /**
  * Why cues may go unheard. `refused`: the browser has not let sound begin; `stalled`: sound began and stands still; `none`: there
- * is no sound here, or a part of it is missing.
+ * is no sound here; `wordless`: tones are heard, spoken words are not.
  */
 export interface CueTrouble {
-  kind: 'refused' | 'stalled' | 'none';
+  kind: 'refused' | 'stalled' | 'none' | 'wordless';
   /** Plain words for the archer: what happened and what to do next. */
   message: string;
 }
@@ -19,5 +19,5 @@ export const cueTroubles = {
     kind: 'stalled',
     message: 'The sound stands still. Follow the screen; it comes back by itself when it can.',
   },
-  wordless: { kind: 'none', message: 'The spoken words did not load. Tones sound in their place.' },
+  wordless: { kind: 'wordless', message: 'The spoken words did not load. Tones sound in their place.' },
 } as const satisfies Record<string, CueTrouble>;

@@ -38,6 +38,7 @@ export function browserEnvironment(): RunnerEnvironment {
       return handle;
     },
     cancelFrame,
+    isSeen: () => document.visibilityState === 'visible',
     createCues: (settings) => createCuePlayer(settings),
     keepAwake: keepScreenOn,
   };

@@ -23,8 +23,13 @@ export const STOP_QUESTION_MS = 3_000;
 const SAME_ORIGIN_MS = 1;
 /** How long the last sound may take after the end. */
 const LAST_SOUND_MS = 4_000;
-const GAP_NOTICE =
-  'Time was lost: the device slept or the page stood still. A rep that was running is marked unsure. Press Resume to go on.';
+/** Looking away for so long, with nothing heard, is no loss. */
+const UNNOTICED_MS = 1_000;
+/** A rest that nobody notices may go on until so long before the draw. */
+const CALL_BACK_MS = 5_000;
+const UNSURE = 'A rep that was running is marked unsure. Press Resume to go on.';
+const GAP_NOTICE = `Time was lost: the device slept or the page stood still. ${UNSURE}`;
+const UNNOTICED_NOTICE = `The page was hidden and could not be heard. ${UNSURE}`;
 
 /** What a drill is run from. */
 export interface DrillInput {
@@ -66,6 +71,9 @@ export class DrillController {
   #notices = new Map<'gap' | 'sound' | 'screen', string>();
   #hasBegun = false;
   #seenMs: number | undefined;
+  #unnoticedSinceMs: number | undefined;
+  #isUnheard = false;
+  #soundLevel: number;
 
   /**
    * @param input what to run
@@ -75,6 +83,7 @@ export class DrillController {
   constructor(input: DrillInput, listener: DrillListener) {
     const { prescription, settings, environment, resumeFrom } = input;
     this.#input = input;
+    this.#soundLevel = settings.soundLevel;
     this.#listener = listener;
     this.#counts = createPressGuard(() => environment.nowMs());
     this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
@@ -89,7 +98,7 @@ export class DrillController {
     this.#session.onRep((rep) => this.#reps.push(rep));
     this.#view = this.#session.view();
     this.#cues = environment.createCues({ level: settings.soundLevel, voice: settings.voice, quiet: settings.quiet });
-    this.#cues.onTrouble((trouble) => this.#note('sound', trouble?.message));
+    this.#cues.onTrouble(() => this.#tellSound());
   }
 
   /** Where the drill stands. */
@@ -111,7 +120,7 @@ export class DrillController {
 
   /** Whether cues go unheard now. */
   get isUnheard(): boolean {
-    return this.#notices.has('sound');
+    return this.#isUnheard;
   }
 
   /** Whether the archer has been asked if the drill shall stop. */
@@ -124,13 +133,16 @@ export class DrillController {
     if (this.#hasBegun) return;
     this.#hasBegun = true;
     const { environment, resumeFrom } = this.#input;
-    this.#cues.unlock().catch(() => this.#note('sound', 'The sound did not start. Follow the screen.'));
+    this.#cues.unlock().catch(() => {
+      this.#isUnheard = true;
+      this.#note('sound', 'The sound did not start. Follow the screen.');
+    });
     this.#seenMs = environment.nowMs();
     const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
     this.#session.send({ type: isKept ? 'gap' : 'begin' }, environment.nowMs());
     this.#letSleep = environment.keepAwake?.((message) => this.#note('screen', message));
     this.#listener.onBegin(this.#session.record());
-    this.#note('sound', this.#cues.trouble?.message);
+    this.#tellSound();
     this.#follow();
     this.#askFrame();
   }
@@ -158,6 +170,7 @@ export class DrillController {
    * @param settings the settings as they are now
    */
   setSound(settings: Pick<RunnerSettings, 'soundLevel' | 'voice' | 'quiet'>): void {
+    this.#soundLevel = settings.soundLevel;
     this.#cues.set({ level: settings.soundLevel, voice: settings.voice, quiet: settings.quiet });
   }
 
@@ -220,8 +233,25 @@ export class DrillController {
   #advance(nowMs: number): void {
     const isLost = this.#seenMs !== undefined && nowMs - this.#seenMs > GAP_LIMIT_MS;
     this.#seenMs = nowMs;
-    if (isLost && this.#view.state === 'running') this.#session.send({ type: 'gap' }, nowMs);
-    else this.#session.advance(nowMs);
+    if (this.#view.state === 'running' && (isLost || this.#isUnnoticed(nowMs))) {
+      this.#session.send({ type: 'gap' }, nowMs);
+      this.#note('gap', isLost ? GAP_NOTICE : UNNOTICED_NOTICE);
+    } else {
+      this.#session.advance(nowMs);
+    }
+  }
+
+  /** Whether the archer can neither see nor hear a step that counts. Nothing of that may be credited. */
+  #isUnnoticed(nowMs: number): boolean {
+    const isSilent = this.#isUnheard || this.#soundLevel === 0;
+    if (!isSilent || (this.#input.environment.isSeen?.() ?? true)) {
+      this.#unnoticedSinceMs = undefined;
+      return false;
+    }
+    this.#unnoticedSinceMs ??= nowMs;
+    const { step, msLeft } = this.#view;
+    const isWait = step?.kind === 'ready' || step?.kind === 'rest' || step?.kind === 'setRest';
+    return nowMs - this.#unnoticedSinceMs > UNNOTICED_MS && !(isWait && msLeft > CALL_BACK_MS);
   }
 
   /** After anything that may have moved the session: arms, shows, tells. */
@@ -230,7 +260,8 @@ export class DrillController {
     const view = this.#session.view();
     this.#view = view;
     this.#arm(view);
-    if (view.pausedBy === 'gap' && before.pausedBy !== 'gap') this.#note('gap', GAP_NOTICE);
+    if (view.pausedBy === 'gap' && before.pausedBy !== 'gap' && !this.#notices.has('gap'))
+      this.#note('gap', GAP_NOTICE);
     if (view.state === 'running') this.#note('gap', undefined);
     this.#listener.onShow();
     for (const rep of this.#reps.splice(0)) {
@@ -267,6 +298,12 @@ export class DrillController {
   #rest(): void {
     this.#letSleep?.();
     this.#letSleep = undefined;
+  }
+
+  #tellSound(): void {
+    const { trouble } = this.#cues;
+    this.#isUnheard = trouble !== undefined && trouble.kind !== 'wordless';
+    this.#note('sound', trouble?.message);
   }
 
   #note(about: 'gap' | 'sound' | 'screen', message: string | undefined): void {

@@ -224,6 +224,72 @@ test('sound that never comes does not hold the drill back, and its trouble is to
   expect(await glanceText(drill, '.notice')).toBe('No sound yet.');
 });
 
+const NO_SOUND = { kind: 'none', message: 'This device has no sound. Follow the screen.' } as const;
+
+test('a hold that can be neither seen nor heard is not credited: the drill stops there and says so', async () => {
+  const { drill, environment } = await drillOf();
+  const notices = heard<{ message: string }>(drill, 'lark-notice');
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.trouble(NO_SOUND);
+  environment.setSeen(false);
+  environment.pass(2_000);
+  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
+  expect(environment.armed.at(-1)).toBe('disarm');
+  expect(notices.at(-1)?.message).toBe(
+    'The page was hidden and could not be heard. A rep that was running is marked unsure. Press Resume to go on.',
+  );
+  press('KeyP');
+  environment.setSeen(true);
+  environment.trouble(undefined);
+  await drill.updateComplete;
+  expect(await glanceText(drill, '.notice')).toBe('');
+  expect(await glanceText(drill, '.place')).toBe('Set 1 of 2 · rep 2 of 2');
+});
+
+test('a rest that can be neither seen nor heard goes on, but no draw begins after it', async () => {
+  const { drill, environment } = await drillOf();
+  const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 10_000 + 3_000 + 1_000);
+  environment.trouble(NO_SOUND);
+  environment.setSeen(false);
+  environment.pass(13_000);
+  expect(drill.view).toMatchObject({ state: 'running', step: { kind: 'rest' } });
+  environment.pass(3_000);
+  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap', step: { kind: 'rest' } });
+  expect(reps.map(({ rep }) => rep.outcome)).toEqual(['held']);
+});
+
+test.each([
+  ['heard but hidden', undefined, false, 0.7, 'running'],
+  ['seen but silent', NO_SOUND, true, 0.7, 'running'],
+  ['hidden, with tones in place of words', { kind: 'wordless', message: 'Tones.' }, false, 0.7, 'running'],
+  ['hidden, and silent by choice', undefined, false, 0, 'paused'],
+] as const)('a drill that is %s', async (_what, trouble, isSeen, soundLevel, state) => {
+  const settings = { ...defaultRunnerSettings, soundLevel };
+  const { drill, environment } = await drillOf(undefined, { settings });
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 2_000);
+  environment.trouble(trouble);
+  environment.setSeen(isSeen);
+  environment.pass(4_000);
+  expect(drill.view?.state).toBe(state);
+});
+
+test('a glance at another tab, sound off, costs nothing', async () => {
+  const { drill, environment } = await drillOf(undefined, { settings: { ...defaultRunnerSettings, soundLevel: 0 } });
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 2_000);
+  environment.setSeen(false);
+  environment.pass(700);
+  environment.setSeen(true);
+  environment.pass(700);
+  environment.setSeen(false);
+  environment.pass(700);
+  expect(drill.view?.state).toBe('running');
+});
+
 test('settings reach the sound', async () => {
   const settings = { ...defaultRunnerSettings, soundLevel: 0.2, quiet: true };
   const { drill, environment } = await drillOf(undefined, { settings });

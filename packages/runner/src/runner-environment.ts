@@ -11,6 +11,8 @@ export interface RunnerEnvironment {
   /** Calls once before the next picture, or within a quarter of a second when there is none (a hidden page). @returns its handle */
   requestFrame(fn: () => void): number;
   cancelFrame(handle: number): void;
+  /** Whether the page is on the screen. Where left out it counts as seen. */
+  isSeen?(): boolean;
   createCues(settings: CueSettings): CuePlayer;
   /** Keeps the screen on. @returns a function that ends it */
   keepAwake?(onTrouble: (message: string) => void): () => void;

@@ -12,6 +12,7 @@ export interface TrialEnvironment extends RunnerEnvironment {
   armed: ({ originMs: number; cues: readonly Cue[] } | 'disarm')[];
   settings: CueSettings[];
   trouble(trouble: CueTrouble | undefined): void;
+  setSeen(isSeen: boolean): void;
 }
 
 const FRAME_MS = 50;
@@ -24,6 +25,8 @@ const FRAME_MS = 50;
 export function trialEnvironment(options: { startMs?: number; unlock?: Promise<boolean> } = {}): TrialEnvironment {
   let clockMs = options.startMs ?? 1_000;
   let handles = 0;
+  let isSeen = true;
+  let trouble: CueTrouble | undefined;
   let waiting = new Map<number, () => void>();
   let listen: (trouble: CueTrouble | undefined) => void = () => undefined;
   const armed: TrialEnvironment['armed'] = [];
@@ -40,7 +43,9 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
     disarm: () => void armed.push('disarm'),
     say: () => undefined,
     set: (changes) => void settings.push({ ...settings.at(-1)!, ...changes }),
-    trouble: undefined,
+    get trouble() {
+      return trouble;
+    },
     onTrouble: (fn) => {
       listen = fn;
       return () => undefined;
@@ -50,7 +55,14 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   return {
     armed,
     settings,
-    trouble: (trouble) => listen(trouble),
+    trouble(next) {
+      trouble = next;
+      listen(next);
+    },
+    setSeen(value) {
+      isSeen = value;
+    },
+    isSeen: () => isSeen,
     nowMs: () => clockMs,
     wallNow: () => '2026-11-25T06:30:00.000+01:00',
     newId: () => 'trial-drill',
