@@ -54,3 +54,41 @@ test('today’s own word is one press: kept in the diary, and its effect and rea
   await expect.poll(() => textOf(numbers()?.querySelector('.large'))).toBe('2 × 10 × 30 s');
   expect(trial.state.app?.view.journal.days[0]?.readiness).toBeUndefined();
 });
+
+test('age and bow chosen in the kit change today’s tool, its reason and its first caution', async () => {
+  const kit = () => trial.page.shadowRoot?.querySelector('lark-kit')?.shadowRoot;
+  const choose = async (name: string, words: string) => {
+    location.hash = '#/kit';
+    const field = () => [...(kit()?.querySelectorAll('label') ?? [])].find((label) => textOf(label).startsWith(name));
+    await expect.poll(() => field()?.querySelector('select')).toBeTruthy();
+    await userEvent.selectOptions(field()!.querySelector('select')!, words);
+    location.hash = '#/line';
+    await expect.poll(() => textOf(numbers()?.querySelector('.large'))).not.toBe('');
+  };
+  const whys = () => [...(numbers()?.querySelectorAll('.why li') ?? [])].map(textOf).join(' ');
+  const caution = () => textOf(numbers()?.querySelector('.caution'));
+  await expect.poll(caution).toMatch(/^Never let go of a drawn string/);
+
+  await choose('Bow', 'Compound');
+  await expect.poll(caution).toMatch(/^A compound bow pulls hard as it is let down/);
+  await choose('Age', '13 to 15');
+  await expect.poll(whys).toContain('From 12 to 15: take a light bow, not your own full weight.');
+  // Under 13 may be 11, and 11 takes the lighter.
+  await choose('Age', 'Under 13');
+  await expect.poll(whys).toContain('Under 12: take a stretch band, not a bow.');
+  expect(caution()).toMatch(/^Under 12: a stretch band only, with a coach or another adult beside you/);
+  expect(await trial.faults()).toEqual([]);
+  await choose('Age', '18 to 49');
+  await expect.poll(whys).not.toMatch(/Under 12|From 12 to 15/);
+});
+
+test('evening arrows and pain logged in the diary change the line at once', async () => {
+  const whys = () => [...(numbers()?.querySelectorAll('.why li') ?? [])].map(textOf).join(' ');
+  await expect.poll(whys).toContain('10 reps');
+  // docs/prescription.md: 140 arrows or more keep 0.8, pain keeps 0.5 and names the day.
+  await trial.state.app?.act.putDay({ date: '2026-11-24', arrows: [{ kind: 'practice', count: 160 }] });
+  await expect.poll(whys).toContain('8 reps instead of 10, because you shot 160 arrows yesterday');
+  await trial.state.app?.act.putDay({ date: '2026-11-24', pain: true });
+  await expect.poll(whys).toContain('5 reps instead of 10, because there was pain on');
+  expect(textOf(numbers()?.querySelector('.caution'))).toMatch(/see a doctor or a physiotherapist if it stays/);
+});
