@@ -1,6 +1,7 @@
-import { builtInPrograms, createJournal, type Program } from '@larkhold/engine';
+import { builtInPrograms, createJournal, formatProgram, type Program, parseProgram } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
 import axe from 'axe-core';
+import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
 import type { App } from '../app-context.ts';
 import './bench-page.ts';
@@ -81,6 +82,50 @@ test('a change shows at once in the times, and can be taken back by key', async 
   expect(byId<HTMLInputElement>(bench, 'field-blocks-0-hold').value).toBe('7.2');
 });
 
+/** Everything that is worked out of the draft and stands on the page. */
+const workedOut = (bench: BenchPage) => ({
+  total: words(bench, 'total-time'),
+  tension: words(bench, 'tension-time'),
+  timeline: bench.renderRoot.querySelector('svg.timeline path')?.getAttribute('d'),
+  fatigue: bench.renderRoot.querySelector('svg.fatigue .curve')?.getAttribute('d'),
+  weeks: bench.renderRoot.querySelector('.weeks tbody')?.textContent,
+  line: bench.renderRoot.querySelector('.blocks code')?.textContent,
+});
+
+test('one change changes every number and picture at once, and one undo brings all of them back', async () => {
+  const { bench } = await benchOf('new');
+  await press(bench, 'Add a ladder');
+  const before = workedOut(bench);
+  expect(Object.values(before).every(Boolean)).toBe(true);
+  await type(bench, 'field-blocks-0-hold', '7');
+  const after = workedOut(bench);
+  for (const key of Object.keys(before) as (keyof typeof before)[]) {
+    expect([key, after[key]]).not.toEqual([key, before[key]]);
+    expect(after[key]).toBeTruthy();
+  }
+  expect(after).toMatchObject({ tension: '35 s', line: '1x5 hold 7 rest 20' }); // 5 holds of 7 s
+  await press(bench, 'Undo');
+  expect(workedOut(bench)).toEqual(before);
+  await press(bench, 'Redo');
+  expect(workedOut(bench)).toEqual(after);
+});
+
+test('the timeline is drawn to scale, up to the level of the hold and down again', async () => {
+  const { bench } = await benchOf('new');
+  const path = bench.renderRoot.querySelector('svg.timeline path')?.getAttribute('d') ?? '';
+  const points = [...path.matchAll(/[ML]([\d.]+) ([\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
+  const top = Math.min(...points.map(({ y }) => y));
+  const holds = points.flatMap(({ x, y }, at) => {
+    const before = points[at - 1];
+    return before && y === top && before.y === top ? [x - before.x] : [];
+  });
+  const width = points.at(-1)?.x ?? 0;
+  const [minutes, seconds] = words(bench, 'total-time')?.match(/\d+/g) ?? [];
+  const secondsWide = (Number(minutes) * 60 + Number(seconds)) / width;
+  expect(holds).toHaveLength(5);
+  for (const hold of holds) expect(hold * secondsWide).toBeCloseTo(5, 1); // a new program holds five times for 5 s
+});
+
 test('what is not valid is told beside its field and is not saved', async () => {
   const { bench, put } = await benchOf('new');
   await type(bench, 'field-blocks-0-hold', '500');
@@ -89,6 +134,44 @@ test('what is not valid is told beside its field and is not saved', async () => 
   await press(bench, 'Save');
   expect(put).toEqual([]);
   expect((bench.renderRoot as ShadowRoot).activeElement?.id).toBe('field-blocks-0-hold');
+});
+
+test('whatever is typed into whatever field, only a valid program is saved', async () => {
+  const texts = [
+    '',
+    ' ',
+    '0',
+    '-0',
+    '-1',
+    '1e999',
+    '0.5',
+    '7,5',
+    '20',
+    '30',
+    '181',
+    '2.55',
+    'ten',
+    '<b>x</b>',
+    'NaN',
+    '\u0000',
+  ];
+  const typed = fc.array(fc.tuple(fc.nat(), fc.constantFrom(...texts)), { minLength: 1, maxLength: 4 });
+  const counts = { saved: 0, refused: 0 };
+  for (const entries of fc.sample(typed, { seed: 1_120_553, numRuns: 40 })) {
+    const { bench, put } = await benchOf('new');
+    for (const [place, text] of entries) {
+      const fields = [...bench.renderRoot.querySelectorAll<HTMLInputElement>('[id^=field-]:is(input, textarea)')];
+      await type(bench, fields[place % fields.length]?.id ?? '', text);
+    }
+    await press(bench, 'Save');
+    if (put.length > 0) counts.saved += 1;
+    else counts.refused += 1;
+    for (const program of put) expect(parseProgram(formatProgram(program))).toEqual({ ok: true, program });
+    const isMarked = bench.renderRoot.querySelector('[aria-invalid=true], .problem, .notice') !== null;
+    expect(isMarked).toBe(put.length === 0);
+    bench.remove();
+  }
+  expect(Math.min(counts.saved, counts.refused)).toBeGreaterThan(5); // so that both have been seen
 });
 
 test('blocks are added, moved, doubled and removed, and the focus stays with them', async () => {
