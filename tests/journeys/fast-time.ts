@@ -1,15 +1,21 @@
-import type { BrowserContext, Locator } from 'playwright-core';
+import type { SessionView } from '@larkhold/engine';
+import type { BrowserContext, Locator, Page } from 'playwright-core';
 
 /** How far one look at the clock may jump: less than what a session takes for lost time. */
 const stepMs = 3000;
 
+/** A clock can only be stopped at a moment that is still to come, and a loaded machine may take its time. */
+const toStopMs = 20_000;
+
 /**
  * Makes the clock of all pages of a context stand still, so that only `pass` and `passUntil` move it.
  * @param at milliseconds since 1970; now unless a test says otherwise
+ * @returns where it stands
  */
-export async function standStill(context: BrowserContext, at = Date.now()): Promise<void> {
+export async function standStill(context: BrowserContext, at = Date.now()): Promise<number> {
   await context.clock.install({ time: at });
-  await context.clock.pauseAt(at + 1000);
+  await context.clock.pauseAt(at + toStopMs);
+  return at + toStopMs;
 }
 
 /** Moves the clock as a living page would see it, in steps. */
@@ -26,4 +32,28 @@ export async function passUntil(context: BrowserContext, shown: Locator, limitMs
     await context.clock.fastForward(stepMs);
   }
   await shown.waitFor();
+}
+
+/** Where the drill on the line stands; undefined where none is on the screen. */
+export function drillView(page: Page): Promise<SessionView | undefined> {
+  return page.evaluate(() => {
+    const drill = document
+      .querySelector('lark-app')
+      ?.shadowRoot?.querySelector('lark-line')
+      ?.shadowRoot?.querySelector('lark-drill') as { view?: unknown } | null | undefined;
+    return drill?.view as SessionView | undefined;
+  });
+}
+
+/**
+ * Moves the clock to the very beginning of the next hold.
+ * @param move how to move it, where somebody counts
+ * @returns false where the drill is over, or stands still, before
+ */
+export async function passToHold(page: Page, move = (ms: number) => pass(page.context(), ms)): Promise<boolean> {
+  for (let view = await drillView(page); view?.state === 'running'; view = await drillView(page)) {
+    if (view.step?.kind === 'hold' && view.step.startMs === Math.floor(view.offsetMs)) return true;
+    await move(Math.max(1, Math.ceil(view.msLeft)));
+  }
+  return false;
 }

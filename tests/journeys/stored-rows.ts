@@ -52,3 +52,23 @@ export async function putRows(page: Page, rows: readonly [table: string, key: st
     rows,
   );
 }
+
+/** Lets writes that the app asked for before reach the disk: one more, in turn after them, is waited for. */
+export async function settled(page: Page): Promise<void> {
+  await page.evaluate(
+    () =>
+      new Promise<void>((resolve, reject) => {
+        const opening = indexedDB.open('larkhold');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const all = [...opening.result.objectStoreNames];
+          const writing = opening.result.transaction(all, 'readwrite', { durability: 'strict' });
+          writing.onabort = () => reject(writing.error);
+          writing.oncomplete = () => {
+            opening.result.close();
+            resolve();
+          };
+        };
+      }),
+  );
+}

@@ -1,0 +1,143 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { pass, standStill } from '../journeys/fast-time.ts';
+import { type KillableBrowser, startKillable } from '../journeys/killable-browser.ts';
+import { settled } from '../journeys/stored-rows.ts';
+
+/** The ways a page can end. */
+export const deaths = ['tab closed', 'page crashed', 'reloaded', 'browser killed'] as const;
+export type Death = (typeof deaths)[number];
+
+/** What the page holds, once what is no longer needed was thrown away. */
+export interface PageSize {
+  heapMb: number;
+  nodes: number;
+  listeners: number;
+}
+
+/** One archer's browser on a profile of its own, and a clock that stands still unless it is moved. */
+export class SoakedBrowser {
+  readonly #address: string;
+  readonly #profile = mkdtempSync(join(tmpdir(), 'larkhold-soak-'));
+  readonly faults: string[] = [];
+  #browser!: KillableBrowser;
+  #page!: Page;
+  #nowMs: number;
+
+  private constructor(address: string, nowMs: number) {
+    this.#address = address;
+    this.#nowMs = nowMs;
+  }
+
+  /**
+   * Starts the browser with the app open.
+   * @param address where the app is served
+   * @param nowMs milliseconds since 1970, where the clock begins
+   */
+  static async start(address: string, nowMs: number): Promise<SoakedBrowser> {
+    const soaked = new SoakedBrowser(address, nowMs);
+    await soaked.#boot();
+    return soaked;
+  }
+
+  get page(): Page {
+    return this.#page;
+  }
+
+  get nowMs(): number {
+    return this.#nowMs;
+  }
+
+  /** Moves the clock as a living page would see it, in steps. */
+  async pass(ms: number): Promise<void> {
+    await pass(this.#browser.context, ms);
+    this.#nowMs += ms;
+  }
+
+  /** Moves the clock in one jump, as a machine that slept. */
+  async jump(ms: number): Promise<void> {
+    await this.#browser.context.clock.fastForward(ms);
+    this.#nowMs += ms;
+  }
+
+  /** Goes to a page of the app. */
+  async go(hash: string, page = this.#page): Promise<void> {
+    await page.goto(`${this.#address}${hash}`);
+    await page.locator('main h1').first().waitFor();
+  }
+
+  /** Another tab of the same browser. */
+  async openTab(hash: string): Promise<Page> {
+    const page = await this.#browser.context.newPage();
+    page.on('pageerror', (error) => this.faults.push(error.message));
+    await page.setViewportSize({ width: 390, height: 844 });
+    await this.go(hash, page);
+    return page;
+  }
+
+  /** Ends the page in the middle of what it does, and opens the app again. */
+  async die(how: Death): Promise<void> {
+    // What a person who looks at the screen would take anyway: a write under way is not yet a finished rep.
+    await this.settle();
+    if (how === 'browser killed') {
+      await this.#browser.kill();
+      return this.#boot();
+    }
+    if (how === 'reloaded') {
+      await this.#page.reload();
+      await this.#page.locator('main h1').first().waitFor();
+      return;
+    }
+    if (how === 'page crashed') {
+      const crashed = this.#page.waitForEvent('crash');
+      const cdp = await this.#browser.context.newCDPSession(this.#page);
+      cdp.send('Page.crash').catch(() => {}); // a page that is gone gives no answer
+      await crashed;
+    }
+    await this.#page.close();
+    this.#page = await this.openTab('#/line');
+  }
+
+  /** Lets writes that the app asked for before reach the disk. */
+  settle(): Promise<void> {
+    return settled(this.#page);
+  }
+
+  /** Every write from now on finds no room. */
+  async fillDisk(): Promise<void> {
+    await this.#page.evaluate(() => {
+      const put = IDBObjectStore.prototype.put;
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+      Object.assign(window, { makeRoom: () => Object.assign(IDBObjectStore.prototype, { put }) });
+    });
+  }
+
+  /** Takes `fillDisk` back. */
+  async makeRoom(): Promise<void> {
+    await this.#page.evaluate(() => (window as unknown as { makeRoom(): void }).makeRoom());
+  }
+
+  async size(): Promise<PageSize> {
+    const cdp = await this.#browser.context.newCDPSession(this.#page);
+    await cdp.send('HeapProfiler.collectGarbage');
+    const { usedSize } = await cdp.send('Runtime.getHeapUsage');
+    const { nodes, jsEventListeners } = await cdp.send('Memory.getDOMCounters');
+    await cdp.detach();
+    return { heapMb: Math.round(usedSize / 104_857.6) / 10, nodes, listeners: jsEventListeners };
+  }
+
+  async leave(): Promise<void> {
+    await this.#browser.kill();
+    rmSync(this.#profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  }
+
+  async #boot(): Promise<void> {
+    this.#browser = await startKillable(this.#profile, 'Europe/Berlin');
+    this.#nowMs = await standStill(this.#browser.context, this.#nowMs);
+    this.#page = await this.openTab('#/line');
+  }
+}
