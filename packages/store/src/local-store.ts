@@ -1,5 +1,6 @@
 import { type Journal, mergeJournals, type Program } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
+import { editAfter } from './edit-after.ts';
 import type { IntegrityReport, SetAside } from './integrity-report.ts';
 import { type Kit, salvageKit } from './kit.ts';
 import { applyChanges } from './memory-adapter.ts';
@@ -137,9 +138,13 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     unwritten = [];
     succeed([...older, ...changes]);
   };
+  const edit = (changes: readonly Change[]): Promise<void> =>
+    inTurn(async () => {
+      const found = await load([...new Set(changes.map(({ table }) => table))]);
+      await write(changes.map((change) => editAfter(change, found)));
+    });
   const putChecked = (table: RowTable, rows: readonly unknown[]): Promise<void> => {
-    const changes = rows.map((row) => putRow(table, row));
-    return inTurn(() => write(changes));
+    return edit(rows.map((row) => putRow(table, row)));
   };
 
   const readJournal = async (): Promise<Journal> => {
@@ -203,8 +208,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       ),
     putNote: async (note) => putChecked('notes', [note]),
     putMajorGoal: async (goal) => {
-      const change = putSingle('majorGoal', goal);
-      await inTurn(() => write([change]));
+      await edit([putSingle('majorGoal', goal)]);
     },
     replaceJournal: async (next) => {
       const changes: Change[] = [
