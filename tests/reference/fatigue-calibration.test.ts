@@ -58,6 +58,37 @@ describe('the longest hold, from the journal', () => {
     expect(estimate.lowSeconds).toBeLessThan(5);
   });
 
+  it('learns nothing from let-downs in the draw, with nothing held', () => {
+    const inDraw = (day: number) => {
+      const record = logged(34, day);
+      return { ...record, reps: [{ ...record.reps[0]!, heldMs: 0, outcome: 'short' as const }] };
+    };
+    expect(estimateMaxHold([3, 6, 9].map(inDraw), builtInPrograms, today)).toMatchObject({
+      kind: 'too little data',
+      letDownDrillsCount: 0,
+      heldDrillsCount: 0,
+    });
+  });
+
+  it('is never less than a hold that was held, and can be predicted from', () => {
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 30_000 }), { minLength: 3, maxLength: 6 }), (heldMs) => {
+        const records = heldMs.map((ms, index) => {
+          const record = logged(34, index + 1);
+          return { ...record, reps: [{ ...record.reps[0]!, heldMs: ms, outcome: 'short' as const }] };
+        });
+        const estimate = estimateMaxHold(records, builtInPrograms, today);
+        if (estimate.kind !== 'estimate') throw new Error(estimate.words);
+        expect(estimate.seconds).toBeGreaterThanOrEqual(Math.min(...heldMs) / 1000);
+        const timeline = layOut(prescribe({ program: holding, records: [], today }));
+        for (const seconds of [estimate.lowSeconds, estimate.seconds, estimate.highSeconds]) {
+          expect(predictSession(timeline, { maxHoldSeconds: seconds }).reps.length).toBeGreaterThan(0);
+        }
+      }),
+      { seed: 33, numRuns: 60 },
+    );
+  });
+
   it('rises when whole drills were held that a weaker archer could not have held', () => {
     const weak = [3, 6, 9].map((day) => logged(30, day));
     const strong = [12, 13, 14, 15, 16].map((day) => logged(400, day));

@@ -14,7 +14,7 @@ export interface PastDrill {
 
 /**
  * Lays out again what was done: held times from the record, draws, let-downs and rests from the program. Where a hold was let down early,
- * what came after is left out.
+ * what came after is left out; so is a rep that was let down in the draw, and what came after it.
  * @param record one drill
  * @param programs among which its program is looked for, by id where both have one, else by title
  * @returns undefined when the program or a block is not known, nothing was held, or a rep before the first early let-down is unsure or skipped
@@ -28,6 +28,8 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
   for (const [index, rep] of record.reps.entries()) {
     const block = program?.blocks[rep.block];
     if (block === undefined || rep.outcome === 'unsure' || rep.outcome === 'skipped') return undefined;
+    // Let down in the draw: no hold was begun, so none was given up.
+    if (rep.outcome === 'short' && rep.heldMs === 0) break;
     const before = record.reps[index - 1];
     const blockBefore = before && program?.blocks[before.block];
     if (before !== undefined && blockBefore !== undefined) {
