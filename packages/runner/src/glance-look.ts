@@ -43,6 +43,18 @@ export const lookStyles = css`
     --on-accent: #000;
     --raised: #000;
   }
+  @media (forced-colors: active) {
+    :host,
+    :host([theme]) {
+      --ground: Canvas;
+      --ink: CanvasText;
+      --dim: CanvasText;
+      --faint: GrayText;
+      --accent: Highlight;
+      --on-accent: HighlightText;
+      --raised: Canvas;
+    }
+  }
   :host {
     background: var(--ground);
     color: var(--ink);
@@ -75,6 +87,11 @@ export const buttonStyles = css`
     border-color: var(--accent);
     background: var(--accent);
     color: var(--on-accent);
+  }
+  @media (forced-colors: active) {
+    button.main {
+      forced-color-adjust: none;
+    }
   }
   button:focus-visible,
   textarea:focus-visible,

@@ -186,6 +186,11 @@ export const glanceStyles = css`
   .sets i.now {
     height: 5px;
   }
+  @media (forced-colors: active) {
+    i {
+      forced-color-adjust: none;
+    }
+  }
   @media (orientation: landscape) {
     .face {
       grid-template: auto minmax(0, 1fr) / minmax(0, 6fr) minmax(0, 5fr);

@@ -51,7 +51,7 @@ export class LarkDrillEntry extends PlaceElement {
       }
       .reps li {
         display: grid;
-        grid-template-columns: minmax(6.5rem, 1fr) auto;
+        grid-template-columns: minmax(6.5rem, 1fr) minmax(0, auto);
         gap: 0.3rem 1rem;
         align-items: center;
         padding: 0.55rem 0;
@@ -59,6 +59,7 @@ export class LarkDrillEntry extends PlaceElement {
       }
       .outcomes {
         display: flex;
+        flex-wrap: wrap;
         gap: 0.3rem;
       }
       .outcomes button {

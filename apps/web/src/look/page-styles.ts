@@ -56,6 +56,10 @@ export const pageStyles = css`
     text-decoration-thickness: 2px;
     text-decoration-color: currentColor;
   }
+  /* A narrow or enlarged page breaks a long word sooner than it scrolls sideways. */
+  table {
+    overflow-wrap: anywhere;
+  }
   .dim {
     color: var(--dim);
   }
@@ -139,6 +143,10 @@ export const controlStyles = css`
     flex-wrap: wrap;
     gap: 0.6rem;
     align-items: center;
+  }
+  .row > * {
+    min-width: 0;
+    max-width: 100%;
   }
   label {
     display: block;
@@ -229,8 +237,9 @@ export const controlStyles = css`
     background: var(--raised);
   }
   @media (forced-colors: active) {
+    button.main,
     button[aria-pressed='true'] {
-      border-width: 4px;
+      forced-color-adjust: none;
     }
   }
 `;

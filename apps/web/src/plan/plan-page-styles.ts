@@ -44,12 +44,10 @@ export const planPageStyles = css`
   }
   tbody th[scope='row'] {
     width: 7rem;
-    white-space: nowrap;
   }
   .times {
     padding-right: 0;
     text-align: right;
-    white-space: nowrap;
   }
   .week th {
     padding-top: 1.4rem;
@@ -84,9 +82,6 @@ export const planPageStyles = css`
     padding: 0.3rem 0 0.4rem 1.1rem;
     color: var(--dim);
     font-weight: 400;
-  }
-  .drill {
-    padding-left: 1.1rem;
   }
   @media (max-width: 34rem) {
     table,

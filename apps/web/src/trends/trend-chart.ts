@@ -85,18 +85,18 @@ export class TrendChart extends LitElement {
     const width = Math.floor(entry?.contentRect.width ?? 0);
     if (width > 0) this.#plot?.setSize({ width, height: HEIGHT });
   });
-  readonly #scheme = matchMedia('(prefers-color-scheme: light)');
+  readonly #schemes = ['(prefers-color-scheme: light)', '(forced-colors: active)'].map((query) => matchMedia(query));
   readonly #redraw = (): void => this.#plot?.redraw();
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#scheme.addEventListener('change', this.#redraw);
+    for (const scheme of this.#schemes) scheme.addEventListener('change', this.#redraw);
     if (this.hasUpdated) this.#draw();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.#scheme.removeEventListener('change', this.#redraw);
+    for (const scheme of this.#schemes) scheme.removeEventListener('change', this.#redraw);
     this.#sizes.disconnect();
     this.#plot?.destroy();
     this.#plot = undefined;

@@ -20,9 +20,11 @@ export class CountField extends LitElement {
     css`
       :host {
         display: inline-grid;
-        grid-template-columns: var(--touch) 3.7rem var(--touch);
+        grid-template-columns: minmax(0, var(--touch)) minmax(0, 3.7rem) minmax(0, var(--touch));
+        max-width: 100%;
       }
       button {
+        min-width: 0;
         padding: 0;
         font-variant-numeric: tabular-nums;
       }

@@ -10,6 +10,7 @@ export const dayEntryStyles = css`
   }
   fieldset {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.5rem;
     margin: 0;
     padding: 0;
@@ -39,6 +40,7 @@ export const dayEntryStyles = css`
   }
   .beside select {
     width: 6.4rem;
+    max-width: 100%;
     padding-inline: 0.4rem;
   }
   .steps {
@@ -84,6 +86,7 @@ export const dayEntryStyles = css`
   }
   .field {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 0.3rem;
     font-weight: 600;
   }
@@ -101,11 +104,26 @@ export const dayEntryStyles = css`
   }
   @container (max-width: 27rem) {
     .line {
-      grid-template-columns: auto 1fr;
+      display: flex;
+      flex-wrap: wrap;
     }
     .kind {
-      grid-column: 1 / -1;
+      flex-basis: 100%;
       margin-bottom: -0.2rem;
+    }
+  }
+  @container (max-width: 16rem) {
+    .steps {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .steps label,
+    .steps label:first-child,
+    .steps label:last-child {
+      border-width: 0 1.5px 1.5px;
+      border-radius: 0;
+    }
+    .steps label:first-child {
+      border-top-width: 1.5px;
     }
   }
   @media (forced-colors: active) {

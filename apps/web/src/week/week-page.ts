@@ -142,7 +142,7 @@ export class WeekPageElement extends PlaceElement {
     const next = isPlanned ? planned.filter((one) => one !== weekday) : [...planned, weekday].sort((a, b) => a - b);
     return html`<button
       aria-pressed=${isPlanned ? 'true' : 'false'}
-      aria-label=${formatDay(date)}
+      aria-label="${formatDay(date, 'short').slice(0, 2)}, ${formatDay(date)}"
       @click=${() => this.#keeper.changeWeek(week, { plannedDays: next })}
     >
       ${formatDay(date, 'short').slice(0, 2)}
