@@ -143,7 +143,8 @@ export class ArcherSheet extends PlaceElement {
           </tr>`;
         })}
       </tbody>
-    </table>`;
+    </table>
+    <p class="dim small">Held: reps held in full, of all reps. At full draw: every hold added up, as far as it was held.</p>`;
   }
 
   #notes(handOver: HandOver) {

@@ -108,7 +108,7 @@ export class LoadSummary extends PlaceElement {
                 ${
                   sevenDays.monotony === undefined || sevenDays.strain === undefined
                     ? 'All seven days are alike, so monotony and strain are not defined.'
-                    : `Monotony ${formatRatio(sevenDays.monotony)}, strain ${formatCount(sevenDays.strain)}.`
+                    : `Monotony ${formatRatio(sevenDays.monotony)}: their mean over their spread. Strain ${formatCount(sevenDays.strain)}: their load times monotony.`
                 }
               </p>`
             : nothing

@@ -92,3 +92,20 @@ test('evening arrows and pain logged in the diary change the line at once', asyn
   await expect.poll(whys).toContain('5 reps instead of 10, because there was pain on');
   expect(textOf(numbers()?.querySelector('.caution'))).toMatch(/see a doctor or a physiotherapist if it stays/);
 });
+
+test('the numbers of a program in the rack answer why too', async () => {
+  location.hash = '#/rack/5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1002';
+  const program = () => trial.page.shadowRoot?.querySelector('lark-program')?.shadowRoot;
+  const asks = () => [...(program()?.querySelectorAll<HTMLButtonElement>('.today button.asks') ?? [])];
+  await expect
+    .poll(() => asks().map((button) => button.getAttribute('aria-label')?.replaceAll('\u00a0', ' ')))
+    .toEqual([...['Why 2 sets?', 'Why 10 reps?', 'Why 30 s?', 'Why 60 s?', 'Why 120 s?', 'Why 32 min?']]);
+  asks()[3]?.click();
+  // K. Lee, "SPT" text: rest of 2 x hold.
+  await expect.poll(() => textOf(program()?.querySelector('.today'))).toContain('2 times the hold of 30 s.');
+  expect(textOf(program()?.querySelector('.today'))).toContain('10 min of it at full draw');
+  for (const theme of ['dark', 'light', 'contrast']) {
+    document.documentElement.dataset.theme = theme;
+    expect(await trial.faults()).toEqual([]);
+  }
+});

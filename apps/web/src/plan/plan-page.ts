@@ -2,7 +2,7 @@ import { formatPlanCalendar, type PlanRow, type Program } from '@larkhold/engine
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App, AppView } from '../app-context.ts';
-import { formatCounted, formatDay, formatMinutes } from '../format-for-people.ts';
+import { formatCounted, formatDay, formatDuration, formatMinutes } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
 import { idOf } from '../program-words.ts';
 import { fileNameOf } from '../save-file.ts';
@@ -115,7 +115,7 @@ export class PlanPage extends PlaceElement {
             <th role="rowheader" scope="rowgroup" colspan="3">
               ${weekName(week)}
               <span class="dim">
-                ${formatCounted(rows.filter(({ kind: of }) => of !== 'competition').length, 'day')}${heldMs > 0 ? `, ${formatMinutes(heldMs)} at full draw` : ''}
+                ${formatCounted(rows.filter(({ kind: of }) => of !== 'competition').length, 'day')}${heldMs > 0 ? `, ${formatDuration(heldMs)} at full draw` : ''}
               </span>
               ${kind === 'usual' ? nothing : html`<strong class="kind">${weekWords[kind]}</strong>`}
             </th>
@@ -153,18 +153,14 @@ function dayRow({ date, kind, words, why, heldMs, durationMs }: PlanRow) {
   return html`<tr role="row" class=${kind}>
     <th role="rowheader" scope="row">${formatDay(date, 'short')}</th>
     <td role="cell">
-      ${
-        why.length === 0
-          ? html`<p class="drill">${words}</p>`
-          : html`<details>
-            <summary>${words}</summary>
-            <ul>
-              ${why.map((line) => html`<li>${line}</li>`)}
-            </ul>
-          </details>`
-      }
+      <details>
+        <summary>${words}</summary>
+        <ul>
+          ${why.map((line) => html`<li>${line}</li>`)}
+        </ul>
+      </details>
     </td>
-    <td role="cell" class="times">${isCompetition ? nothing : `${formatMinutes(heldMs)} of ${formatMinutes(durationMs)}`}</td>
+    <td role="cell" class="times">${isCompetition ? nothing : `${formatDuration(heldMs)} of ${formatMinutes(durationMs)}`}</td>
   </tr>`;
 }
 

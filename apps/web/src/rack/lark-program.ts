@@ -1,9 +1,9 @@
-import { layOut } from '@larkhold/engine';
+import { layOut, type Prescription } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import '../fatigue/fatigue-curve.ts';
-import { formatDuration } from '../format-for-people.ts';
+import { formatDuration, type Units } from '../format-for-people.ts';
 import '../line/lark-cue-track.ts';
 import { PlaceElement } from '../place-element.ts';
 import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
@@ -11,6 +11,8 @@ import { benchHref, hrefOf, planHref } from '../routing.ts';
 import '../notes/lark-notes.ts';
 import '../share/lark-share.ts';
 import { todaysPrescription } from '../todays-prescription.ts';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '../why/block-numbers.ts';
+import { whyLine, whyStyles } from '../why/why-line.ts';
 import './lark-timeline-picture.ts';
 
 /**
@@ -22,6 +24,7 @@ import './lark-timeline-picture.ts';
 export class LarkProgram extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
+    whyStyles,
     css`
       h1 {
         margin: 0.6rem 0 0.4rem;
@@ -31,15 +34,17 @@ export class LarkProgram extends PlaceElement {
         white-space: pre-line;
         overflow-wrap: anywhere;
       }
-      .facts {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0.8rem 2.4rem;
+      .today {
         margin: var(--gap) 0;
       }
-      .facts dd {
+      .dose {
+        margin-top: 0.3rem;
         font-size: var(--text-large);
         font-weight: 650;
+        font-variant-numeric: tabular-nums;
+      }
+      .dim + .dose {
+        margin-top: 0;
       }
       fatigue-curve {
         margin-top: 0.8rem;
@@ -64,6 +69,7 @@ export class LarkProgram extends PlaceElement {
   ];
 
   @property({ attribute: false }) programId = '';
+  @state() private asked: NumberPiece | undefined;
 
   override render() {
     const { app } = this;
@@ -78,10 +84,7 @@ export class LarkProgram extends PlaceElement {
       <h1>${program.title}</h1>
       <p class="dim">${toolWords[program.tool]}${program.author ? ` · by ${program.author}` : ''}</p>
       ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
-      <dl class="facts numbers">
-        <div><dt class="dim small">Today, in all</dt><dd>${formatDuration(prescription.durationMs)}</dd></div>
-        <div><dt class="dim small">At full draw</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
-      </dl>
+      ${this.#today(prescription, units)}
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
       <fatigue-curve .prescription=${prescription}></fatigue-curve>
       ${this.#buttons(app, program)}
@@ -112,6 +115,24 @@ export class LarkProgram extends PlaceElement {
           ? html`<section><h2>Where the numbers come from</h2><p class="source dim">${program.source}</p></section>`
           : nothing
       }`;
+  }
+
+  /** Today's numbers; each answers why. */
+  #today(prescription: Prescription, units: Units) {
+    const ask = (piece: NumberPiece | undefined): void => {
+      this.asked = piece;
+    };
+    const line = (look: string, pieces: readonly Piece[]) =>
+      whyLine({ prescription, pieces, asked: this.asked, ask, look });
+    const held = formatDuration(timeUnderTensionMs(prescription));
+    return html`<section class="today numbers" aria-label="Today">
+      ${prescription.blocks.map(
+        (block) =>
+          html`<p class="dim small">Today${prescription.blocks.length > 1 ? `: ${block.title}` : ''}</p>
+            ${line('dose', doseLine(block))} ${line('', restLine(block, units))}`,
+      )}
+      ${line('', [...lengthLine(prescription), ` ${held} of it at full draw: every hold added up.`])}
+    </section>`;
   }
 
   #buttons({ view, act }: App, program: App['view']['chosen']) {

@@ -25,6 +25,7 @@ const same = (value: number): number => value;
 export const trendWords: Readonly<Record<TrendKind, TrendWords>> = {
   hold: {
     name: 'Time at full draw',
+    about: 'Every hold of a day added up, as far as it was held.',
     unit: 'minutes',
     shape: 'bars',
     format: formatDuration,
@@ -32,12 +33,17 @@ export const trendWords: Readonly<Record<TrendKind, TrendWords>> = {
   },
   longest: {
     name: 'Longest clean hold',
+    about: 'The longest hold of a day that was held in full.',
     unit: 'seconds',
     shape: 'line',
     format: formatSeconds,
     toScale: (ms) => ms / 1000,
   },
-  arrows: { name: 'Arrows', unit: '', shape: 'bars', format: formatCount, toScale: same },
+  arrows: {
+    name: 'Arrows',
+    about: 'As you wrote them down, of every kind.',
+    ...{ unit: '', shape: 'bars', format: formatCount, toScale: same },
+  },
   load: {
     name: 'Load',
     about: 'Effort times minutes, of drills, shooting and other work.',

@@ -37,6 +37,12 @@ describe('planWeeks', () => {
     expect(first!.why[0]).toMatch(/^Holds: hold 30 s to 35 s, because of 2 clean sessions/);
   });
 
+  it('says of every day where its numbers come from', () => {
+    const rows = planWeeks({ ...monday, weeks: 6, competitionDay: '2026-12-20' });
+    for (const { why } of rows) expect(why.length).toBeGreaterThan(0);
+    expect(rows[0]!.why).toEqual([expect.stringMatching(/where the program begins/)]);
+  });
+
   it('plans only days to come, and counts what is done this week', () => {
     const records = [trialRecord('2026-11-24', 30), trialRecord('2026-11-25', 30)];
     const rows = planWeeks({ ...monday, records, today: '2026-11-25', weeks: 1 });

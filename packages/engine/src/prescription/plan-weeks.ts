@@ -30,7 +30,7 @@ export interface PlanRow {
   durationMs: number;
   /** The day in words: 'Holds 2 × 5, hold 30 s'. */
   words: string;
-  /** What changed the numbers, in words. */
+  /** Where the numbers come from and what changed them, in words. */
   why: readonly string[];
 }
 
@@ -87,13 +87,12 @@ function rowOf({ date, blocks, durationMs, reasons }: Prescription): PlanRow {
     return { block, title, sets, reps, holdMs, addedWeightLbf };
   });
   const rules = reasons.map(({ rule }) => rule);
-  const unmoved = ['start', 'fixed', 'impossibleDate'];
   return {
     ...{ week: isoWeek(date), date, drills, durationMs },
     kind: rules.includes('taper') ? 'taper' : rules.includes('deload') ? 'deload' : 'usual',
     heldMs: drills.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0),
     words: drills.map(drillWords).join('; '),
-    why: reasons.filter(({ rule }) => !unmoved.includes(rule)).map(({ change }) => change),
+    why: reasons.filter(({ rule }) => rule !== 'impossibleDate').map(({ change }) => change),
   };
 }
 
