@@ -7,7 +7,7 @@ import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { drillView, pass, passToHold, passUntil, standStill } from './fast-time.ts';
 import { startKillable } from './killable-browser.ts';
-import { outcomesOf, settled, storedDrills } from './stored-rows.ts';
+import { drillKept, outcomesOf, storedDrills } from './stored-rows.ts';
 
 afterAll(leaveAll);
 
@@ -24,7 +24,7 @@ async function drillToHold(page: Page, rep: number): Promise<void> {
   }
   await passToHold(page);
   await pass(page.context(), 600);
-  await settled(page);
+  await drillKept(page);
 }
 
 /** What the next start shows, and what it leaves when the drill is closed. */
@@ -86,7 +86,7 @@ describe.concurrent('a drill that is cut off in the middle of a hold', () => {
     await next.getByRole('button', { name: 'Begin' }).click();
     await passToHold(next);
     expect((await drillView(next))?.progress.rep).toBe(0);
-    await settled(next);
+    await drillKept(next);
     const [first] = await storedDrills(next);
     expect(outcomesOf(first)).toEqual(['unsure']);
     expect(first?.open).toBeUndefined();

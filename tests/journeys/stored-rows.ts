@@ -1,5 +1,6 @@
-import type { DrillRecord } from '@larkhold/engine';
+import type { DrillRecord, SessionSnapshot } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
+import { drillView } from './fast-time.ts';
 
 /**
  * Reads the drill records past the app, straight from the browser's database.
@@ -53,20 +54,32 @@ export async function putRows(page: Page, rows: readonly [table: string, key: st
   );
 }
 
-/** Lets writes that the app asked for before reach the disk: one more, in turn after them, is waited for. */
-export async function settled(page: Page): Promise<void> {
-  await page.evaluate(
+/**
+ * Waits until the disk knows the step that the drill on the screen is in, and so every rep before it. The page may die then: a rep whose
+ * writing is still under way, some milliseconds, is not yet kept.
+ * @param page a page with a drill, on a clock that stands still
+ */
+export async function drillKept(page: Page): Promise<void> {
+  const shown = (await drillView(page))?.step;
+  if (!shown) throw new Error('no drill is on the screen');
+  const startOf = async () => (await storedRunning(page))?.snapshot.walk.step?.startMs;
+  for (const giveUpAt = Date.now() + 30_000; (await startOf()) !== shown.startMs; ) {
+    if (Date.now() > giveUpAt) throw new Error(`the step at ${shown.startMs} ms never reached the disk`);
+  }
+}
+
+function storedRunning(page: Page): Promise<{ snapshot: SessionSnapshot } | undefined> {
+  return page.evaluate(
     () =>
-      new Promise<void>((resolve, reject) => {
+      new Promise((resolve, reject) => {
         const opening = indexedDB.open('larkhold');
         opening.onerror = () => reject(opening.error);
         opening.onsuccess = () => {
-          const all = [...opening.result.objectStoreNames];
-          const writing = opening.result.transaction(all, 'readwrite', { durability: 'strict' });
-          writing.onabort = () => reject(writing.error);
-          writing.oncomplete = () => {
+          const reading = opening.result.transaction('single').objectStore('single').get('running');
+          reading.onerror = () => reject(reading.error);
+          reading.onsuccess = () => {
             opening.result.close();
-            resolve();
+            resolve(reading.result);
           };
         };
       }),

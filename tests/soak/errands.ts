@@ -9,7 +9,6 @@ const outcomes: readonly [Outcome, ...Outcome[]] = ['held', 'short', 'skipped', 
 
 /** A drill of the last two months, as it is on the disk, and its place in the model. */
 async function pickDrill({ browser, dice, known }: Life): Promise<{ index: number; record: DrillRecord } | undefined> {
-  await browser.settle();
   const stored = (await storedDrills(browser.page)).filter(({ removed }) => !removed);
   const index = dice.between(Math.max(0, known.length - 50), known.length - 1);
   const record = stored[index];
@@ -41,7 +40,7 @@ export async function removeOne(life: Life): Promise<void> {
   if (!picked) return;
   await browser.go(`#/journal/${encodeURIComponent(picked.record.id)}`);
   await browser.page.getByRole('button', { name: 'Remove this drill' }).first().click();
-  await browser.page.getByText('Removed:').waitFor();
+  await browser.page.locator('lark-drill-entry details[open]').waitFor({ state: 'detached' });
   known.splice(picked.index, 1);
   count('removed');
 }

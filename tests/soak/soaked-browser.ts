@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { pass, standStill } from '../journeys/fast-time.ts';
 import { type KillableBrowser, startKillable } from '../journeys/killable-browser.ts';
-import { settled } from '../journeys/stored-rows.ts';
+import { drillKept } from '../journeys/stored-rows.ts';
 
 /** The ways a page can end. */
 export const deaths = ['tab closed', 'page crashed', 'reloaded', 'browser killed'] as const;
@@ -79,8 +79,7 @@ export class SoakedBrowser {
 
   /** Ends the page in the middle of what it does, and opens the app again. */
   async die(how: Death): Promise<void> {
-    // What a person who looks at the screen would take anyway: a write under way is not yet a finished rep.
-    await this.settle();
+    await drillKept(this.#page);
     if (how === 'browser killed') {
       await this.#browser.kill();
       return this.#boot();
@@ -98,11 +97,6 @@ export class SoakedBrowser {
     }
     await this.#page.close();
     this.#page = await this.openTab('#/line');
-  }
-
-  /** Lets writes that the app asked for before reach the disk. */
-  settle(): Promise<void> {
-    return settled(this.#page);
   }
 
   /** Every write from now on finds no room. */

@@ -95,7 +95,6 @@ export async function liveDays(
 }
 
 async function storedLive(browser: SoakedBrowser) {
-  await browser.settle();
   return (await storedDrills(browser.page)).filter(({ removed }) => !removed);
 }
 
