@@ -24,7 +24,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
- * @slot beside the display, small: what the archer keeps in mind
+ * @slot - beside the display, small: what the archer keeps in mind
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
  * @event lark-change another step or state; detail `{ snapshot }`
@@ -48,6 +48,8 @@ export class LarkDrill extends LitElement {
   #endListening: (() => void)[] = [];
   readonly #unheard = new Map<PressSource, string>();
   #tooSmall = '';
+  /** What the last measuring was of. */
+  #measured = '';
   readonly #counts = createPressGuard(() => this.#environment.nowMs());
 
   override connectedCallback(): void {
@@ -125,7 +127,12 @@ export class LarkDrill extends LitElement {
     if (!viewing || !glance) return;
     await glance.updateComplete;
     const { digitPx } = glance;
-    const warning = digitPx ? (digitLegibility(viewing, digitPx, pixelMm).warning ?? '') : '';
+    // The warning takes room itself: measured again under it, two answers could take turns for ever.
+    const { clientWidth, clientHeight } = this;
+    const measured = JSON.stringify([clientWidth, clientHeight, viewing, pixelMm, Boolean(this.#drill)]);
+    if (!digitPx || measured === this.#measured) return;
+    this.#measured = measured;
+    const warning = digitLegibility(viewing, digitPx, pixelMm).warning ?? '';
     if (warning === this.#tooSmall) return;
     this.#tooSmall = warning;
     this.requestUpdate();
