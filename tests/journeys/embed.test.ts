@@ -1,0 +1,66 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, type PreviewServer, preview } from 'vite';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { arrive, leaveAll } from './archer.ts';
+
+const house = fileURLToPath(new URL('../..', import.meta.url));
+const runner = join(house, 'packages/runner');
+
+describe('a page of one’s own', () => {
+  let site: string;
+  let server: PreviewServer;
+  let address: string;
+
+  // The page as it stands in `docs`, and the package built as for publishing, where the page looks for it; nothing else.
+  beforeAll(async () => {
+    site = mkdtempSync(join(tmpdir(), 'larkhold-embed-'));
+    cpSync(join(house, 'docs/embed.html'), join(site, 'docs/embed.html'));
+    writeFileSync(join(site, 'favicon.ico'), ''); // a browser asks for it, whatever the page says
+    const outDir = join(site, 'packages/runner/dist/bundle');
+    await build({ configFile: join(runner, 'vite.config.ts'), logLevel: 'warn', build: { outDir } });
+    server = await preview({
+      ...{ root: site, configFile: false, logLevel: 'warn', appType: 'mpa' },
+      ...{ build: { outDir: '.' }, preview: { port: 0, host: '127.0.0.1' } },
+    });
+    address = server.resolvedUrls?.local[0] ?? '';
+  });
+
+  afterAll(async () => {
+    await leaveAll();
+    await server?.close();
+    rmSync(site, { recursive: true });
+  });
+
+  it('is ten lines of HTML', () => {
+    const lines = readFileSync(join(house, 'docs/embed.html'), 'utf8').trimEnd().split('\n');
+    expect(lines.length).toBeLessThanOrEqual(10);
+  });
+
+  it('runs a built-in program with sound, and hears its events', async () => {
+    const { page, context, faults, leave } = await arrive('docs/embed.html', {}, address);
+    const loaded: string[] = [];
+    context.on('response', (response) => {
+      if (response.ok()) loaded.push(new URL(response.url()).pathname);
+    });
+    await page.getByRole('button', { name: 'Begin' }).click();
+    const word = (words: string) => page.locator('lark-glance').getByText(words, { exact: true }).first();
+    await word('Get ready').waitFor();
+    await word('Draw').waitFor({ timeout: 60_000 });
+    await page.keyboard.press('Space');
+    await page.getByText('lark-rep: 1 done').waitFor();
+    await word('Let down').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('alert').getByText('Stop the drill?').waitFor();
+    await page.waitForTimeout(350); // within 300 ms it would be the same press
+    await page.keyboard.press('Escape');
+    await page.getByText('lark-end: 1 done').waitFor();
+    // The spoken words and the Worker that wakes the sound were found beside the package.
+    expect(loaded.filter((path) => /pack-.*\.(webm|mp3)$/.test(path))).toHaveLength(1);
+    expect(loaded.filter((path) => path.includes('wake-worker'))).not.toEqual([]);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+});
