@@ -1,5 +1,5 @@
 import { describeIssue } from './describe-issue.ts';
-import { migrateProgram, programVersion } from './migrate-program.ts';
+import { migrateProgram, type ProgramMigration, programMigrations, programVersion } from './migrate-program.ts';
 import { type Problem, pointerOf } from './problem.ts';
 import { mostBlocks, type Program, programSchema } from './program.ts';
 import { checkBlock, checkLength, type RuleBreak } from './program-rules.ts';
@@ -17,18 +17,23 @@ export type ParsedProgram = { ok: true; program: Program } | { ok: false; proble
 /**
  * Reads a program file: is it ours, is it too new, migrate, validate.
  * @param text the file's text (JSON); a byte order mark at its start is passed over
+ * @param migrations the steps from older versions; the shipped ones by default
  * @returns the program with its defaults filled in, or its problems with pointer, line and column: the first 200, and how many more there are
  * @example parseProgram('{}').ok === false
  */
-export function parseProgram(text: string): ParsedProgram {
+export function parseProgram(
+  text: string,
+  migrations: Readonly<Record<number, ProgramMigration>> = programMigrations,
+): ParsedProgram {
   if (utf8Bytes(text) > largestProgramBytes) {
     return refused('The file is larger than 1 MiB and was not read. A program file is a page or two of text.');
   }
   const read = readJson(text.startsWith('\uFEFF') ? text.slice(1) : text);
   if (!read.ok) return { ok: false, problems: inOrder(read.problems) };
-  const stranger = notOurs(read.json);
+  const oldest = Math.min(programVersion, ...Object.keys(migrations).map(Number));
+  const stranger = notOurs(read.json, oldest);
   if (stranger) return { ok: false, problems: [stranger] };
-  const file = migrateProgram(read.json.value as Record<string, unknown>);
+  const file = migrateProgram(read.json.value as Record<string, unknown>, migrations);
   return validate(file, read.json);
 }
 
@@ -47,7 +52,7 @@ function utf8Bytes(text: string): number {
   return bytes;
 }
 
-function notOurs({ value, placeOf }: ReadJson): Problem | undefined {
+function notOurs({ value, placeOf }: ReadJson, oldest: number): Problem | undefined {
   const at = (key: string, message: string): Problem => {
     const path = key === '' ? [] : [key];
     return { pointer: pointerOf(path), ...placeOf(path), message };
@@ -64,8 +69,8 @@ function notOurs({ value, placeOf }: ReadJson): Problem | undefined {
       `Expected "format": "larkhold/program". ${found}: it is not a program.`,
     );
   }
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return at(version === undefined ? '' : 'version', 'Expected "version", a whole number from 1.');
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < oldest) {
+    return at(version === undefined ? '' : 'version', `Expected "version", a whole number from ${oldest}.`);
   }
   if (version > programVersion) {
     const message = `This file is version ${version}; this Larkhold reads up to version ${programVersion}. Update Larkhold to open it.`;

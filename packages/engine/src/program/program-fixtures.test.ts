@@ -20,6 +20,45 @@ describe('the frozen program files', () => {
     expect(parsed.ok ? [] : parsed.problems).toEqual([]);
     if (!parsed.ok) return;
     expect(parsed.program.version).toBe(programVersion);
+    // The version now written has no step that could change it, so it comes out as it went in.
     if (name.startsWith(`v${programVersion}-`)) expect(formatProgram(parsed.program)).toBe(text);
+  });
+});
+
+describe('a file of an older version', () => {
+  // A version that never was, one before the first: what this reader will do with version 1 once there is a version 2.
+  const steps = {
+    [-1]: ({ name, ...file }: Record<string, unknown>) => ({ ...file, title: name }),
+    0: ({ drawn, ...file }: Record<string, unknown>) => ({ ...file, tool: drawn === 'rubber' ? 'band' : drawn }),
+  };
+  const text = readFileSync(new URL('v1-weekday-holding.drill.json', folder), 'utf8');
+  const older = text
+    .replace('"version": 1', '"version": -1')
+    .replace('"title"', '"name"')
+    .replace('"tool": "bow"', '"drawn": "rubber"');
+
+  it('goes through every step, and is read and written as one of today', () => {
+    const parsed = parseProgram(older, steps);
+    expect(parsed.ok && formatProgram(parsed.program)).toBe(text.replace('"tool": "bow"', '"tool": "band"'));
+    const between = parseProgram(older.replace('-1', '0').replace('"name"', '"title"'), steps);
+    expect(between).toEqual(parsed);
+  });
+
+  it('is refused where no step leads on, and what is wrong in it has its place', () => {
+    expect(parseProgram(older)).toMatchObject({
+      problems: [{ pointer: '/version', line: 3, message: 'Expected "version", a whole number from 1.' }],
+    });
+    expect(() => parseProgram(older, { [-1]: steps[-1] })).toThrow(RangeError); // a release that lost a step
+    const broken = parseProgram(older.replace('"hold": 30', '"hold": 500'), steps);
+    expect(broken).toMatchObject({
+      problems: [{ pointer: '/blocks/0/hold', message: expect.stringContaining('180') }],
+    });
+    expect(broken.ok ? 0 : broken.problems[0]?.line).toBeGreaterThan(15);
+  });
+
+  it('is older than one that is too new', () => {
+    expect(parseProgram(text.replace('"version": 1', '"version": 2'), steps)).toMatchObject({
+      problems: [{ message: expect.stringContaining('Update Larkhold') }],
+    });
   });
 });
