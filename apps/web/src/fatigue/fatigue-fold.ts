@@ -5,7 +5,7 @@ import { PlaceElement } from '../place-element.ts';
 import '../rack/lark-timeline-picture.ts';
 import './fatigue-curve.ts';
 import { outlookWords } from './fatigue-words.ts';
-import { ownHoldOf } from './own-hold.ts';
+import { lastBaseline, ownHoldOf, retestWords } from './own-hold.ts';
 
 /**
  * How hard today's drill will be, in one line; timeline and curve when it is opened.
@@ -51,8 +51,9 @@ export class FatigueFold extends PlaceElement {
       own.kind === 'unknown'
         ? 'not known yet: too little data'
         : `by a model, ${outlookWords(predictSession(timeline, { maxHoldSeconds: own.seconds }), prescription)}`;
+    const due = retestWords(lastBaseline(app.view.journal.drills, app.view.programs), app.view.today);
     return html`<details>
-      <summary><span>How hard it will be<br /><small>${outlook}</small></span></summary>
+      <summary><span>How hard it will be<br /><small>${outlook}${due ? html`.<br />${due}` : nothing}</small></span></summary>
       <div class="inside">
         <lark-timeline-picture .timeline=${timeline}></lark-timeline-picture>
         <fatigue-curve .prescription=${prescription}></fatigue-curve>

@@ -43,9 +43,10 @@ export const planPageStyles = css`
     font-size: var(--text-small);
   }
   tbody th[scope='row'] {
-    width: 7rem;
+    width: 8.5rem;
   }
   .times {
+    width: 11rem;
     padding-right: 0;
     text-align: right;
   }
@@ -106,6 +107,7 @@ export const planPageStyles = css`
       border-bottom: 0;
     }
     td.times {
+      width: auto;
       padding: 0 0 0.5rem 1.1rem;
       border-bottom: 1px solid var(--rule);
       color: var(--dim);
