@@ -60,12 +60,13 @@ export function ladderSentences({ ladder }: Block, units: Units): string[] {
   if (!ladder) return ['Stays as it is.'];
   const { rungs, climbAfter, stepDownAfter, deload, layoff, weeklyGrowth } = ladder;
   const clean = formatCounted(climbAfter.cleanSessions, 'clean session');
-  const missed = stepDownAfter.missedShare > 0 ? `${formatShare(stepDownAfter.missedShare)} of the reps` : 'any rep';
+  const missed =
+    stepDownAfter.missedShare > 0 ? `${formatShare(stepDownAfter.missedShare)} of the reps or more are` : 'any rep is';
   const running = stepDownAfter.sessions > 1 ? ` in ${formatCounted(stepDownAfter.sessions, 'session')} running` : '';
   return [
     `One step up after ${clean}, if the effort was ${climbAfter.effortAtMost} of 10 or less.`,
     ...rungs.map((rung, index) => `${index === 0 ? 'First' : 'Then'} ${rungWords(rung, units)}.`),
-    `One step down when ${missed} ended early or was skipped${running}.`,
+    `One step down when ${missed} let down early or skipped${running}.`,
     ...(deload
       ? [`Every ${deload.everyWeeks} training weeks a lighter one: ${formatShare(deload.keep)} of the reps.`]
       : []),

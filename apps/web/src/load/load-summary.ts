@@ -45,6 +45,11 @@ export class LoadSummary extends PlaceElement {
         color: var(--dim);
         font-size: var(--text-small);
       }
+      @media (min-width: 20rem) {
+        table {
+          overflow-wrap: normal;
+        }
+      }
       @media (max-width: 26rem) {
         table {
           font-size: var(--text-small);
