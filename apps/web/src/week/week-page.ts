@@ -21,7 +21,7 @@ import { doneWords, planWords, spanWords, totalsLines, weekTitle } from './week-
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
-/** Always the same list, so that a redraw does not take away the stroke that is being drawn. */
+/** Always the same list, so that a redraw of the page redraws no drawing. */
 const NO_STROKES: number[][] = [];
 
 /**
