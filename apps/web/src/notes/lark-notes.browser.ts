@@ -50,15 +50,20 @@ function write(wall: LarkNotes, text: string) {
   field.dispatchEvent(new InputEvent('input'));
 }
 
-/** Draws across the pad as one pointer does. */
-async function draw(pad: LarkSketchPad) {
+/** A pointer on the pad; places are shares of its width. */
+function pointerOn(pad: LarkSketchPad, pointerType = 'mouse') {
   const square = pad.renderRoot.querySelector('svg')!;
   square.setPointerCapture = () => {}; // there is no such pointer to capture
   const { left, top, width } = square.getBoundingClientRect();
-  const send = (type: string, share: number) =>
-    square.dispatchEvent(
-      new PointerEvent(type, { pointerId: 7, clientX: left + width * share, clientY: top + width * share }),
-    );
+  return (type: string, share: number) => {
+    const at = { clientX: left + width * share, clientY: top + width * share };
+    square.dispatchEvent(new PointerEvent(type, { pointerId: 7, pointerType, ...at }));
+  };
+}
+
+/** Draws across the pad as one pointer does. */
+async function draw(pad: LarkSketchPad, pointerType?: string) {
+  const send = pointerOn(pad, pointerType);
   send('pointerdown', 0.25);
   for (let step = 1; step <= 10; step++) send('pointermove', 0.25 + step * 0.05);
   send('pointerup', 0.75);
@@ -125,6 +130,31 @@ test('a stroke is taken back, and a second finger does not draw', async () => {
   await pad.updateComplete;
   pad.renderRoot.querySelector('button')!.click();
   expect(pad.strokes).toHaveLength(2);
+});
+
+test('a stroke that is being drawn outlives a redraw of the wall', async () => {
+  const { wall } = await wallOf();
+  await press(wall, 'New note');
+  const pad = wall.renderRoot.querySelector('lark-sketch-pad')!;
+  const send = pointerOn(pad);
+  send('pointerdown', 0.25);
+  send('pointermove', 0.5);
+  write(wall, 'Typed with the other hand');
+  await wall.updateComplete;
+  send('pointermove', 0.75);
+  send('pointerup', 0.75);
+  expect(pad.strokes).toHaveLength(1);
+  expect(pad.strokes[0]?.slice(0, 2)).toEqual([0.25, 0.25]);
+});
+
+test.each(['touch', 'pen', 'mouse'])('a %s draws, and the page does not scroll under it', async (pointerType) => {
+  const { wall } = await wallOf();
+  await press(wall, 'New note');
+  const pad = wall.renderRoot.querySelector('lark-sketch-pad')!;
+  await draw(pad, pointerType);
+  expect(pad.strokes[0]?.slice(-2)).toEqual([0.75, 0.75]);
+  expect(pad.renderRoot.querySelectorAll('path')).toHaveLength(1);
+  expect(getComputedStyle(pad.renderRoot.querySelector('svg')!).touchAction).toBe('none');
 });
 
 test('has no fault that axe knows', async () => {

@@ -10,6 +10,9 @@ import './lark-sketch-pad.ts';
 import { notesShown } from './notes-shown.ts';
 import type { Strokes } from './stroke-path.ts';
 
+/** Always the same list, so that a redraw of the page redraws no drawing. */
+const nothingDrawn: number[][] = [];
+
 /** A scrap that is being written: a new one, or one that is on the wall. */
 type Writing = Pick<NoteScrap, 'text' | 'strokes' | 'programId' | 'week'> & { old?: NoteScrap };
 
@@ -106,7 +109,7 @@ export class LarkNotes extends PlaceElement {
         ></textarea>
       </label>
       <lark-sketch-pad
-        .strokes=${writing.strokes ?? []}
+        .strokes=${writing.strokes ?? nothingDrawn}
         @sketch-change=${({ detail }: CustomEvent<Strokes>) => change({ strokes: detail.map((stroke) => [...stroke]) })}
       ></lark-sketch-pad>
       ${this.#pin(app, writing, change)}

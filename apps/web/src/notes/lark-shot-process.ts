@@ -5,7 +5,7 @@ import './lark-sketch-pad.ts';
 import { readSteps } from './shot-steps.ts';
 import type { Strokes } from './stroke-path.ts';
 
-/** Always the same list, so that a redraw does not take away the stroke that is being drawn. */
+/** Always the same list, so that a redraw of the page redraws no drawing. */
 const nothingDrawn: number[][] = [];
 
 /** The archer's shot process: steps as lines, and a sketch. */

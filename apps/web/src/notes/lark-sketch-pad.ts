@@ -1,5 +1,5 @@
 import { css, html, LitElement, nothing, svg } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from '../look/page-styles.ts';
 import { beginStroke, drawOn, type Strokes, strokePath } from './stroke-path.ts';
 
@@ -44,10 +44,13 @@ export class LarkSketchPad extends LitElement {
   @property({ attribute: false }) strokes: Strokes = [];
   @property({ type: Boolean }) isFixed = false;
   @property() words = 'Sketch';
+  /** The drawing while a pointer draws on it; a redraw of the page that gives `strokes` anew must not take the line away. */
+  @state() private drawn: Strokes | undefined;
   #pointer: number | undefined;
 
   override render() {
-    const { strokes, isFixed } = this;
+    const { isFixed } = this;
+    const strokes = this.drawn ?? this.strokes;
     const count = strokes.length === 1 ? '1 stroke' : `${strokes.length} strokes`;
     return html`${svg`<svg
         class=${isFixed ? '' : 'open'}
@@ -91,16 +94,17 @@ export class LarkSketchPad extends LitElement {
   readonly #onUp = (event: PointerEvent): void => {
     if (event.pointerId !== this.#pointer) return;
     this.#pointer = undefined;
-    this.#change(this.strokes);
+    this.#change(this.drawn ?? this.strokes);
   };
 
   #draw(event: PointerEvent, how: typeof drawOn, target: EventTarget | null = event.currentTarget): void {
     if (!(target instanceof Element)) return;
     const { left, top, width, height } = target.getBoundingClientRect();
-    this.strokes = how(this.strokes, (event.clientX - left) / width, (event.clientY - top) / height);
+    this.drawn = how(this.drawn ?? this.strokes, (event.clientX - left) / width, (event.clientY - top) / height);
   }
 
   #change(strokes: Strokes): void {
+    this.drawn = undefined;
     this.strokes = strokes;
     this.dispatchEvent(new CustomEvent('sketch-change', { detail: strokes }));
   }
