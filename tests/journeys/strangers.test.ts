@@ -126,7 +126,7 @@ describe('what comes from strangers', () => {
   });
 
   it('can make no script and no markup, not even with the means of the page itself', async () => {
-    const { page, leave } = await arrive('#/line');
+    const { page, faults, leave } = await arrive('#/line');
     const tried = await page.evaluate(async () => {
       const errorOf = (work: () => unknown) => {
         try {
@@ -157,6 +157,8 @@ describe('what comes from strangers', () => {
       foreignWorker: 'TypeError',
       foreignFetch: 'TypeError',
     });
+    // Every other journey ends without a fault: this is what one would have looked like.
+    await expect.poll(() => faults.filter((fault) => /Content Security Policy/.test(fault)).length).toBeGreaterThan(2);
     await leave();
   });
 });
