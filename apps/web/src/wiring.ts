@@ -7,6 +7,7 @@ import './lark-app.ts';
 import { createDrillLock } from './safety/drill-lock.ts';
 import { keepVersion } from './safety/newer-version.ts';
 import { allowOwnScripts } from './safety/own-scripts.ts';
+import { watchDay } from './safety/watch-day.ts';
 import { saveFile } from './save-file.ts';
 
 // The only place where the real clock, sound, store and screen meet.
@@ -40,10 +41,7 @@ state.subscribe((app) => {
 });
 await state.reload();
 
-// A page left open overnight must not prescribe for yesterday.
-document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'visible' && state.app?.view.today !== today()) void state.reload();
-});
+watchDay(today, () => void state.reload());
 
 keepVersion({
   onWaiting(use) {
