@@ -2,7 +2,7 @@ import type { SessionView } from '@larkhold/engine';
 import type { BrowserContext, Locator, Page } from 'playwright-core';
 
 /** How far one look at the clock may jump: less than what a session takes for lost time. */
-const stepMs = 3000;
+const stepMs = 4000;
 
 /** A clock can only be stopped at a moment that is still to come, and a loaded machine may take its time. */
 const toStopMs = 20_000;

@@ -1,0 +1,165 @@
+import type { Page } from 'playwright-core';
+import { afterAll, describe, expect, inject, it } from 'vitest';
+import { launchWithTabs, openTab } from '../bench/cues/raw-tabs.mjs';
+import { arrive, leaveAll } from './archer.ts';
+import { holdsFile, takeProgram } from './drill-program.ts';
+import { pass, passToHold, passUntil, standStill } from './fast-time.ts';
+import { outcomesOf, storedDrills } from './stored-rows.ts';
+
+afterAll(leaveAll);
+
+const HOLD_MS = 6000;
+
+/** Drills until some way into the second hold, from a moment of the wall clock on. */
+async function drillIntoSecondHold(page: Page, wallClock: string): Promise<void> {
+  const context = page.context();
+  await standStill(context, Date.parse(wallClock));
+  await takeProgram(page, holdsFile(HOLD_MS / 1000, 3));
+  await page.getByRole('button', { name: 'Begin' }).click();
+  await page.locator('lark-drill').waitFor();
+  await passToHold(page);
+  await pass(context, HOLD_MS);
+  await passToHold(page);
+  await pass(context, 2000);
+}
+
+/** Drills to the end. @returns what the disk holds of it */
+async function endOf(page: Page) {
+  await passUntil(page.context(), page.getByText('How was it?'));
+  await page.getByRole('button', { name: 'Skip', exact: true }).click();
+  await page.getByRole('heading', { name: 'Logged' }).waitFor();
+  return (await storedDrills(page)).at(-1);
+}
+
+const patience = { timeout: 60_000, interval: 100 };
+const allHeld = ['held', 'held', 'held'];
+
+describe.concurrent('time', () => {
+  it('a page that is frozen in mid-hold credits nothing of what nobody saw, says so, and goes on', async () => {
+    const browser = await launchWithTabs();
+    const tab = await openTab(browser, `${inject('address')}#/line`);
+    const inLine = (what: string) =>
+      tab.evaluate(`document.querySelector('lark-app')?.shadowRoot?.querySelector('lark-line')?.shadowRoot?.${what}`);
+    const drill = (what: string) => inLine(`querySelector('lark-drill')?.${what}`);
+    await expect.poll(() => inLine(`querySelector('.begin')?.textContent`), patience).toBe('Begin');
+    await inLine(`querySelector('.begin').click()`);
+    await expect.poll(() => drill('view.step.kind'), patience).toBe('hold');
+    await tab.evaluate(`document.addEventListener('freeze', () => { window.frozen = true; })`);
+    await tab.hide();
+    await tab.send('Page.setWebLifecycleState', { state: 'frozen' });
+    await new Promise((resolve) => setTimeout(resolve, 7000)); // more than what a session takes for lost time
+    await tab.send('Page.setWebLifecycleState', { state: 'active' });
+    await tab.show();
+    await expect.poll(() => drill('view.pausedBy'), patience).toBe('gap');
+    expect(await tab.evaluate('window.frozen')).toBe(true);
+    expect(await drill('view.next.rep')).toBe(1);
+    await expect
+      .poll(() => drill(`shadowRoot.querySelector('lark-glance').notice`), patience)
+      .toContain('Time was lost');
+    const reps = `new Promise((resolve) => {
+      const opening = indexedDB.open('larkhold');
+      opening.onsuccess = () => {
+        const reading = opening.result.transaction('drills').objectStore('drills').getAll();
+        reading.onsuccess = () => { opening.result.close(); resolve(reading.result[0]?.reps.map((rep) => rep.outcome)); };
+      };
+    })`;
+    await expect.poll(() => tab.evaluate(reps), patience).toEqual(['unsure']);
+    await drill(`shadowRoot.querySelector('button.main')?.click()`);
+    await expect.poll(() => drill('view.state'), patience).toBe('running');
+    expect(await drill('view.step')).toMatchObject({ kind: 'ready', rep: 1 });
+    await browser.close();
+  });
+
+  it.each([
+    ['three hours forward', '2026-05-05T09:30:00Z'],
+    ['a day and an hour back', '2026-05-04T05:30:00Z'],
+  ])('a clock that is set %s in mid-hold changes nothing that was held', async (_, next) => {
+    const { page, context, faults, leave } = await arrive('#/line', { timezoneId: 'Europe/Berlin' });
+    await drillIntoSecondHold(page, '2026-05-05T06:30:00Z');
+    await context.clock.setSystemTime(next);
+    const record = await endOf(page);
+    expect(outcomesOf(record)).toEqual(allHeld);
+    expect(record?.reps.map(({ heldMs }) => heldMs)).toEqual([HOLD_MS, HOLD_MS, HOLD_MS]);
+    expect(record).toMatchObject({ date: '2026-05-05', durationMs: 10_000 + 3 * 7000 + 2 * 1000 });
+    expect(Date.parse(record?.endedAt ?? '') - Date.parse(record?.startedAt ?? '')).toBe(record?.durationMs);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it.each([
+    ['spring', '2026-03-29T00:59:20Z', '2026-03-29T01:59', '+01:00', '03:'],
+    ['autumn', '2026-10-25T00:59:20Z', '2026-10-25T02:59', '+02:00', '02:'],
+  ])(
+    'the hour of the %s is changed in mid-session: held to the millisecond, on the same day',
+    async (_, at, wall, offset, after) => {
+      const { page, context, faults, leave } = await arrive('#/line', { timezoneId: 'Europe/Berlin' });
+      await drillIntoSecondHold(page, at);
+      const record = await endOf(page);
+      const seen = await page.evaluate(() => new Date().toTimeString().slice(0, 3));
+      expect(seen).toBe(after);
+      expect(outcomesOf(record)).toEqual(allHeld);
+      expect(record?.date).toBe(wall.slice(0, 10));
+      expect(record?.startedAt).toMatch(new RegExp(`^${wall}.*\\${offset}$`));
+      expect(Date.parse(record?.endedAt ?? '') - Date.parse(record?.startedAt ?? '')).toBe(33_000);
+      await page.goto(`${page.url().split('#')[0]}#/journal`);
+      await page.getByText(wall.slice(11, 13).replace(/^0/, '')).first().waitFor();
+      await context.clock.fastForward(1);
+      expect(faults).toEqual([]);
+      await leave();
+    },
+  );
+
+  it('an archer who travels to yesterday in mid-session keeps the drill, and today is where the archer is', async () => {
+    const { page, context, faults, leave } = await arrive('#/line');
+    const cdp = await context.newCDPSession(page);
+    await cdp.send('Emulation.setTimezoneOverride', { timezoneId: 'Europe/Berlin' });
+    await drillIntoSecondHold(page, '2026-05-05T05:30:00Z');
+    await cdp.send('Emulation.setTimezoneOverride', { timezoneId: 'America/Los_Angeles' });
+    const record = await endOf(page);
+    expect(outcomesOf(record)).toEqual(allHeld);
+    expect(record).toMatchObject({ date: '2026-05-05' });
+    expect(record?.startedAt).toContain('+02:00');
+    await page.reload();
+    await page.getByText('Monday 4 May').first().waitFor();
+    await page.goto(`${page.url().split('#')[0]}#/journal`);
+    await page.locator('lark-drill-entry').waitFor();
+    expect(await page.locator('lark-drill-entry').count()).toBe(1);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it('a page that is left open, and seen, over midnight is of the new day', async () => {
+    const { page, context, leave } = await arrive('#/line', { timezoneId: 'Europe/Berlin' });
+    await standStill(context, Date.parse('2026-05-05T21:00:00Z'));
+    await page.reload();
+    await page.getByText('Tuesday 5 May').first().waitFor();
+    await context.clock.fastForward(2 * 3_600_000);
+    await page.getByText('Wednesday 6 May').first().waitFor();
+    await leave();
+  });
+
+  it('a session of four hours is held to the millisecond', async () => {
+    const { page, context, faults, leave } = await arrive('#/line');
+    await standStill(context);
+    const file = JSON.parse(holdsFile(180, 60));
+    file.blocks[0].rest.seconds = 60;
+    await takeProgram(page, JSON.stringify(file));
+    await page.getByRole('button', { name: 'Begin' }).click();
+    await page.locator('lark-drill').waitFor();
+    // Thousands of looks at the clock, inside the page: from here each would be a message to the browser.
+    await page.evaluate(async () => {
+      type Clock = { controller: { fastForward(ms: number): Promise<void> } };
+      const { controller } = (globalThis as unknown as { __pwClock: Clock }).__pwClock;
+      for (let passedMs = 0; passedMs < 4 * 3_600_000; passedMs += 4000) await controller.fastForward(4000);
+    });
+    await passUntil(context, page.getByText('How was it?'));
+    await page.getByRole('button', { name: 'Skip', exact: true }).click();
+    await page.getByRole('heading', { name: 'Logged' }).waitFor();
+    const [record] = await storedDrills(page);
+    expect(record?.reps).toHaveLength(60);
+    expect(record?.reps.every(({ outcome, heldMs }) => outcome === 'held' && heldMs === 180_000)).toBe(true);
+    expect(record?.durationMs).toBe(10_000 + 4 * 3_600_000);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+});
