@@ -269,7 +269,9 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
     await leave();
   });
 
-  it('a microphone that is refused is told on the display, and the drill goes on', async ({ expect }) => {
+  it('a microphone that is refused is told on the display, and the drill goes on; a pedal says how it was', async ({
+    expect,
+  }) => {
     const { page, faults, leave } = await arriveAtKit();
     await page.getByLabel('Claps and loud clicks, by the microphone').check();
     await begin(page, 1);
@@ -278,6 +280,12 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
       'The microphone is not allowed or not there. Claps are not heard; use a key or the screen.',
     );
     expect((await end(page)).records[0]?.reps).toMatchObject([{ outcome: 'held', heldMs: 1000 }]);
+    for (const key of ['ArrowUp', 'ArrowUp', 'PageDown', 'ArrowDown', 'PageDown']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(350); // the same key within 300 ms would be taken for a bounce
+    }
+    await page.goto(`${inject('address')}#/journal`);
+    await page.getByText('effort 6 of 10').waitFor(PATIENCE);
     expect(faults).toEqual([]);
     await leave();
   });

@@ -8,6 +8,7 @@ export const afterStyles = css`
   }
   form {
     display: grid;
+    grid-template-columns: minmax(0, 1fr);
     gap: 1.2rem;
     max-width: 44rem;
     margin: 0 auto;
@@ -36,7 +37,7 @@ export const afterStyles = css`
   }
   .effort {
     display: grid;
-    grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr));
+    grid-template-columns: repeat(auto-fill, minmax(min(9rem, 100%), 1fr));
     gap: 0 0.6rem;
   }
   fieldset label {
@@ -98,6 +99,10 @@ export const afterStyles = css`
     padding: 0.6rem 0;
     border-top: 1px solid var(--faint);
   }
+  li.asked {
+    box-shadow: inset 4px 0 var(--ink);
+    padding-left: 0.8rem;
+  }
   .rep {
     flex: 1 1 12rem;
   }
@@ -107,11 +112,12 @@ export const afterStyles = css`
   }
   .outcomes {
     display: flex;
+    flex-wrap: wrap;
     flex: 1 1 100%;
     gap: 6px;
   }
   .outcomes button {
-    flex: 1 1 0;
+    flex: 1 1 auto;
     min-height: 48px;
     padding: 0.2rem;
     font-size: 1rem;

@@ -1,6 +1,7 @@
 import type { DrillRecord } from '@larkhold/engine';
 import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
 import './index.ts';
 import type { AfterDrill } from './drill-events.ts';
 import type { LarkAfter } from './lark-after.ts';
@@ -15,15 +16,19 @@ const record: DrillRecord = {
   reps: [
     { ...rep, rep: 0, heldMs: 30_000, outcome: 'held' },
     { ...rep, rep: 1, heldMs: 28_000, outcome: 'short' },
-    { ...rep, rep: 2, heldMs: 12_000, outcome: 'unsure' },
+    { ...rep, rep: 2, heldMs: 12_000, outcome: 'skipped' },
   ],
+};
+const unsureRecord: DrillRecord = {
+  ...record,
+  reps: record.reps.with(2, { ...rep, rep: 2, heldMs: 12_000, outcome: 'unsure' }),
 };
 
 afterEach(() => document.body.replaceChildren());
 
-async function afterOf() {
+async function afterOf(shown = record) {
   const after = document.createElement('lark-after');
-  after.record = record;
+  after.record = shown;
   document.body.append(after);
   await after.updateComplete;
   const done: AfterDrill[] = [];
@@ -39,7 +44,7 @@ function button(after: LarkAfter, words: string, place = 0) {
 }
 
 test('saving gives what was said and the corrected reps', async () => {
-  const { after, done } = await afterOf();
+  const { after, done } = await afterOf(unsureRecord);
   const radios = after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=effort]');
   expect(radios).toHaveLength(11);
   radios[6]!.click();
@@ -104,6 +109,25 @@ test('a pedal answers effort and pain, and saves', async () => {
   expect(done[0]).toMatchObject({ effort: 6, pain: false });
 });
 
+test('with a rep unsure a pedal is asked for it before saving: up is held, down is short, on leaves it unsure', async () => {
+  const answers = [
+    ['ArrowUp', 'held', 30_000],
+    ['ArrowDown', 'short', 12_000],
+    [undefined, 'unsure', 12_000],
+  ] as const;
+  for (const [code, outcome, heldMs] of answers) {
+    const { after, done } = await afterOf(unsureRecord);
+    for (const forward of ['PageDown', 'PageDown']) press(forward);
+    await after.updateComplete;
+    expect(after.renderRoot.querySelector('li.asked .rep')?.textContent).toBe('Block 1, set 1, rep 3');
+    if (code) press(code);
+    expect(done).toEqual([]);
+    press('PageDown');
+    expect(done[0]?.reps[2]).toMatchObject({ outcome, heldMs });
+    after.remove();
+  }
+});
+
 // 300 ms: the product's own rule.
 test('a pedal that bounces answers once', async () => {
   const { done } = await afterOf();
@@ -119,6 +143,50 @@ test('a pedal with one key goes through and leaves all unsaid', async () => {
   press('PageDown');
   press('PageDown');
   expect(done[0]).toEqual({ reps: record.reps });
+});
+
+test('a one and a nought soon after it are ten', async () => {
+  const typed = async (...keys: [code: string, afterMs: number][]) => {
+    const { after, done } = await afterOf();
+    for (const [code, afterMs] of keys) press(code, afterMs);
+    press('Enter');
+    press('Enter');
+    after.remove();
+    return done[0]?.effort;
+  };
+  expect(await typed(['Digit1', 400], ['Digit0', 200])).toBe(10);
+  expect(await typed(['Numpad1', 400], ['Numpad0', 200])).toBe(10);
+  expect(await typed(['Digit1', 400], ['Digit0', 3000])).toBe(0);
+  expect(await typed(['Digit4', 400], ['Digit0', 200])).toBe(0);
+  expect(await typed(['Digit1', 400])).toBe(1);
+});
+
+test('a keyboard alone answers all of it', async () => {
+  const { after, done } = await afterOf(unsureRecord);
+  const focused = () => after.shadowRoot?.activeElement;
+  const tabTo = async (words: string) => {
+    for (let tries = 0; tries < 30; tries += 1) {
+      await userEvent.tab();
+      const group = focused()?.closest('li, fieldset, .note')?.textContent ?? '';
+      if (`${group} ${focused()?.textContent}`.includes(words)) return;
+    }
+    throw new Error(`no way by Tab to ${words}`);
+  };
+  // The test's own frame stands around the page; a keyboard at home is in the page from the beginning.
+  await userEvent.click(after.renderRoot.querySelector('h2')!);
+  await tabTo('Effort');
+  await userEvent.keyboard('{ArrowRight}{ArrowRight}');
+  await tabTo('Any pain?');
+  await userEvent.keyboard(' ');
+  await tabTo('Note');
+  await userEvent.keyboard('Wind from the left 10');
+  await tabTo('rep 3');
+  await userEvent.keyboard('{Enter}');
+  while (focused()?.textContent?.trim() !== 'Save') await userEvent.tab();
+  await userEvent.keyboard('{Enter}');
+  expect(done).toHaveLength(1);
+  expect(done[0]).toMatchObject({ effort: 2, pain: false, note: 'Wind from the left 10' });
+  expect(done[0]?.reps[2]).toMatchObject({ outcome: 'held', heldMs: 30_000 });
 });
 
 test('digits set the effort, and a note keeps its own keys', async () => {

@@ -25,6 +25,8 @@ const EFFORT_WORDS = [
 
 /** Where a pedal begins to choose. */
 const MIDDLE_EFFORT = 5;
+/** A nought so soon after a one makes it ten, milliseconds. */
+const TEN_MS = 1500;
 
 const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
   held: 'Held',
@@ -51,14 +53,15 @@ export class LarkAfter extends LitElement {
   @property({ reflect: true }) theme: RunnerTheme = 'system';
   @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
-  /** The question that a pedal answers. */
-  @state() private asked: 'effort' | 'pain' = 'effort';
+  /** The question that a pedal answers; a number is the rep at that place. */
+  @state() private asked: 'effort' | 'pain' | number = 'effort';
   @state() private effort: number | undefined;
   @state() private pain: boolean | undefined;
   @state() private note = '';
   @state() private corrected: DrillRecord | undefined;
 
   #endListening: (() => void)[] = [];
+  #typedOneAtMs: number | undefined;
   readonly #counts = createPressGuard(() => performance.now());
 
   override connectedCallback(): void {
@@ -91,6 +94,12 @@ export class LarkAfter extends LitElement {
     this.effort = this.record?.effort;
     this.pain = this.record?.pain;
     this.note = this.record?.note ?? '';
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    if (typeof this.asked === 'number' && changed.has('asked')) {
+      this.renderRoot.querySelector('li.asked')?.scrollIntoView({ block: 'center' });
+    }
   }
 
   override render() {
@@ -160,7 +169,7 @@ export class LarkAfter extends LitElement {
 
   #rep(rep: RepRecord, index: number) {
     const name = `Block ${rep.block + 1}, set ${rep.set + 1}, rep ${rep.rep + 1}`;
-    return html`<li>
+    return html`<li class=${this.asked === index ? 'asked' : ''}>
       <span class="rep">${name}${rep.hand === 'opposite' ? ', other hand' : ''}</span>
       <span class="held">${secondsWords(rep.heldMs)} of ${secondsWords(rep.prescribedMs)}</span>
       <span class="outcomes" role="group" aria-label=${name}>
@@ -206,20 +215,31 @@ export class LarkAfter extends LitElement {
     const isAnswer = digit !== undefined || [moreRest, letDownNow, begin].some((codes) => codes.includes(code));
     // A worn pedal bounces, and a bounce must not answer twice.
     if (!isAnswer || !this.#counts(code)) return isAnswer;
-    if (digit !== undefined) this.effort = Number(digit);
+    if (digit !== undefined) this.#type(Number(digit));
     else if (moreRest.includes(code)) this.#choose(1);
     else if (letDownNow.includes(code)) this.#choose(-1);
     else this.#goOn();
     return true;
   }
 
+  #type(digit: number): void {
+    const nowMs = performance.now();
+    const isTen = digit === 0 && this.#typedOneAtMs !== undefined && nowMs - this.#typedOneAtMs < TEN_MS;
+    this.effort = isTen ? 10 : digit;
+    this.#typedOneAtMs = digit === 1 ? nowMs : undefined;
+  }
+
   #choose(by: 1 | -1): void {
-    if (this.asked === 'pain') this.pain = by === 1;
+    if (typeof this.asked === 'number') this.#correct(this.asked, by === 1 ? 'held' : 'short');
+    else if (this.asked === 'pain') this.pain = by === 1;
     else this.effort = this.effort === undefined ? MIDDLE_EFFORT : Math.min(10, Math.max(0, this.effort + by));
   }
 
   #goOn(): void {
+    const after = typeof this.asked === 'number' ? this.asked + 1 : 0;
+    const unsure = this.record?.reps.findIndex((rep, index) => rep.outcome === 'unsure' && index >= after) ?? -1;
     if (this.asked === 'effort') this.asked = 'pain';
+    else if (unsure >= 0) this.asked = unsure;
     else this.#save();
   }
 
