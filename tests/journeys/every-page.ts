@@ -10,7 +10,7 @@ export const everyPage = [
   '#/week',
   '#/trends',
   '#/coach',
-  '#/notes',
+  '#/milestones',
   '#/plan',
   '#/kit',
   '#/bench/new',
@@ -30,16 +30,24 @@ export async function goTo(page: Page, hash: string, ids: { id: string; drill: s
   await page.locator('main > :last-child h1').first().waitFor();
 }
 
-/** Opens every fold of the page, also those inside elements. */
-export async function unfold(page: Page): Promise<void> {
-  await page.evaluate(() => {
-    const open = (root: Document | ShadowRoot | Element) => {
+/**
+ * Opens the folds of the page, also those inside elements.
+ * @param page where the app is
+ * @param most how many of elements with one tag; a year's journal has hundreds that are alike
+ */
+export async function unfold(page: Page, most = Number.POSITIVE_INFINITY): Promise<void> {
+  await page.evaluate((limit) => {
+    const opened = new Map<string, number>();
+    const open = (root: Document | ShadowRoot, tag: string) => {
       for (const element of root.querySelectorAll('*')) {
-        if (element instanceof HTMLDetailsElement) element.open = true;
-        if (element.shadowRoot) open(element.shadowRoot);
+        if (element instanceof HTMLDetailsElement && !element.open && (opened.get(tag) ?? 0) < limit) {
+          opened.set(tag, (opened.get(tag) ?? 0) + 1);
+          element.open = true;
+        }
+        if (element.shadowRoot) open(element.shadowRoot, element.localName);
       }
     };
-    open(document);
-  });
+    open(document, 'html');
+  }, most);
   await page.waitForTimeout(150);
 }

@@ -47,14 +47,18 @@ export const drillStyles = css`
     align-self: end;
     z-index: 1;
     display: flex;
+    flex-wrap: wrap;
     align-items: center;
     gap: 0.8rem;
+    max-height: 100%;
+    overflow: auto;
+    box-sizing: border-box;
     padding: 0.6rem 1rem;
     border-top: 3px solid var(--accent);
     background: var(--raised);
   }
   .question p {
-    flex: 1;
+    flex: 1 1 11rem;
     margin: 0;
     font-size: 1.1rem;
   }
@@ -68,6 +72,9 @@ export const drillStyles = css`
   }
   .buttons button {
     grid-column: span 2;
+    padding-inline: min(0.9rem, 2vw);
+    font-size: min(1.1rem, 8.5vw);
+    overflow-wrap: anywhere;
   }
   .buttons button:nth-child(-n + 2) {
     grid-column: span 3;

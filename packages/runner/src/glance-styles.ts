@@ -6,7 +6,7 @@ export const glanceStyles = css`
     display: block;
     height: 100%;
     min-height: 0;
-    overflow: hidden;
+    overflow: hidden auto; /* with enlarged text and a long notice there may be more than fits */
     container-type: size;
     position: relative;
   }
@@ -20,10 +20,11 @@ export const glanceStyles = css`
   }
   .face {
     box-sizing: border-box;
+    min-height: 100%;
     height: 100%;
     padding: 2cqmin 4cqmin;
     display: grid;
-    grid-template: auto minmax(0, 1fr) auto / minmax(0, 1fr);
+    grid-template: auto minmax(34cqmin, 1fr) auto / minmax(0, 1fr);
     gap: 1.5cqmin;
   }
   :host([flipped]) .face {
@@ -201,6 +202,8 @@ export const glanceStyles = css`
     }
     .words {
       align-self: center;
+      max-height: 100%;
+      overflow-y: auto;
       text-align: left;
     }
     .word {

@@ -93,7 +93,7 @@ export class LarkDrillEntry extends PlaceElement {
           grid-template-columns: 1fr;
         }
         .outcomes button {
-          flex: 1;
+          flex: 1 1 auto;
           padding-inline: 0.2rem;
         }
       }

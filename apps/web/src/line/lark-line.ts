@@ -91,7 +91,7 @@ export class LarkLine extends PlaceElement {
     if (!app) return nothing;
     const { theme } = app.view.kit;
     if (drill && !finished) {
-      return html`<div class="full">
+      return html`<h1 class="visually-hidden">${drill.title}</h1><div class="full">
         <lark-drill
           .prescription=${drill.prescription}
           .programTitle=${drill.title}
@@ -107,7 +107,7 @@ export class LarkLine extends PlaceElement {
       </div>`;
     }
     if (finished) {
-      return html`<div class="full scrolls">
+      return html`<h1 class="visually-hidden">${finished.program}</h1><div class="full scrolls">
         <lark-after
           .record=${finished}
           .theme=${theme}

@@ -20,6 +20,7 @@ export class LoadSummary extends PlaceElement {
         border-bottom: 1px solid var(--rule);
       }
       .inside {
+        container-type: inline-size;
         padding-bottom: var(--gap);
       }
       table {
@@ -45,7 +46,7 @@ export class LoadSummary extends PlaceElement {
         color: var(--dim);
         font-size: var(--text-small);
       }
-      @media (min-width: 20rem) {
+      @container (min-width: 16rem) {
         table {
           overflow-wrap: normal;
         }

@@ -43,6 +43,7 @@ export class LarkShare extends PlaceElement {
         height: auto;
         border-radius: 6px;
         background: #fff; /* readers need dark squares on light, whatever the theme */
+        forced-color-adjust: none;
       }
       path {
         fill: #000;

@@ -32,6 +32,7 @@ export class FileOut extends PlaceElement {
     css`
       form {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 0.8rem;
         margin-top: 0.6rem;
       }

@@ -119,7 +119,7 @@ export const weekPageStyles = css`
   }
   .plan {
     display: grid;
-    grid-template-columns: repeat(7, minmax(0, 1fr));
+    grid-template-columns: repeat(auto-fit, minmax(2.1rem, 1fr));
     gap: 0.3rem;
     max-width: 30rem;
   }
