@@ -32,7 +32,7 @@ import { lineStyles } from './line-styles.ts';
 import { pressSourcesOf } from './press-sources-of.ts';
 import { runnerSettingsOf } from './runner-settings-of.ts';
 
-const minuteChoices = [5, 10, 15, 20, 30, 45] as const;
+const minuteChoices = [2, 5, 10, 15, 20, 30, 45] as const;
 
 /** A drill that fills the screen. */
 interface Drill {

@@ -55,6 +55,16 @@ test('today’s own word is one press: kept in the diary, and its effect and rea
   expect(trial.state.app?.view.journal.days[0]?.readiness).toBeUndefined();
 });
 
+test('two minutes give a drill worth doing, with what was given up', async () => {
+  const minutes = () => [...(line()?.querySelectorAll('.minutes button') ?? [])].find((one) => textOf(one) === '2 min');
+  await expect.poll(minutes).toBeTruthy();
+  (minutes() as HTMLButtonElement).click();
+  // K. Lee: 30 s, rest 60 s. In 120 s: 10 to get ready, then one rep of 36; a second would need 60 + 36 more.
+  await expect.poll(() => textOf(numbers()?.querySelector('.large'))).toBe('1 × 30 s');
+  expect(textOf(numbers())).toContain('In 2 minutes: Full-draw holds 1 × 1 instead of 2 × 10. 5 % of today');
+  expect(await trial.faults()).toEqual([]);
+});
+
 test('age and bow chosen in the kit change today’s tool, its reason and its first caution', async () => {
   const kit = () => trial.page.shadowRoot?.querySelector('lark-kit')?.shadowRoot;
   const choose = async (name: string, words: string) => {

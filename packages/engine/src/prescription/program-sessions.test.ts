@@ -22,6 +22,13 @@ describe('the order of sessions', () => {
     expect(holdOf([losAngeles, auckland])).toBe(35);
   });
 
+  it('counts no day off where the local day went back', () => {
+    const layoff = [{ days: 2, stepsDown: 1 }];
+    const records = [trialRecord('2026-11-24', 30), auckland, { ...losAngeles, reps: [] }];
+    expect(holdOf(records, '2026-11-26', trialProgram({ ladder: { ...trialLadder, layoff } }))).toBe(35);
+    expect(holdOf(records, '2026-11-27', trialProgram({ ladder: { ...trialLadder, layoff } }))).toBe(30);
+  });
+
   it('compares instants, not their text', () => {
     const early = { ...trialRecord('2026-11-24', 30), id: 'early', startedAt: '2026-11-24T09:00:00+02:00' };
     const late = { ...trialRecord('2026-11-24', 30), id: 'late', startedAt: '2026-11-24T08:00:00Z' };
@@ -69,6 +76,16 @@ describe('odd histories', () => {
     expect(holdOf(records, '2026-11-25', trialProgram({ sets: 3 }))).toBe(30);
     expect(holdOf(records, '2026-11-25', trialProgram({ hold: 32 }))).toBe(32);
     expect(holdOf(records, '2026-11-25', trialProgram({ hold: 25 }))).toBe(30);
+  });
+
+  it('counts sessions of before and after an edit together, each by the file of today', () => {
+    const before = [trialRecord('2026-11-16', 30), trialRecord('2026-11-18', 30)];
+    const after = [trialRecord('2026-11-20', 35), trialRecord('2026-11-22', 35)];
+    const slower = trialProgram({ ladder: { ...trialLadder, climbAfter: { cleanSessions: 4 } } });
+    expect(holdOf([...before, ...after])).toBe(40);
+    expect(holdOf([...before, ...after], '2026-11-25', slower)).toBe(35);
+    const wider = trialProgram({ ladder: { rungs: [{ raise: 'hold', by: 10, until: 60 }] } });
+    expect(holdOf([...before, ...after], '2026-11-25', wider)).toBe(40); // 35 s is less than the new 40 s: neutral
   });
 
   it('forgets a program renamed without an id, and takes up a deleted one that comes back', () => {
