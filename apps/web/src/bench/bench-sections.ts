@@ -66,7 +66,7 @@ export function aheadTemplate(
     <section aria-labelledby="weeks-title">
       <h2 id="weeks-title">The next eight weeks</h2>
       <p class="dim">If every session is clean.</p>
-      <p><label for="sessions">Sessions a week</label>
+      <p class="sessions"><label for="sessions">Sessions a week</label>
         <select id="sessions" @change=${choose}>
           ${[1, 2, 3, 4, 5, 6, 7].map((count) => html`<option .selected=${count === sessions.count}>${count}</option>`)}
         </select></p>

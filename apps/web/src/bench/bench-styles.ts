@@ -11,6 +11,10 @@ export const benchStyles = css`
     background: var(--ground);
     border-bottom: 1px solid var(--rule);
   }
+  /* As high as the times and the picture, so that a field half typed moves nothing. */
+  .bar > p:first-child {
+    min-height: 5.3rem;
+  }
   .totals {
     display: flex;
     flex-wrap: wrap;
@@ -108,6 +112,13 @@ export const benchStyles = css`
     align-items: center;
     margin-bottom: 0.6rem;
   }
+  .as-line,
+  #add-block {
+    margin-top: 0.6rem;
+  }
+  .sessions {
+    margin: 0.8rem 0;
+  }
   .block-head h3 {
     overflow-wrap: anywhere;
   }
@@ -125,6 +136,9 @@ export const benchStyles = css`
   .weeks {
     width: 100%;
     border-collapse: collapse;
+  }
+  .weeks th {
+    overflow-wrap: normal;
   }
   .weeks :is(th, td) {
     padding: 0.5rem 0.5rem 0.5rem 0;
@@ -149,8 +163,24 @@ export const benchStyles = css`
     .bar svg {
       height: 2rem;
     }
+    .bar > p:first-child {
+      min-height: 4.3rem;
+    }
     .blocks > li {
       padding: 0.7rem;
+    }
+    .blocks .row {
+      gap: 0.4rem;
+    }
+    .blocks .row button {
+      padding-inline: 0.4rem;
+      font-size: var(--text-small);
+    }
+    .fields {
+      grid-template-columns: repeat(auto-fill, minmax(min(7.5rem, 100%), 1fr));
+    }
+    .field:has([id$='-drill']) {
+      grid-column: 1 / -1; /* so that sets stand beside reps, and draw beside hold */
     }
   }
   @media (max-height: 30rem) {

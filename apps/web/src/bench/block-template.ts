@@ -107,7 +107,7 @@ function callsFields(form: BenchForm, at: Path): TemplateResult {
 /** The block as the quick line says it, to be read, copied or learnt from. */
 function quickLine({ program }: BenchForm, index: number): TemplateResult | typeof nothing {
   const block = program?.blocks[index];
-  return block ? html`<p class="small dim">As a line: <code>${formatQuickLine(block)}</code></p>` : nothing;
+  return block ? html`<p class="as-line small dim">As a line: <code>${formatQuickLine(block)}</code></p>` : nothing;
 }
 
 function problems(form: BenchForm, path: Path): TemplateResult[] {

@@ -28,13 +28,13 @@ export class LarkNotes extends PlaceElement {
     ...PlaceElement.styles,
     css`
       .wall {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(15rem, 100%), 1fr));
-        gap: 0.8rem;
+        columns: 15rem;
+        column-gap: 0.8rem;
         margin: 0.8rem 0;
-        align-items: start;
       }
       .wall > li {
+        break-inside: avoid;
+        margin-bottom: 0.8rem;
         padding: 0.8rem;
         border: 1.5px solid var(--faint);
         border-radius: var(--radius);
@@ -52,6 +52,16 @@ export class LarkNotes extends PlaceElement {
       select {
         display: block;
         width: 100%;
+      }
+      .wall lark-sketch-pad {
+        max-width: 14rem;
+        margin: 0.4rem 0;
+      }
+      .wall .row {
+        margin-left: -0.5rem;
+      }
+      [role='status']:not(:empty) {
+        margin-top: 0.4rem;
       }
     `,
   ];

@@ -37,6 +37,9 @@ export class LarkProgram extends PlaceElement {
       .today {
         margin: var(--gap) 0;
       }
+      .today .dim:not(:first-child) {
+        margin-top: 0.6rem;
+      }
       .dose {
         margin-top: 0.3rem;
         font-size: var(--text-large);
@@ -61,6 +64,14 @@ export class LarkProgram extends PlaceElement {
       }
       .row {
         margin-top: var(--gap);
+      }
+      lark-cue-track {
+        display: block;
+        margin-top: var(--gap);
+      }
+      lark-share,
+      lark-notes {
+        margin-top: 0.8rem;
       }
       .source {
         overflow-wrap: anywhere;
@@ -101,6 +112,12 @@ export class LarkProgram extends PlaceElement {
           </div>`,
         )}
       </section>
+      ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
+      ${
+        program.source
+          ? html`<section><h2>Where the numbers come from</h2><p class="source dim">${program.source}</p></section>`
+          : nothing
+      }
       <section aria-labelledby="give">
         <h2 id="give">Give it to others</h2>
         <lark-share .program=${program}></lark-share>
@@ -108,13 +125,7 @@ export class LarkProgram extends PlaceElement {
       <section aria-labelledby="notes">
         <h2 id="notes">Notes</h2>
         <lark-notes .programId=${this.programId}></lark-notes>
-      </section>
-      ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
-      ${
-        program.source
-          ? html`<section><h2>Where the numbers come from</h2><p class="source dim">${program.source}</p></section>`
-          : nothing
-      }`;
+      </section>`;
   }
 
   /** Today's numbers; each answers why. */

@@ -31,8 +31,21 @@ export class LarkRack extends PlaceElement {
         display: flex;
         flex-wrap: wrap;
         gap: 0.8rem 1.2rem;
-        align-items: end;
+        align-items: center;
         justify-content: space-between;
+      }
+      lark-notes {
+        margin-top: 0.8rem;
+      }
+      @media (max-width: 30rem) {
+        header :is(button, .button) {
+          padding-inline: 0.5rem;
+          font-size: var(--text-small);
+        }
+        header .row {
+          display: grid;
+          grid-template-columns: repeat(2, auto);
+        }
       }
       .programs {
         margin-top: var(--gap);
@@ -97,8 +110,10 @@ export class LarkRack extends PlaceElement {
     if (!app) return nothing;
     return html`<header>
         <h1>Rack</h1>
-        <a class="button" href=${benchHref('new')}>New program</a>
-        <button @click=${this.#pick}>Open a program file</button>
+        <div class="row">
+          <a class="button" href=${benchHref('new')}>New program</a>
+          <button @click=${this.#pick}>Open a program file</button>
+        </div>
         <input
           class="visually-hidden"
           type="file"

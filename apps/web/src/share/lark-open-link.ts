@@ -39,7 +39,11 @@ export class LarkOpenLink extends PlaceElement {
       .row {
         margin: var(--gap) 0;
       }
+      section + .notice {
+        margin-top: calc(var(--gap) * 1.4);
+      }
       .words {
+        margin-top: 0.4rem;
         padding-left: 1.1rem;
         list-style: disc;
         color: var(--dim);
