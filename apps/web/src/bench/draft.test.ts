@@ -91,6 +91,13 @@ test('undoing everything gives back the start, redoing gives back the end', () =
   );
 });
 
+test('the last 200 steps can be taken back', () => {
+  let history = createHistory(0);
+  for (let step = 1; step <= 250; step++) history = edit(history, step);
+  for (let step = 0; step < 250; step++) history = undo(history);
+  expect(history.present).toBe(50);
+});
+
 test('typing in one field is one edit, until the field is left', () => {
   let history = createHistory('');
   for (const text of ['1', '12', '12.']) history = edit(history, text, 'hold');
