@@ -88,16 +88,19 @@ export class CoachPage extends PlaceElement {
   @state() private open: readonly HandOver[] = [];
   @state() private chosenId: string | undefined;
   @state() private said: readonly string[] = [];
+  @state() private unreadCount = 0;
+  #lines = new WeakMap<HandOver, { today: string; line: ArcherLine }>();
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    const lines = orderSquad(this.open.map((handOver) => summarizeArcher(handOver, app.view.today)));
+    const lines = orderSquad(this.open.map((handOver) => this.#lineOf(handOver, app.view.today)));
     const chosen = this.open.find(({ archerId }) => archerId === this.chosenId);
     return html`<h1>Coach</h1>
       <p>Open the hand-overs that archers sent you. They stay on this page only, and nothing you do here changes an archer's own record.</p>
       <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
       <div role="status">
+        ${this.unreadCount > 0 ? html`<p class="dim">${formatCounted(this.unreadCount, 'file')} to read.</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
       ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">No hand-over is open.</p>`}
@@ -147,25 +150,44 @@ export class CoachPage extends PlaceElement {
     this.chosenId = this.chosenId === id ? undefined : id;
   }
 
+  /** Summed up once a file and day: the table is drawn anew for every file that is read. */
+  #lineOf(handOver: HandOver, today: string): ArcherLine {
+    const kept = this.#lines.get(handOver);
+    if (kept?.today === today) return kept.line;
+    const line = summarizeArcher(handOver, today);
+    this.#lines.set(handOver, { today, line });
+    return line;
+  }
+
   readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
-    const said: string[] = [];
-    let open = this.open;
-    for (const file of detail) {
-      const read = parseHandOver(await file.text());
-      if (!read.ok) {
-        said.push(`${file.name}: ${read.problems[0]?.message ?? 'cannot be read.'}`);
-        continue;
-      }
-      const added = addHandOver(open, read.handOver);
-      if (!added.isTaken)
-        said.push(`${file.name}: a file of ${read.handOver.archer} that is as new or newer is open already.`);
-      open = added.open;
+    this.said = [];
+    this.unreadCount += detail.length;
+    let next = detail[0]?.text();
+    for (const [index, file] of detail.entries()) {
+      const text = await next?.catch(() => undefined);
+      // The browser fetches the next file while this one is read.
+      next = detail[index + 1]?.text();
+      this.#add(file.name, text);
+      this.unreadCount -= 1;
     }
-    this.open = open;
-    this.said = said;
-    const [only] = open;
-    if (open.length === 1 && only) this.chosenId = only.archerId;
+    const [only] = this.open;
+    if (this.open.length === 1 && only) this.chosenId = only.archerId;
   };
+
+  #add(name: string, text: string | undefined): void {
+    const read = text === undefined ? undefined : parseHandOver(text);
+    if (!read?.ok) {
+      this.#say(name, read?.problems[0]?.message ?? 'cannot be read.');
+      return;
+    }
+    const { open, isTaken } = addHandOver(this.open, read.handOver);
+    if (!isTaken) this.#say(name, `a file of ${read.handOver.archer} that is as new or newer is open already.`);
+    this.open = open;
+  }
+
+  #say(name: string, words: string): void {
+    this.said = [...this.said, `${name}: ${words}`];
+  }
 }
 
 declare global {

@@ -5,6 +5,7 @@ import plotStyles from 'uplot/dist/uPlot.min.css?inline';
 import { formatDay } from '../format-for-people.ts';
 import { controlStyles, pageStyles } from '../look/page-styles.ts';
 import { weekListing } from '../week/iso-weeks.ts';
+import { chartColours } from './chart-colours.ts';
 import type { TrendKind, TrendPoint } from './trend-series.ts';
 import { type TrendWords, trendWords } from './trend-words.ts';
 
@@ -81,9 +82,13 @@ export class TrendChart extends LitElement {
   @state() private hovered: number | undefined;
   @state() private isOpen = false;
   #plot: uPlot | undefined;
+  #width = 0;
   readonly #sizes = new ResizeObserver(([entry]) => {
     const width = Math.floor(entry?.contentRect.width ?? 0);
-    if (width > 0) this.#plot?.setSize({ width, height: HEIGHT });
+    // It is told once at the beginning too: then the chart has this width.
+    if (width <= 0 || width === this.#width) return;
+    this.#width = width;
+    this.#plot?.setSize({ width, height: HEIGHT });
   });
   readonly #schemes = ['(prefers-color-scheme: light)', '(forced-colors: active)'].map((query) => matchMedia(query));
   readonly #redraw = (): void => this.#plot?.redraw();
@@ -176,17 +181,19 @@ export class TrendChart extends LitElement {
     const place = this.renderRoot.querySelector<HTMLElement>('.plot');
     if (!place) return;
     const { toScale, shape } = trendWords[this.kind];
-    const color = (name: string) => () => getComputedStyle(this).getPropertyValue(name).trim();
-    const font = `12px ${getComputedStyle(this).fontFamily}`;
+    const accent = (): string => chartColours().accent;
+    const font = `12px ${chartColours().fontFamily}`;
     const bars = shape === 'bars' ? uPlot.paths.bars?.({ size: [0.7, 40] }) : undefined;
     const axis: uPlot.Axis = {
-      stroke: color('--dim'),
+      stroke: () => chartColours().ink,
       font,
-      grid: { stroke: color('--rule'), width: 1 },
+      grid: { stroke: () => chartColours().rule, width: 1 },
       ticks: { show: false },
     };
+    // Known from the second drawing on: asking again would have the browser lay out the page for every chart.
+    if (this.#width === 0) this.#width = Math.max(Math.floor(place.clientWidth), 200);
     const options: uPlot.Options = {
-      width: Math.max(Math.floor(place.clientWidth), 200),
+      width: this.#width,
       height: HEIGHT,
       legend: { show: false },
       cursor: { y: false, drag: { x: false, y: false }, points: { show: shape === 'line' } },
@@ -199,9 +206,9 @@ export class TrendChart extends LitElement {
       series: [
         {},
         {
-          stroke: color('--accent'),
-          ...(bars ? { fill: color('--accent'), paths: bars, width: 0 } : { width: 2 }),
-          points: { show: shape === 'line' && this.points.length <= 90, size: 5, fill: color('--accent') },
+          stroke: accent,
+          ...(bars ? { fill: accent, paths: bars, width: 0 } : { width: 2 }),
+          points: { show: shape === 'line' && this.points.length <= 90, size: 5, fill: accent },
           spanGaps: true,
         },
       ],

@@ -82,6 +82,30 @@ test('without the tick a backup leaves the kit as it is', async () => {
   expect((await store.kit()).hand).toBe('right');
 });
 
+test('while another file is read, the one before can no longer be taken in; of two, the last one picked is shown', async () => {
+  const { element, store } = await open(backup);
+  const give = (name: string, text: Promise<string>) => {
+    const file = Object.assign(new File([], name), { text: () => text });
+    element.renderRoot.querySelector('file-drop')?.dispatchEvent(new CustomEvent('files-take', { detail: [file] }));
+  };
+  let arrive = (_text: string): void => undefined;
+  give(
+    'slow.json',
+    new Promise((resolve) => {
+      arrive = resolve;
+    }),
+  );
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('.notice')).toBeNull();
+  give('quick.json', Promise.resolve(formatJournal(theirs)));
+  await expect.poll(() => element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  arrive('{');
+  await new Promise((resolve) => setTimeout(resolve));
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  expect(await store.journal()).toEqual(ours);
+});
+
 test('a bad file is refused with its place, and changes nothing', async () => {
   const { element, store } = await open(formatJournal(theirs).replace('"New"', '7'));
   expect(element.renderRoot.textContent).toContain('At /days/0/note');

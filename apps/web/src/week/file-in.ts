@@ -4,6 +4,7 @@ import {
   compareJournals,
   type HandOver,
   type Journal,
+  type JournalComparison,
   type Program,
 } from '@larkhold/engine';
 import type { Kit } from '@larkhold/store';
@@ -51,10 +52,11 @@ export class FileIn extends PlaceElement {
   @property({ attribute: false }) settle: () => Promise<void> = async () => undefined;
   @state() private name = '';
   @state() private incoming: Incoming | undefined;
-  @state() private ours: Journal | undefined;
+  @state() private comparison: JournalComparison | undefined;
   @state() private takesKit = false;
   @state() private said = '';
   @state() private undoTo: Before | undefined;
+  #takenCount = 0;
 
   override render() {
     const { app } = this;
@@ -83,11 +85,8 @@ export class FileIn extends PlaceElement {
   }
 
   #journal(app: App, { journal, programs, kit, madeAt }: Extract<Incoming, { kind: 'journal' }>) {
-    if (!this.ours) return nothing;
-    const { addedCount, changedCount, keptCount, sameCount, majorGoal, drills, days, weeks } = compareJournals(
-      this.ours,
-      journal,
-    );
+    if (!this.comparison) return nothing;
+    const { addedCount, changedCount, keptCount, sameCount, majorGoal, drills, days, weeks } = this.comparison;
     const removedCount = drills.removed.length + days.removed.length + weeks.removed.length;
     return html`<h3>${this.name}</h3>
       ${madeAt ? html`<p class="dim">Written on ${formatDay(madeAt.slice(0, 10), 'year')}.</p>` : nothing}
@@ -154,14 +153,19 @@ export class FileIn extends PlaceElement {
   readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
     const [file] = detail;
     if (!file || !this.app) return;
-    const text = await file.text();
+    // What was shown before goes at once: a press now would be meant for the file that is still being read.
+    this.#takenCount += 1;
+    const turn = this.#takenCount;
+    this.#say('');
+    this.undoTo = undefined;
+    const text = await file.text().catch(() => '');
     await this.settle();
-    this.ours = await this.app.act.storedJournal();
+    const ours = await this.app.act.storedJournal();
+    if (turn !== this.#takenCount) return;
     this.name = file.name;
     this.takesKit = false;
-    this.said = '';
-    this.undoTo = undefined;
     this.incoming = readIncoming(text);
+    this.comparison = this.incoming.kind === 'journal' ? compareJournals(ours, this.incoming.journal) : undefined;
   };
 
   async #apply(app: App, journal: Journal, programs: readonly Program[], kit: Kit | undefined): Promise<void> {

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { copyReps } from './copy-reps.ts';
 
 /** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
 export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
@@ -18,6 +19,18 @@ export const repRecordSchema = z.strictObject({
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export type RepRecord = z.output<typeof repRecordSchema>;
 
+const repListSchema = z.array(repRecordSchema).max(20_000);
+
+/** Ten years of drills hold a hundred thousand reps. Good ones are copied by hand; anything else goes through the schema, which says what is wrong and where. */
+const repsSchema = z.unknown().transform((found, context): RepRecord[] => {
+  const copied = copyReps(found);
+  if (copied) return copied;
+  const read = repListSchema.safeParse(found);
+  if (read.success) return read.data;
+  context.issues.push(...read.error.issues.map((issue) => ({ ...issue, input: undefined })));
+  return z.NEVER;
+});
+
 /** What one session leaves in the journal. */
 export const drillRecordSchema = z.strictObject({
   id: z.string().min(1).max(64),
@@ -30,7 +43,7 @@ export const drillRecordSchema = z.strictObject({
   /** Instants, ISO 8601 with offset. They stamp; nothing is computed from their difference. */
   startedAt: z.string(),
   endedAt: z.string(),
-  reps: z.array(repRecordSchema).max(20_000),
+  reps: repsSchema,
   /** How hard it was, 0 to 10. */
   effort: z.number().min(0).max(10).optional(),
   pain: z.boolean().optional(),
