@@ -83,15 +83,23 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
   it('a page that the browser froze for 20 s in a hold pauses, marks the rep unsure and waits for Resume', async ({
     expect,
   }) => {
-    const tab = await openHiddenTab(inject('address'), holdsFile(40, 2), 'Attic holds');
+    const countLocks = `
+      globalThis.locks = [];
+      const ask = navigator.wakeLock.request.bind(navigator.wakeLock);
+      navigator.wakeLock.request = async (...all) => { const lock = await ask(...all); locks.push(lock); return lock; };`;
+    const tab = await openHiddenTab(inject('address'), holdsFile(40, 2), 'Attic holds', countLocks);
     await tab.evaluate(`find('.begin').click()`);
+    await tab.until('locks.length === 1');
     await tab.hide();
     await tab.until(`find('lark-drill')?.view?.step?.kind === 'hold' && find('lark-drill').view.msLeft < 38_500`);
+    expect(await tab.evaluate('locks.map((lock) => lock.released)')).toEqual([true]);
     await tab.freeze();
     await new Promise((resolve) => setTimeout(resolve, 20_000));
     await tab.thaw();
     await tab.show();
     await tab.until(`find('lark-drill').view.state === 'paused'`);
+    // The browser took the screen lock away; it is held again.
+    await tab.until(`locks.length === 2 && !locks[1].released`);
     await tab.until(`find('.notice')?.textContent.includes('A rep that was running is marked unsure.')`);
     await tab.evaluate(`[...find('lark-drill').shadowRoot.querySelectorAll('button')]
       .find((one) => one.textContent.includes('Resume')).click()`);
@@ -290,7 +298,9 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
     await leave();
   });
 
-  it('without a sound device it says so, brightens the edge at cues and walks on', async ({ expect }) => {
+  it('without a sound device it says so, takes the whole screen, brightens the edge at cues and walks on', async ({
+    expect,
+  }) => {
     const { page, faults, leave } = await arriveAtKit({
       before: () => {
         for (const name of ['AudioContext', 'webkitAudioContext']) {
@@ -306,10 +316,13 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
         Object.assign(window, { animated });
       },
     });
+    await page.getByLabel('Take the whole screen in a drill').check();
     await begin(page, 2);
+    await page.waitForFunction(() => document.fullscreenElement !== null);
     await readsNotice(page, 'This device has no sound. Follow the screen.');
     const { records } = await end(page);
     expect(records[0]?.reps).toMatchObject([{ outcome: 'held', heldMs: 2000 }]);
+    await page.waitForFunction(() => document.fullscreenElement === null);
     const animated = await page.evaluate(() => (window as unknown as { animated: string[] }).animated);
     // Ready, draw, hold, let down and done, at the least.
     expect(animated.filter((name) => name === 'edge').length).toBeGreaterThanOrEqual(5);

@@ -1,0 +1,144 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import './index.ts';
+import type { LarkDrill } from './lark-drill.ts';
+import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
+import { trialEnvironment, trialPrescription } from './trial-environment.ts';
+
+// Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
+const DRAW_AT_MS = 10_000;
+const HOLD_AT_MS = 13_000;
+
+afterEach(() => {
+  document.body.replaceChildren();
+  vi.restoreAllMocks();
+});
+
+async function drillOf(settings: Partial<RunnerSettings> = {}) {
+  const environment = trialEnvironment();
+  const drill = document.createElement('lark-drill');
+  Object.assign(drill, { prescription: trialPrescription(), environment });
+  drill.settings = { ...defaultRunnerSettings, ...settings };
+  drill.style.height = '100vh';
+  document.body.append(drill);
+  drill.begin();
+  const find = (selector: string) => glanceOf(drill).renderRoot.querySelector(selector)!;
+  const after = async (spanMs: number) => {
+    environment.pass(spanMs);
+    await drill.updateComplete;
+    await glanceOf(drill).updateComplete;
+  };
+  await drill.updateComplete;
+  return { find, after };
+}
+
+const glanceOf = (drill: LarkDrill) => drill.renderRoot.querySelector('lark-glance')!;
+
+function middle(element: Element): number {
+  const { left, width } = element.getBoundingClientRect();
+  return left + width / 2;
+}
+
+/** Relative luminance of a computed colour, WCAG 2.2. */
+function luminance(colour: string): number {
+  const [red = 0, green = 0, blue = 0] = (colour.match(/[\d.]+/g) ?? []).map((part) => {
+    const share = Number(part) / 255;
+    return share <= 0.04045 ? share / 12.92 : ((share + 0.055) / 1.055) ** 2.4;
+  });
+  return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+}
+
+function contrast(one: string, other: string): number {
+  const [dark = 0, light = 0] = [luminance(one), luminance(other)].sort((a, b) => a - b);
+  return (light + 0.05) / (dark + 0.05);
+}
+
+// WCAG 2.2: text 4.5 (1.4.3), in the theme of high contrast 7 (1.4.6); what has to be seen to understand a drawing 3 (1.4.11).
+test.each([
+  ['dark', 4.5],
+  ['light', 4.5],
+  ['contrast', 7],
+] as const)('words, number and bow stand out from the ground in every phase, theme %s', async (theme, least) => {
+  const { find, after } = await drillOf({ theme });
+  for (const spanMs of [100, DRAW_AT_MS, 3_000, 10_000, 3_000, 20_000]) {
+    await after(spanMs);
+    const ground = getComputedStyle(hostOf(find('.face')));
+    for (const selector of ['.title', '.word', '.next', '.place', '.left']) {
+      expect(contrast(getComputedStyle(find(selector)).color, ground.backgroundColor), selector).toBeGreaterThanOrEqual(
+        least,
+      );
+    }
+    expect(contrast(getComputedStyle(find('.seconds')).fill, ground.backgroundColor)).toBeGreaterThanOrEqual(least);
+    expect(contrast(getComputedStyle(find('.string')).stroke, ground.backgroundColor)).toBeGreaterThanOrEqual(3);
+    for (const selector of ['.limbs', '.grip', '.fingers']) {
+      expect(contrast(getComputedStyle(find(selector)).fill, ground.backgroundColor), selector).toBeGreaterThanOrEqual(
+        3,
+      );
+    }
+  }
+});
+
+function hostOf(element: Element): Element {
+  const root = element.getRootNode();
+  return root instanceof ShadowRoot ? root.host : element;
+}
+
+test('who draws with the left hand sees the bow from the other side, and the number beside the string', async () => {
+  const right = await drillOf({ hand: 'right' });
+  await right.after(HOLD_AT_MS + 100);
+  const [fingers, grip, screenMiddle] = [
+    middle(right.find('.fingers')),
+    middle(right.find('.grip')),
+    middle(right.find('svg')),
+  ];
+  document.body.replaceChildren();
+  const left = await drillOf({ hand: 'left' });
+  await left.after(HOLD_AT_MS + 100);
+  expect(Math.sign(fingers - grip)).toBe(-Math.sign(middle(left.find('.fingers')) - middle(left.find('.grip'))));
+  expect(middle(left.find('.fingers')) - screenMiddle).toBeCloseTo(screenMiddle - fingers, 0);
+  expect(middle(left.find('.grip')) - screenMiddle).toBeCloseTo(screenMiddle - grip, 0);
+});
+
+test('for the mirror all of it is turned over: what stood left stands right, words and all', async () => {
+  const straight = await drillOf({ flipped: false });
+  await straight.after(HOLD_AT_MS + 100);
+  const width = straight.find('.face').getBoundingClientRect().width;
+  const before = ['.fingers', '.grip', '.seconds', '.word'].map((selector) => middle(straight.find(selector)));
+  document.body.replaceChildren();
+  const flipped = await drillOf({ flipped: true });
+  await flipped.after(HOLD_AT_MS + 100);
+  expect(new DOMMatrix(getComputedStyle(flipped.find('.face')).transform).a).toBe(-1);
+  for (const [index, selector] of ['.fingers', '.grip', '.seconds', '.word'].entries()) {
+    expect(middle(flipped.find(selector)), selector).toBeCloseTo(width - before[index]!, 0);
+  }
+});
+
+/** How many pictures the string shows in a draw, and in one second of a hold. */
+async function picturesOf(): Promise<{ draw: number; holdSecond: number }> {
+  const { find, after } = await drillOf();
+  const seen = async (spanMs: number, selector: string) => {
+    const pictures = new Set<string | null>();
+    for (let passed = 0; passed < spanMs; passed += 50) {
+      await after(50);
+      pictures.add(find(selector).getAttribute('d'));
+    }
+    return pictures.size;
+  };
+  await after(DRAW_AT_MS);
+  const draw = await seen(2_950, '.string');
+  await after(1_150);
+  return { draw, holdSecond: await seen(800, '.lit') };
+}
+
+test('where motion is not wanted the string moves in a few steps, and its light by whole seconds', async () => {
+  const moving = await picturesOf();
+  expect(moving.draw).toBeGreaterThan(40);
+  expect(moving.holdSecond).toBeGreaterThan(10);
+  document.body.replaceChildren();
+  const real = window.matchMedia.bind(window);
+  vi.spyOn(window, 'matchMedia').mockImplementation((query) =>
+    query.includes('prefers-reduced-motion') ? real('all') : real(query),
+  );
+  const still = await picturesOf();
+  expect(still.draw).toBeLessThanOrEqual(6);
+  expect(still.holdSecond).toBe(1);
+});
