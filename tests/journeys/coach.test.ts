@@ -1,8 +1,11 @@
-import { builtInPrograms, formatProgram, parseHandOver } from '@larkhold/engine';
+import { formatHandOver, parseHandOver, parseJournal } from '@larkhold/engine';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
 import { launchChromium } from '../../scripts/browser.mjs';
-import { openDevice } from './device.ts';
+import { type Device, openDevice, saveJournal } from './device.ts';
+import { holdsFile } from './drill-program.ts';
+import { drillThrough } from './drill-through.ts';
+import { outcomesOf, storedDrills } from './stored-rows.ts';
 
 let browser: Browser;
 beforeAll(async () => {
@@ -11,6 +14,29 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
 });
+
+const PROGRAM = { id: '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11', title: 'Short and steady' };
+
+async function journalOf(device: Device) {
+  const read = parseJournal(await saveJournal(device));
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  return read.journal;
+}
+
+/** The answer as a coach's own program might write it: every record in it is another one. */
+function withOtherRecords(text: string): string {
+  const read = parseHandOver(text);
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  const { drills, days, weeks } = read.handOver;
+  const editedAt = '2999-01-01T00:00:00Z';
+  return formatHandOver({
+    ...read.handOver,
+    majorGoal: { text: 'What the coach wants', editedAt },
+    drills: drills.map((drill) => ({ ...drill, reps: [], removed: true, editedAt })),
+    days: days.map((day) => ({ ...day, feel: 1, editedAt })),
+    weeks: weeks.map((week) => ({ ...week, focus: 'What the coach wants', editedAt })),
+  });
+}
 
 test('an archer hands over, the coach answers with a program, and the archer takes it on', async () => {
   const [archer, coach] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
@@ -30,18 +56,30 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   await coach.page.getByRole('row', { name: /Ines/ }).waitFor();
   await coach.page.getByLabel('Your name').fill('Coach Ode');
   await coach.page.getByLabel('Comment').fill('Shorter holds this week.');
-  const program = { ...builtInPrograms[0]!, id: '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11', title: 'Short and steady' };
-  await coach.give('Attach a program (.drill.json)', 'short.drill.json', formatProgram(program));
+  await coach.give(
+    'Attach a program (.drill.json)',
+    'short.drill.json',
+    JSON.stringify({ ...JSON.parse(holdsFile(1, 2)), ...PROGRAM }),
+  );
   await coach.page.getByText('With Short and steady.').waitFor();
   const answered = await coach.save(() => coach.page.getByRole('button', { name: 'Save the answer' }).click());
 
-  await archer.give('Open a backup, journal or answer', 'answer.json', answered);
+  const before = await journalOf(archer);
+  await archer.give('Open a backup, journal or answer', 'answer.json', withOtherRecords(answered));
   await archer.page.getByRole('button', { name: 'Keep the comment on the week’s page' }).click();
   await archer.page.getByRole('button', { name: 'Take on Short and steady' }).click();
   await archer.page.getByText("Short and steady is in the rack, and today's.").waitFor();
   await archer.page.getByText('Coach Ode: Shorter holds this week.').first().waitFor();
+  const after = await journalOf(archer);
+  expect({ ...after, weeks: [] }).toEqual({ ...before, weeks: [] });
+  expect(after.weeks.map(({ focus }) => focus)).not.toContain('What the coach wants');
+  expect(after.weeks.filter(({ comment }) => comment)).toHaveLength(1);
+
   await archer.go('#/line');
-  await archer.page.getByText('Short and steady').first().waitFor();
+  await archer.page.getByRole('heading', { name: PROGRAM.title }).waitFor();
+  await drillThrough(archer.page);
+  const drilled = (await storedDrills(archer.page)).find(({ programId }) => programId === PROGRAM.id);
+  expect(outcomesOf(drilled)).toEqual(['held', 'held']);
   await archer.close();
   await coach.close();
 });

@@ -2,9 +2,11 @@ import { formatJournal, type Journal, parseJournal } from '@larkhold/engine';
 import ICAL from 'ical.js';
 import Papa from 'papaparse';
 import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, inject, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { launchChromium } from '../../scripts/browser.mjs';
 import { type Device, openDevice, saveJournal } from './device.ts';
+import { holdsFile, takeProgram } from './drill-program.ts';
+import { drillThrough } from './drill-through.ts';
 
 const FIELD = 'Open a backup, journal or answer';
 let browser: Browser;
@@ -39,81 +41,112 @@ async function takeIn({ page, give }: Device, name: string, text: string): Promi
   await page.getByText(`${name} was taken in.`).waitFor();
 }
 
-test('two devices drill separately, exchange files both ways, and end equal', async () => {
-  const [phone, tablet] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
-  for (const [device, id, day] of [
-    [phone, 'phone-1', '2026-03-02'],
-    [tablet, 'tablet-1', '2026-03-03'],
-  ] as const) {
+describe.concurrent('journals as files', () => {
+  test('two devices drill separately, exchange files both ways, and end equal', async () => {
+    const [phone, tablet] = await Promise.all([
+      openDevice(browser, inject('address')),
+      openDevice(browser, inject('address')),
+    ]);
+    // Both really drill: two holds of a second, three on the tablet.
+    await Promise.all(
+      (
+        [
+          [phone, 2],
+          [tablet, 3],
+        ] as const
+      ).map(async ([{ page }, reps]) => {
+        await takeProgram(page, holdsFile(1, reps));
+        await drillThrough(page);
+      }),
+    );
+    await phone.go('#/week');
+    await tablet.go('#/week');
+    await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+    await tablet.page.getByLabel('What went right').fill('Set-up');
+
+    const [ofPhone, ofTablet] = [await saveJournal(phone), await saveJournal(tablet)];
+    await phone.give(FIELD, 'tablet.journal.json', ofTablet);
+    await phone.page.getByText('2 new, 0 changed, 0 the same.').waitFor();
+    await phone.page.getByRole('button', { name: 'Take it in' }).click();
+    await phone.page.getByText('was taken in').waitFor();
+    await takeIn(tablet, 'phone.journal.json', ofPhone);
+
+    const both = journalOf(await saveJournal(phone));
+    expect(both).toEqual(journalOf(await saveJournal(tablet)));
+    expect(both.drills.map(({ reps }) => reps.map(({ heldMs }) => heldMs)).sort()).toEqual([
+      [1000, 1000],
+      [1000, 1000, 1000],
+    ]);
+    expect(both.days[0]?.arrows).toEqual([{ kind: 'practice', count: 6 }]);
+    expect(both.weeks[0]?.wentRight).toBe('Set-up');
+
+    await phone.give(FIELD, 'again.journal.json', ofTablet);
+    await phone.page.getByText('0 new, 0 changed, 2 the same.').waitFor();
+
+    // Now both change the same day: the later edit stands whole, on both.
+    await phone.page.getByRole('button', { name: 'Leave it' }).click();
+    await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+    const earlier = await saveJournal(phone);
+    await tablet.page.getByLabel('Good', { exact: true }).check();
+    const later = await saveJournal(tablet);
+    await tablet.give(FIELD, 'earlier.journal.json', earlier);
+    await tablet.page.getByText('1 newer here: kept as they are.').waitFor();
+    await tablet.page.getByRole('button', { name: 'Take it in' }).click();
+    await tablet.page.getByText('was taken in').waitFor();
+    await takeIn(phone, 'later.journal.json', later);
+    const settled = journalOf(await saveJournal(phone));
+    expect(settled).toEqual(journalOf(await saveJournal(tablet)));
+    expect(settled.days[0]).toMatchObject({ arrows: [{ kind: 'practice', count: 6 }], feel: 4 });
+    await phone.close();
+    await tablet.close();
+  });
+
+  test('what was taken in can be undone, and a bad file changes nothing', async () => {
+    const device = await openDevice(browser, inject('address'));
     await device.go('#/week');
-    await takeIn(device, `${id}.journal.json`, formatJournal(drilled(id, day)));
-  }
-  await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
-  await tablet.page.getByLabel('What went right').fill('Set-up');
+    await takeIn(device, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
+    const before = journalOf(await saveJournal(device));
+    await takeIn(device, 'second.journal.json', formatJournal(drilled('second', '2026-03-03')));
+    await device.page.getByRole('button', { name: 'Undo' }).click();
+    await device.page.getByText('Undone').waitFor();
+    expect(journalOf(await saveJournal(device))).toEqual(before);
 
-  const [ofPhone, ofTablet] = [await saveJournal(phone), await saveJournal(tablet)];
-  await phone.give(FIELD, 'tablet.journal.json', ofTablet);
-  await phone.page.getByText('2 new, 0 changed, 0 the same.').waitFor();
-  await phone.page.getByRole('button', { name: 'Take it in' }).click();
-  await phone.page.getByText('was taken in').waitFor();
-  await takeIn(tablet, 'phone.journal.json', ofPhone);
+    await device.give(FIELD, 'cut.journal.json', formatJournal(before).slice(0, 60));
+    await device.page.getByText('Nothing was changed.').waitFor();
+    expect(journalOf(await saveJournal(device))).toEqual(before);
+    await device.close();
+  });
 
-  const both = journalOf(await saveJournal(phone));
-  expect(both).toEqual(journalOf(await saveJournal(tablet)));
-  expect(both.drills.map(({ id }) => id)).toEqual(['phone-1', 'tablet-1']);
-  expect(both.days[0]?.arrows).toEqual([{ kind: 'practice', count: 6 }]);
-  expect(both.weeks[0]?.wentRight).toBe('Set-up');
+  test('a backup comes back on an empty device', async () => {
+    const [old, fresh] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
+    await old.go('#/week');
+    await takeIn(old, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
+    await old.page.getByText('Save as a file', { exact: true }).click();
+    const backup = await old.save(() => old.page.getByRole('button', { name: 'Backup of everything' }).click());
+    await fresh.go('#/week');
+    await takeIn(fresh, 'old.backup.json', backup);
+    expect(journalOf(await saveJournal(fresh))).toEqual(journalOf(await saveJournal(old)));
+    await old.close();
+    await fresh.close();
+  });
 
-  await phone.give(FIELD, 'again.journal.json', ofTablet);
-  await phone.page.getByText('0 new, 0 changed, 2 the same.').waitFor();
-  await phone.close();
-  await tablet.close();
-});
-
-test('what was taken in can be undone, and a bad file changes nothing', async () => {
-  const device = await openDevice(browser, inject('address'));
-  await device.go('#/week');
-  await takeIn(device, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
-  const before = journalOf(await saveJournal(device));
-  await takeIn(device, 'second.journal.json', formatJournal(drilled('second', '2026-03-03')));
-  await device.page.getByRole('button', { name: 'Undo' }).click();
-  await device.page.getByText('Undone').waitFor();
-  expect(journalOf(await saveJournal(device))).toEqual(before);
-
-  await device.give(FIELD, 'cut.journal.json', formatJournal(before).slice(0, 60));
-  await device.page.getByText('Nothing was changed.').waitFor();
-  expect(journalOf(await saveJournal(device))).toEqual(before);
-  await device.close();
-});
-
-test('a backup comes back on an empty device', async () => {
-  const [old, fresh] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
-  await old.go('#/week');
-  await takeIn(old, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
-  await old.page.getByText('Save as a file', { exact: true }).click();
-  const backup = await old.save(() => old.page.getByRole('button', { name: 'Backup of everything' }).click());
-  await fresh.go('#/week');
-  await takeIn(fresh, 'old.backup.json', backup);
-  expect(journalOf(await saveJournal(fresh))).toEqual(journalOf(await saveJournal(old)));
-  await old.close();
-  await fresh.close();
-});
-
-test('tables and the calendar go out in order of days, and are read by others', async () => {
-  const device = await openDevice(browser, inject('address'));
-  await device.go('#/week');
-  await takeIn(device, 'late.journal.json', formatJournal(drilled('a-late', '2026-03-03')));
-  await takeIn(device, 'early.journal.json', formatJournal(drilled('b-early', '2026-03-02')));
-  await device.page.getByText('Save as a file', { exact: true }).click();
-  const press = (name: string) => device.save(() => device.page.getByRole('button', { name }).click());
-  const read = (text: string) => Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;
-  expect(read(await press('Drills (CSV)')).map(({ date, id }) => [date, id])).toEqual([
-    ['2026-03-02', 'b-early'],
-    ['2026-03-03', 'a-late'],
-  ]);
-  expect(read(await press('Reps (CSV)')).map((row) => row['held seconds'])).toEqual(['30', '30']);
-  expect(read(await press('Days (CSV)')).map((row) => row['hold seconds'])).toEqual(['30', '30']);
-  const calendar = new ICAL.Component(ICAL.parse(await press('Calendar (iCalendar)')));
-  expect(calendar.getAllSubcomponents('vevent')).toHaveLength(2);
-  await device.close();
+  test('tables and the calendar go out in order of days, and are read by others', async () => {
+    const device = await openDevice(browser, inject('address'));
+    await device.go('#/week');
+    await takeIn(device, 'late.journal.json', formatJournal(drilled('a-late', '2026-03-03')));
+    await takeIn(device, 'early.journal.json', formatJournal(drilled('b-early', '2026-03-02')));
+    await device.page.getByText('Save as a file', { exact: true }).click();
+    const press = (name: string) => device.save(() => device.page.getByRole('button', { name }).click());
+    const read = (text: string) =>
+      Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;
+    expect(read(await press('Drills (CSV)')).map(({ date, id }) => [date, id])).toEqual([
+      ['2026-03-02', 'b-early'],
+      ['2026-03-03', 'a-late'],
+    ]);
+    expect(read(await press('Reps (CSV)')).map((row) => row['held seconds'])).toEqual(['30', '30']);
+    expect(read(await press('Days (CSV)')).map((row) => row['hold seconds'])).toEqual(['30', '30']);
+    const calendar = new ICAL.Component(ICAL.parse(await press('Calendar (iCalendar)')));
+    expect(calendar.getAllSubcomponents('vevent')).toHaveLength(2);
+    await device.close();
+  });
 });

@@ -41,7 +41,7 @@ async function open() {
 test('a squad shows pain and silence; what cannot be read is told by name', async () => {
   const { page, take } = await open();
   await take([new File([formatHandOver(handOver)], 'ines.json'), new File(['{'], 'cut.json')]);
-  expect(page.renderRoot.querySelector('.notice')?.textContent).toContain('cut.json');
+  await expect.poll(() => page.renderRoot.querySelector('.notice')?.textContent).toContain('cut.json');
   const row = page.renderRoot.querySelector('tbody tr')?.textContent ?? '';
   expect(row).toContain('Ines');
   expect(row).toMatch(/1\sday, last/);
