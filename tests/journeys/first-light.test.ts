@@ -91,7 +91,9 @@ describe('first light', () => {
     const reps = page.locator('lark-drill-entry').first().locator('.reps li');
     await reps.first().waitFor();
     expect(await reps.count()).toBe(3);
-    expect(await reps.first().textContent()).toContain(((short?.heldMs ?? 0) / 1000).toFixed(1));
+    expect(await reps.first().textContent()).toMatch(
+      new RegExp(` ${Math.round((short?.heldMs ?? 0) / 100) / 10}\\ss of 3\\ss`), // to a tenth, and a whole second without one
+    );
 
     // A wrong outcome is put right in one press, and today follows.
     await reps.first().getByRole('button', { name: 'Held' }).click();
