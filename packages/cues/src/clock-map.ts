@@ -8,12 +8,17 @@ export interface ClockReading {
   isExact: boolean;
 }
 
-/** How long an exact reading counts, in milliseconds: a few wake-ups, so that a hiccup of the sound is soon followed. */
-const EXACT_WINDOW_MS = 1200;
+/**
+ * So many exact readings count. A busy machine stamps one of them late now and then, and the sound loses a step of some ten milliseconds for good;
+ * the middle of five sees past the first and follows the second after three wake-ups.
+ */
+const EXACT_COUNT = 5;
+/** An exact reading older than this is forgotten, in milliseconds: after a block a step may have been lost meanwhile. */
+const EXACT_WINDOW_MS = 1000;
 /** How long another reading counts, in milliseconds: long enough to see past the steps, short enough to follow drift. */
-const STEPPED_WINDOW_MS = 4000;
-/** The two clocks cannot part by more than this without the audio clock having stood still, in milliseconds. */
-const JUMP_MS = 60;
+const STEPPED_WINDOW_MS = 1500;
+/** No stamp is late by so much: the audio clock stood still, in milliseconds. */
+const JUMP_MS = 200;
 /** A time stamp further than this from now is a leftover, in milliseconds. */
 const LEFTOVER_MS = 250;
 
@@ -41,6 +46,8 @@ export function createClockMap(): ClockMap {
   };
   return {
     add({ pageMs, audioSeconds, isExact }) {
+      // After a block many wake-ups come at once, all with the same stamp.
+      if (isExact && readings.at(-1)?.pageMs === pageMs) return;
       const offset = audioSeconds * 1000 - pageMs;
       const known = offsetMs();
       if (known !== undefined && Math.abs(known - offset) > JUMP_MS) readings = [];
@@ -48,6 +55,7 @@ export function createClockMap(): ClockMap {
         (reading) => pageMs - reading.pageMs <= (reading.isExact ? EXACT_WINDOW_MS : STEPPED_WINDOW_MS),
       );
       readings.push({ pageMs, offsetMs: offset, isExact });
+      if (isExact) readings = readings.slice(-EXACT_COUNT);
     },
     toAudio(pageMs) {
       const offset = offsetMs();

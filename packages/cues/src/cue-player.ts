@@ -46,7 +46,10 @@ export interface CueEnvironment {
   packUrl: (name: string) => URL | string;
 }
 
-const WAKE_MS = 200;
+/** Often enough that a step the sound loses is followed before the next cue. */
+const WAKE_MS = 50;
+/** A sound that stands still is asked to go on so often, milliseconds. */
+const RESUME_EVERY_MS = 400;
 /** Between asking for a sound and its first sample, in seconds, so that its beginning is not cut. */
 const SAFE_START_SECONDS = 0.005;
 
@@ -72,6 +75,7 @@ export function createCuePlayer(
   let waiting: ArmedCue[] = [];
   let words: WordSounds | undefined;
   let wordsAsked = false;
+  let resumeAskedMs = Number.NEGATIVE_INFINITY;
   let watched: AudioContext | undefined;
   const map = createClockMap();
   const started = createStartedCues();
@@ -98,7 +102,10 @@ export function createCuePlayer(
       // Sources left on a clock that stands still would all be late when it goes on.
       waiting = [...started.takeBackFuture(audio?.currentTime ?? 0), ...waiting].sort((a, b) => a.dueMs - b.dueMs);
       map.clear();
-      if (isArmed()) void output.resume();
+      if (isArmed() && pageMs - resumeAskedMs >= RESUME_EVERY_MS) {
+        resumeAskedMs = pageMs;
+        void output.resume();
+      }
     } else if (audio) {
       map.add(readClocks(audio, pageMs));
       waiting.push(...started.takeBackMisplaced(audio.currentTime, map.toAudio, MISPLACED_MS / 1000));
