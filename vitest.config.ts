@@ -23,6 +23,7 @@ export default defineConfig({
             'apps/web/src/**/*.test.ts',
             'tests/reference/**/*.test.ts',
             'tests/checks/**/*.test.ts',
+            'tests/fuzz/**/*.test.ts',
           ],
           server: { deps: { inline: [/@larkhold/] } },
         },
