@@ -9,10 +9,11 @@ import { keepVersion } from './safety/newer-version.ts';
 import { allowOwnScripts } from './safety/own-scripts.ts';
 import { watchDay } from './safety/watch-day.ts';
 import { saveFile } from './save-file.ts';
+import { usualWeekStart } from './week/usual-week-start.ts';
 
 // The only place where the real clock, sound, store and screen meet.
 allowOwnScripts();
-const store = await openStore();
+const store = await openStore({ firstKit: { weekStart: usualWeekStart(navigator.language) } });
 const today = (): string => formatLocalInstant(new Date()).slice(0, 10);
 let tried: ReturnType<typeof createCuePlayer> | undefined;
 

@@ -35,6 +35,8 @@ export interface LocalStoreParts {
   now: () => string;
   /** A drill is under way in this tab, or over. */
   onRunning?: (isRunning: boolean) => void;
+  /** What the kit holds, besides its defaults, until one is stored. */
+  firstKit?: Partial<Kit>;
 }
 
 /**
@@ -226,7 +228,8 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       });
     },
     mergeInto: (incoming) => inTurn(() => merge(incoming)),
-    kit: () => inTurn(async () => salvageKit((await load(['single'])).get('single')?.get('kit')).kit as Kit),
+    kit: () =>
+      inTurn(async () => salvageKit((await load(['single'])).get('single')?.get('kit') ?? parts.firstKit).kit as Kit),
     putKit: async (kit) => {
       const change = putSingle('kit', kit);
       await inTurn(() => write([change]));

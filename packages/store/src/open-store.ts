@@ -1,5 +1,6 @@
 import type { Table } from './adapter.ts';
 import { openIdbAdapter } from './idb-adapter.ts';
+import type { Kit } from './kit.ts';
 import { createLocalStore, type TabChannel } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import type { Store } from './store.ts';
@@ -13,6 +14,8 @@ export interface OpenStoreOptions {
   indexedDB?: IDBFactory;
   /** Milliseconds to wait for a browser that does not answer, or a tab that does not let go. */
   patienceMs?: number;
+  /** What the kit of a first run holds besides its defaults. */
+  firstKit?: Partial<Kit>;
 }
 
 const now = (): string => new Date().toISOString();
@@ -24,6 +27,7 @@ const now = (): string => new Date().toISOString();
  */
 export async function openStore(options: OpenStoreOptions = {}): Promise<Store> {
   const name = options.name ?? 'larkhold';
+  const { firstKit } = options;
   let isRunning = false;
   let isWanted = false;
   try {
@@ -43,13 +47,15 @@ export async function openStore(options: OpenStoreOptions = {}): Promise<Store> 
       adapter,
       channel: openTabChannel(name),
       now,
+      firstKit,
       onRunning: (runs) => {
         isRunning = runs;
         if (!runs && isWanted) adapter.close();
       },
     });
   } catch (error) {
-    return createLocalStore({ adapter: createMemoryAdapter(), trouble: describeTrouble(troubleOf(error, true)), now });
+    const trouble = describeTrouble(troubleOf(error, true));
+    return createLocalStore({ adapter: createMemoryAdapter(), trouble, now, firstKit });
   }
 }
 

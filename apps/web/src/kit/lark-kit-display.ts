@@ -43,6 +43,7 @@ export class LarkKitDisplay extends PlaceElement {
       <h2 id="display">Display</h2>
       <div class="fields">
         ${choiceOf('Ground', theme, { system: 'As the device', dark: 'Dark', light: 'Paper', contrast: 'High contrast' }, (ground) => app.act.changeKit({ theme: ground }))}
+        ${choiceOf('Weeks begin on', kit.weekStart, { monday: 'Monday', sunday: 'Sunday', saturday: 'Saturday' }, (weekStart) => app.act.changeKit({ weekStart }))}
         ${this.#distance(
           viewing.byMirror
             ? `From you to the mirror, ${formatDistance(viewing.distanceM, units)}`

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { copyReps } from './copy-reps.ts';
+import { journalDaySchema } from './journal-day.ts';
 
 /** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
 export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
@@ -39,7 +40,7 @@ export const drillRecordSchema = z.strictObject({
   /** The program file's id, where it has one. */
   programId: z.string().max(64).optional(),
   /** The archer's local day, ISO 8601. */
-  date: z.iso.date(),
+  date: journalDaySchema,
   /** Instants, ISO 8601 with offset. They stamp; nothing is computed from their difference. */
   startedAt: z.string(),
   endedAt: z.string(),

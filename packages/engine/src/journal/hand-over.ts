@@ -11,6 +11,7 @@ import {
   type WeekPage,
   weekPageSchema,
 } from './journal.ts';
+import { journalDaySchema } from './journal-day.ts';
 import { formatLines } from './journal-file.ts';
 import { createJournal, mergeJournals, visibleJournal } from './merge-journals.ts';
 import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
@@ -39,8 +40,8 @@ export const handOverSchema = z.strictObject({
   /** When it was written, ISO 8601. */
   madeAt: z.string().max(40),
   /** First and last day, both included. */
-  from: z.iso.date(),
-  to: z.iso.date(),
+  from: journalDaySchema,
+  to: journalDaySchema,
   includesNotes: z.boolean(),
   majorGoal: journalSchema.shape.majorGoal,
   /** The programs that the archer is on: what was planned. */

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { drillRecordSchema } from './drill-record.ts';
+import { journalDaySchema } from './journal-day.ts';
 
 /** What was shot, by kind. */
 export const arrowsSchema = z.strictObject({
@@ -21,7 +22,7 @@ export type Work = z.output<typeof workSchema>;
 
 /** The diary of one day; its identity is its date. */
 export const dayEntrySchema = z.strictObject({
-  date: z.iso.date(),
+  date: journalDaySchema,
   arrows: z.array(arrowsSchema).max(50).optional(),
   /** Where arrows were shot, as the archer calls it. */
   place: z.string().min(1).max(60).optional(),
@@ -86,9 +87,9 @@ export const milestoneSchema = z.strictObject({
   id: z.string().min(1).max(64),
   text: z.string().min(1).max(400),
   /** The day it was written down. */
-  setDay: z.iso.date(),
+  setDay: journalDaySchema,
   /** The day it was reached, as the archer says; absent while it is open. */
-  reachedDay: z.iso.date().optional(),
+  reachedDay: journalDaySchema.optional(),
   /** How it came about. */
   words: z.string().max(1000).optional(),
   editedAt: z.string().optional(),
