@@ -4,7 +4,7 @@ import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, phase, takeProgram } from './drill-program.ts';
 import { unfold } from './every-page.ts';
 import { loadDemo, stillScreens } from './every-screen.ts';
-import { axeFaults, forcedFaults, motionFaults, spillFaults } from './page-checks.ts';
+import { axeFaults, forcedFaults, motionFaults, nameFaults, spillFaults } from './page-checks.ts';
 
 afterAll(leaveAll);
 
@@ -15,11 +15,33 @@ const narrow = { width: 320, height: 640 };
 const halved = { width: 640, height: 450 };
 /** WCAG 2.2, 1.4.4: text alone twice as large, on a phone. */
 const phone = { width: 390, height: 844 };
-const themes = ['dark', 'light'] as const;
 
 /** Two frames, so that what hears of a new size has drawn. */
 const settle = (page: Page) =>
   page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+
+/** What axe and a screen reader make of the page. */
+const spoken = async (page: Page) => [...(await axeFaults(page)), ...(await nameFaults(page))];
+
+/** Words that a screen reader is given unasked, as they come, from every live region in the drill's display. */
+async function listen(page: Page): Promise<() => Promise<string[]>> {
+  await page.evaluate(() => {
+    const heard: string[] = [];
+    Object.assign(window, { heard });
+    const hear = () => {
+      const display = document
+        .querySelector('lark-app')
+        ?.shadowRoot?.querySelector('lark-line')
+        ?.shadowRoot?.querySelector('lark-drill')
+        ?.shadowRoot?.querySelector('lark-glance')?.shadowRoot;
+      const words = display?.querySelector('[aria-live="polite"]')?.textContent?.trim();
+      if (words && words !== heard.at(-1)) heard.push(words);
+      requestAnimationFrame(hear);
+    };
+    hear();
+  });
+  return () => page.evaluate(() => (window as unknown as { heard: string[] }).heard);
+}
 
 async function enlargeText(page: Page, size: string): Promise<void> {
   await page.evaluate((value) => {
@@ -53,32 +75,78 @@ async function otherLooks(page: Page): Promise<string[]> {
   return faults;
 }
 
+/** What a person who does not see the page asks for, page by page. */
+const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | 'region' | 'img' | 'row', RegExp][]>> = {
+  '#/line': [
+    ['button', /^Begin$/],
+    ['button', /^5 min$/],
+  ],
+  '#/rack': [
+    ['button', /^Open a program file$/],
+    ['button', /^Take .+ for today$/],
+  ],
+  '#/rack/{id}': [['textbox', /^Link$/]],
+  '#/journal': [['link', /week/i]],
+  '#/week': [
+    ['textbox', /^Practice arrows$/],
+    ['button', /^Mo, Monday/],
+  ],
+  '#/trends': [['img', /^Time at full draw, .+: last .+, least .+, most .+/]],
+  '#/coach': [['button', /^Open hand-overs$/]],
+  '#/kit': [['button', /^Take Space bar away from Begin$/]],
+  '#/bench/new': [['textbox', /^Title/]],
+  'a hand-over at the coach': [['row', /Ines/]],
+};
+
 describe.concurrent('every screen', { timeout: 240_000 }, () => {
-  it.each(themes)('can be used by everyone, %s', async (colorScheme) => {
-    const { page, faults, leave } = await arrive('#/kit', { colorScheme, viewport: desk });
+  it('can be used by everyone', async () => {
+    const { page, faults, leave } = await arrive('#/kit', { viewport: desk, colorScheme: 'dark' });
     await loadDemo(page);
     const found: string[] = [];
     for (const { name, reach } of stillScreens) {
       await reach(page);
       await unfold(page, 2);
-      const looks = colorScheme === 'dark' ? await otherLooks(page) : [];
-      found.push(...[...(await axeFaults(page)), ...looks].map((fault) => `${name}: ${fault}`));
+      for (const [role, words] of asked[name] ?? []) {
+        expect(await page.getByRole(role, { name: words }).count(), `${name}: ${role} ${words}`).toBeGreaterThan(0);
+      }
+      found.push(...[...(await spoken(page)), ...(await otherLooks(page))].map((fault) => `${name}: ${fault}`));
     }
     expect(found).toEqual([]);
     expect(faults).toEqual([]);
     await leave();
   });
 
-  it.each(themes)('of a drill can be used by everyone, %s', async (colorScheme) => {
+  it('can be seen on paper and in strong contrast too', async () => {
+    const { page, leave } = await arrive('#/kit', { viewport: desk, colorScheme: 'light' });
+    await loadDemo(page);
+    const found: string[] = [];
+    const look = async (theme: string, name: string) =>
+      found.push(...(await axeFaults(page, 'colours')).map((fault) => `${theme}, ${name}: ${fault}`));
+    for (const { name, reach } of stillScreens) {
+      await reach(page);
+      await unfold(page, 2);
+      await look('paper', name);
+      await page.evaluate(() => document.documentElement.setAttribute('data-theme', 'contrast'));
+      await look('contrast', name);
+      await page.evaluate(() => document.documentElement.setAttribute('data-theme', 'system'));
+    }
+    expect(found).toEqual([]);
+    await leave();
+  });
+
+  it.each(['dark', 'light'] as const)('of a drill can be used by everyone, %s', async (colorScheme) => {
     const { page, faults, leave } = await arrive('#/rack', { colorScheme, viewport: desk });
     const found: string[] = [];
     const examine = async (name: string) => {
-      const looks = await otherLooks(page);
-      found.push(...[...(await axeFaults(page)), ...looks].map((fault) => `${name}: ${fault}`));
+      const isDark = colorScheme === 'dark';
+      const faults = isDark ? [...(await spoken(page)), ...(await otherLooks(page))] : await axeFaults(page, 'colours');
+      found.push(...faults.map((fault) => `${name}: ${fault}`));
     };
     await takeProgram(page, holdsFile(120, 2));
+    const heard = await listen(page);
     await page.keyboard.press('Enter');
     await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+    expect(await heard()).toEqual(['Get ready', 'Draw', 'Hold']);
     await examine('hold');
     await page.keyboard.press('Escape');
     await page.getByText('Stop the drill?').waitFor();

@@ -4,6 +4,7 @@ import { builtInPrograms, createDemoJournal, createHandOver, formatHandOver } fr
 import type { Page } from 'playwright-core';
 import { holdsFile } from './drill-program.ts';
 import { everyPage, goTo } from './every-page.ts';
+import { tabAndPress } from './keyboard.ts';
 
 /** The app in one state, and the way there. */
 export interface Screen {
@@ -12,7 +13,7 @@ export interface Screen {
 }
 
 /** An invented archer's months, handed over to a coach. */
-const handOver = formatHandOver(
+export const handOverFile = formatHandOver(
   createHandOver({
     ...{ archerId: 'a', archer: 'Ines', from: '2026-01-05', to: '2026-02-01', madeAt: '2026-02-01T18:00:00Z' },
     journal: createDemoJournal({ endDay: '2026-02-01', programs: builtInPrograms }),
@@ -51,7 +52,7 @@ export const stillScreens: readonly Screen[] = [
     name: 'a hand-over at the coach',
     reach: async (page) => {
       await goTo(page, '#/coach', demoIds);
-      const file = { name: 'ines.json', mimeType: 'application/json', buffer: Buffer.from(handOver) };
+      const file = { name: 'ines.json', mimeType: 'application/json', buffer: Buffer.from(handOverFile) };
       await page.locator('input[type=file][aria-label="Open hand-overs"]').setInputFiles(file);
       await page.getByRole('row', { name: /Ines/ }).waitFor();
     },
@@ -61,7 +62,7 @@ export const stillScreens: readonly Screen[] = [
     reach: async (page) => {
       await goTo(page, '#/kit', demoIds);
       await page.getByRole('button', { name: 'Learn' }).first().click();
-      await page.getByText('Press the key or pedal now.').waitFor();
+      await page.getByText(/^Press the key or pedal now/).waitFor();
     },
   },
   {
@@ -75,8 +76,9 @@ export const stillScreens: readonly Screen[] = [
 ];
 
 /** Loads the demo journal into a fresh profile. */
-export async function loadDemo(page: Page): Promise<void> {
+export async function loadDemo(page: Page, way: 'by pointer' | 'by keyboard' = 'by pointer'): Promise<void> {
   await goTo(page, '#/kit', demoIds);
-  await page.getByRole('button', { name: 'Load a demo journal' }).click();
+  if (way === 'by keyboard') await tabAndPress(page, 'Load a demo journal');
+  else await page.getByRole('button', { name: 'Load a demo journal' }).click();
   await page.getByRole('button', { name: 'Remove the demo journal' }).waitFor();
 }

@@ -5,22 +5,31 @@ import type { Page } from 'playwright-core';
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 /** Rules of WCAG 2.0 to 2.2 at levels A and AA, and axe-core's best practices. */
-const axeTags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+const allRules = {
+  type: 'tag',
+  values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+};
+/** Those that can differ from theme to theme. */
+const colourRules = { type: 'rule', values: ['color-contrast', 'link-in-text-block'] };
 
 /**
  * Runs axe-core over a page. The page's own policy lets no foreign script in; an isolated evaluation is not one.
  * @param page as it stands
+ * @param rules all, or those about colours alone
  * @returns each rule that is broken, with the first place
  */
-export async function axeFaults(page: Page): Promise<string[]> {
+export async function axeFaults(page: Page, rules: 'all' | 'colours' = 'all'): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in window))) await page.evaluate(axeSource);
-  return page.evaluate(async (values) => {
-    const { axe } = window as unknown as {
-      axe: { run(options: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
-    };
-    const { violations } = await axe.run({ runOnly: { type: 'tag', values }, resultTypes: ['violations'] });
-    return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)} (${nodes.length})`);
-  }, axeTags);
+  return page.evaluate(
+    async (runOnly) => {
+      const { axe } = window as unknown as {
+        axe: { run(options: unknown): Promise<{ violations: { id: string; nodes: { html: string }[] }[] }> };
+      };
+      const { violations } = await axe.run({ runOnly, resultTypes: ['violations'] });
+      return violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 160)} (${nodes.length})`);
+    },
+    rules === 'all' ? allRules : colourRules,
+  );
 }
 
 /**
@@ -144,4 +153,24 @@ export function forcedFaults(page: Page): Promise<string[]> {
     walk(document);
     return [...new Set(faults)];
   });
+}
+
+/** Roles that say nothing without a name. */
+const named =
+  'button|link|textbox|searchbox|checkbox|radio|combobox|slider|spinbutton|img|dialog|region|progressbar|radiogroup|table';
+
+/**
+ * Reads the page as a screen reader is given it.
+ * @param page as it stands
+ * @returns what has no name, how often it is not exactly one first heading, and names that a program left unfinished
+ */
+export async function nameFaults(page: Page): Promise<string[]> {
+  const lines = (await page.locator('body').ariaSnapshot()).split('\n').map((line) => line.trim());
+  const unnamed = new RegExp(`^- (?:${named})(?! ")`);
+  const firsts = lines.filter((line) => /^- heading .*\[level=1\]/.test(line));
+  return [
+    ...lines.filter((line) => unnamed.test(line)).map((line) => `no name: ${line}`),
+    ...lines.filter((line) => /undefined|\[object|NaN/.test(line)).map((line) => `unfinished: ${line}`),
+    ...(firsts.length === 1 ? [] : [`${firsts.length} first headings`]),
+  ];
 }

@@ -7,6 +7,7 @@ import './journal/lark-journal.ts';
 import './kit/lark-kit.ts';
 import './line/lark-line.ts';
 import { appStyles } from './look/app-styles.ts';
+import { keepFocus } from './look/keep-focus.ts';
 import { controlStyles, pageStyles } from './look/page-styles.ts';
 import './rack/lark-rack.ts';
 import './rack/lark-program.ts';
@@ -53,6 +54,8 @@ export class LarkApp extends LitElement {
 
   readonly #provider = new ContextProvider(this, { context: appContext });
 
+  #endKeeping: (() => void) | undefined;
+
   readonly #onHash = (): void => {
     const route = routeOf(location.hash);
     const isSame = JSON.stringify(route) === JSON.stringify(this.route);
@@ -66,11 +69,13 @@ export class LarkApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('hashchange', this.#onHash);
+    this.#endKeeping = keepFocus(this, this.#toMain);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('hashchange', this.#onHash);
+    this.#endKeeping?.();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -90,7 +95,7 @@ export class LarkApp extends LitElement {
     const { app } = this;
     if (!app) return nothing;
     const { isDrilling } = app.view;
-    return html`<button class="skip" @click=${this.#toMain}>Skip to the page</button>
+    return html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>Skip to the page</button>
       <nav aria-label="Places" ?hidden=${isDrilling}>
         <p class="name" aria-hidden="true">Larkhold</p>
         <ul>

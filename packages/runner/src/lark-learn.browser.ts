@@ -62,7 +62,7 @@ test('it learns keys and presses, shows what it heard, and learns nothing before
   press('KeyA');
   expect(learned).toEqual([]);
   await click('Learn');
-  expect(await status()).toBe('Press the key or pedal now.');
+  expect(await status()).toBe('Press the key or pedal now. Escape ends this.');
   expect(press('PageDown').defaultPrevented).toBe(true);
   expect(await status()).toBe('Heard: Page down.');
   press('PageDown');
@@ -118,4 +118,17 @@ test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s',
   learn.theme = theme;
   await click('Learn');
   expect((await axe.run(learn, { resultTypes: ['violations'] })).violations).toEqual([]);
+});
+
+test('a keyboard alone can end it: Escape does, and is learned by nothing', async () => {
+  const { learned, click, status, learn, isHeard } = await learnOf();
+  await click('Learn');
+  press('Escape');
+  expect(await status()).toBe('');
+  expect(isHeard()).toBe(false);
+  expect(learned).toEqual([]);
+  expect([...learn.renderRoot.querySelectorAll('button')].map(({ ariaPressed }) => ariaPressed)).toEqual([
+    'false',
+    'false',
+  ]);
 });

@@ -114,7 +114,7 @@ export class LarkLearn extends LitElement {
         this.doing === 'trying' ? (this.codes.includes(heard) ? ' Set for this.' : ' Not set for this.') : '';
       return `Heard: ${pressWords(heard)}${times}.${means}`;
     }
-    return this.doing ? 'Press the key or pedal now.' : nothing;
+    return this.doing ? 'Press the key or pedal now. Escape ends this.' : nothing;
   }
 
   #toggle(what: 'learning' | 'trying', event: MouseEvent): void {
@@ -124,8 +124,8 @@ export class LarkLearn extends LitElement {
     this.doing = what;
     this.heard = undefined;
     this.trouble = '';
-    // The press that is learned must not press this button again.
-    if (event.currentTarget instanceof HTMLElement) event.currentTarget.blur();
+    // The press that is learned must not press this button again; who came by keyboard keeps the place, and #onKey swallows the key.
+    if (event.detail > 0 && event.currentTarget instanceof HTMLElement) event.currentTarget.blur();
     window.addEventListener('keydown', this.#onKey, { capture: true });
     this.#endListening = this.sources.map((source) =>
       source.listen(
@@ -138,6 +138,8 @@ export class LarkLearn extends LitElement {
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
+    // Every other key is learned here, Enter on the button too: without this one, a keyboard alone could not end it.
+    if (event.code === 'Escape' && !event.repeat) this.#stop();
     if (event.repeat || KEPT.has(event.code) || event.code === '') return;
     event.preventDefault();
     event.stopPropagation();

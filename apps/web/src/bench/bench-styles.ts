@@ -137,8 +137,13 @@ export const benchStyles = css`
     width: 100%;
     border-collapse: collapse;
   }
-  .weeks th {
-    overflow-wrap: normal;
+  .weeks-room {
+    container-type: inline-size;
+  }
+  @container (min-width: 15rem) {
+    .weeks th {
+      overflow-wrap: normal;
+    }
   }
   .weeks :is(th, td) {
     padding: 0.5rem 0.5rem 0.5rem 0;

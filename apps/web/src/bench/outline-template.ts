@@ -59,7 +59,7 @@ export function fatigueTemplate({ timeline, fatigue }: DraftOutline, kitHref: st
 export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], units: Units): TemplateResult {
   const most = Math.max(1, ...weeks.map(({ tensionMs }) => tensionMs));
   const weight = (lbf: number) => (lbf > 0 ? `, ${formatWeight(lbf, units)} added` : '');
-  return html`<table class="weeks numbers">
+  return html`<div class="weeks-room"><table class="weeks numbers" aria-label="The weeks ahead">
     <thead>
       <tr><th scope="col">Week</th><th scope="col">Last session</th><th scope="col">Under tension</th></tr>
     </thead>
@@ -83,7 +83,7 @@ export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], uni
         </tr>`,
       )}
     </tbody>
-  </table>`;
+  </table></div>`;
 }
 
 /** The number stands beside it, so the bar itself says nothing to those who hear the page. */

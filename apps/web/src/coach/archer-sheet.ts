@@ -121,7 +121,7 @@ export class ArcherSheet extends PlaceElement {
     const weeks = Array.from({ length: WEEKS_SHOWN }, (_, index) => shiftWeek(last, -index)).filter(
       (week) => week >= first,
     );
-    return html`<table>
+    return html`<table aria-label="Week by week">
       <thead>
         <tr>
           <th scope="col">Week</th>

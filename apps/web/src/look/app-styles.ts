@@ -15,6 +15,9 @@ export const appStyles = css`
   .skip:focus {
     top: 1rem;
   }
+  [hidden] {
+    display: none;
+  }
   main {
     width: 100%;
     max-width: calc(var(--page) + 2 * var(--gap));
@@ -31,9 +34,6 @@ export const appStyles = css`
     border-top: 1px solid var(--rule);
     background: var(--ground);
     padding-bottom: env(safe-area-inset-bottom);
-  }
-  nav[hidden] {
-    display: none;
   }
   nav ul {
     display: grid;

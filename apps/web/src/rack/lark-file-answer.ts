@@ -39,6 +39,7 @@ export class LarkFileAnswer extends LitElement {
   ];
 
   @property({ attribute: false }) answer: ReadProgramFile | undefined;
+  #choice: 'both' | 'replace' | 'none' = 'none';
 
   protected override updated(): void {
     const dialog = this.renderRoot.querySelector('dialog');
@@ -48,7 +49,7 @@ export class LarkFileAnswer extends LitElement {
   override render() {
     const { answer } = this;
     if (!answer || answer.kind === 'new') return nothing;
-    return html`<dialog aria-labelledby="head" @close=${() => this.#say('none')}>
+    return html`<dialog aria-labelledby="head" @close=${this.#onClose}>
       ${answer.kind === 'broken' ? this.#problems(answer) : this.#question(answer)}
     </dialog>`;
   }
@@ -90,9 +91,17 @@ export class LarkFileAnswer extends LitElement {
     this.renderRoot.querySelector('dialog')?.close();
   };
 
-  #say(choice: 'both' | 'replace' | 'none'): void {
-    this.dispatchEvent(new CustomEvent('lark-answered', { detail: { choice } }));
+  /** Closed first, so that the focus goes back to where it was before the question. */
+  #say(choice: 'both' | 'replace'): void {
+    this.#choice = choice;
+    this.#close();
   }
+
+  readonly #onClose = (): void => {
+    const choice = this.#choice;
+    this.#choice = 'none';
+    this.dispatchEvent(new CustomEvent('lark-answered', { detail: { choice } }));
+  };
 }
 
 declare global {

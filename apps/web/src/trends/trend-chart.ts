@@ -139,7 +139,7 @@ export class TrendChart extends LitElement {
 
   #table(words: TrendWords, known: readonly TrendPoint[]) {
     return html`<div class="rows" tabindex="0" role="region" aria-label="${words.name}, table">
-      <table>
+      <table aria-label=${words.name}>
         <thead class="visually-hidden">
           <tr>
             <th scope="col">${this.step === 'day' ? 'Day' : 'Week'}</th>
