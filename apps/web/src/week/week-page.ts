@@ -17,7 +17,7 @@ import { knownPlaces, placeOfDay } from './shooting-places.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from './week-summary.ts';
-import { doneWords, planWords, spanWords, totalsLines, weekTitle } from './week-words.ts';
+import { doneWords, planWords, spanWords, spanWordsWithYear, totalsLines, weekTitle } from './week-words.ts';
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
@@ -71,7 +71,7 @@ export class WeekPageElement extends PlaceElement {
     return html`<header>
       <div>
         <h1>${weekTitle(week)}</h1>
-        <p class="dim">${spanWords(days.map(({ date }) => date))} ${week.slice(0, 4)}</p>
+        <p class="dim">${spanWordsWithYear(days.map(({ date }) => date))}</p>
       </div>
       <div class="row" role="group" aria-label="Weeks">
         <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label="The week before">←</a>
@@ -218,7 +218,7 @@ export class WeekPageElement extends PlaceElement {
     return html`<section aria-labelledby="totals">
       <h2 id="totals">Totals</h2>
       ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">Of the ISO week, ${spanWords(isoDays)}.</p>`}
-      <table>
+      <table aria-labelledby="totals">
         <thead>
           <tr>
             <th scope="col"><span class="visually-hidden">What</span></th>

@@ -4,7 +4,10 @@ import { customElement, property } from 'lit/decorators.js';
 import { formatDay } from '../format-for-people.ts';
 import '../notes/lark-sketch-pad.ts';
 import type { DaySummary, WeekSummary } from './week-summary.ts';
-import { doneWords, NOTHING_WRITTEN, spanWords, totalsLines, weekTitle } from './week-words.ts';
+import { doneWords, NOTHING_WRITTEN, spanWordsWithYear, totalsLines, weekTitle } from './week-words.ts';
+
+/** A focus of so many characters stands on one line when it is printed large. */
+const SHORT_FOCUS = 32;
 
 /**
  * The week for the wall: one A4 or Letter page, black on white. Long texts are cut off, so that it stays one page; what is not yet written
@@ -22,9 +25,12 @@ export class WeekPaper extends LitElement {
       background: #fff;
       color: #000;
     }
-    /* With every text at its longest this fits on Letter (279 mm high) between the margins that browsers print with. */
+    /* With every text at its longest this fits on Letter (279 mm high) between the margins that browsers print with; with little on it, it fills the sheet. */
     article {
+      display: flex;
+      flex-direction: column;
       box-sizing: border-box;
+      min-height: 240mm;
       max-width: 190mm;
       margin: 0 auto;
       padding: 0 2mm;
@@ -39,7 +45,7 @@ export class WeekPaper extends LitElement {
       margin: 0;
     }
     h1 {
-      font-size: 18pt;
+      font-size: 20pt;
     }
     h2 {
       margin-top: 3mm;
@@ -69,6 +75,9 @@ export class WeekPaper extends LitElement {
       font-size: 16pt;
       font-weight: 700;
     }
+    .focus.short {
+      font-size: 24pt;
+    }
     .text {
       display: -webkit-box;
       overflow: hidden;
@@ -81,7 +90,9 @@ export class WeekPaper extends LitElement {
       -webkit-line-clamp: 2;
     }
     .blank {
-      height: 10mm;
+      flex: 1 1 10mm;
+      min-height: 10mm;
+      max-height: 20mm;
       border-bottom: 0.5pt solid #777;
     }
     table {
@@ -96,6 +107,12 @@ export class WeekPaper extends LitElement {
       text-align: left;
       vertical-align: top;
       font-weight: 400;
+    }
+    .days {
+      flex: 1 0 auto;
+    }
+    .days :is(th, td) {
+      padding-top: 1.5mm;
     }
     .days th {
       width: 30mm;
@@ -129,7 +146,7 @@ export class WeekPaper extends LitElement {
     const totals = totalsLines(summary);
     return html`<article>
       <h1>${weekTitle(page.week)}</h1>
-      <p>${spanWords(summary.days.map(({ date }) => date))} ${page.week.slice(0, 4)}</p>
+      <p>${spanWordsWithYear(summary.days.map(({ date }) => date))}</p>
       <div class="top">
         <div>${this.#part('Major goal', this.majorGoal, 'goal')} ${this.#part("This week's goal", page.goal, 'goal')}</div>
         ${
@@ -138,7 +155,7 @@ export class WeekPaper extends LitElement {
             : nothing
         }
       </div>
-      ${this.#part('Focus', summary.focus, 'focus')}
+      ${this.#part('Focus', summary.focus, summary.focus.length <= SHORT_FOCUS ? 'focus short' : 'focus')}
       <table class="days">
         <tbody>
           ${summary.days.map(

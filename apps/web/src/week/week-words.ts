@@ -34,6 +34,18 @@ export function spanWords(dates: readonly string[]): string {
 }
 
 /**
+ * First and last day of some days in order, with their year, or both where they are of two.
+ * @param dates ISO 8601
+ * @returns 'Mon 23 Nov to Sun 29 Nov 2026', 'Mon 28 Dec 2026 to Sun 3 Jan 2027'
+ */
+export function spanWordsWithYear(dates: readonly string[]): string {
+  const [first, last] = [dates[0] ?? '', dates.at(-1) ?? ''];
+  const [firstYear, lastYear] = [first.slice(0, 4), last.slice(0, 4)];
+  const begins = firstYear === lastYear ? '' : ` ${firstYear}`;
+  return `${formatDay(first, 'short')}${begins} to ${formatDay(last, 'short')} ${lastYear}`;
+}
+
+/**
  * What was done on a day.
  * @param day as summed up
  * @returns one line; 'Nothing written' where nothing is
@@ -69,7 +81,9 @@ export function totalsLines({ now, before }: WeekSummary): TotalsLine[] {
   return [
     line('Time at full draw', ({ totals }) => (totals.holdMs === 0 ? '–' : formatDuration(totals.holdMs))),
     line('Drills', ({ totals }) => formatCount(totals.drillsCount)),
-    line('Reps held', ({ totals }) => `${formatCount(totals.heldCount)} of ${formatCount(totals.repsCount)}`),
+    line('Reps held', ({ totals: { heldCount, repsCount } }) =>
+      repsCount === 0 ? '–' : `${formatCount(heldCount)} of ${formatCount(repsCount)}`,
+    ),
     line('Arrows', ({ totals }) => formatCount(totals.arrowsCount)),
     line('Other work', ({ workMinutes }) => (workMinutes === 0 ? '–' : formatMinutes(workMinutes * 60_000))),
     line('Feel, 1 to 5', ({ meanFeel }) => (meanFeel === undefined ? '–' : oneDecimal.format(meanFeel))),
