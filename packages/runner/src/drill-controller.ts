@@ -62,6 +62,7 @@ export class DrillController {
   readonly #cues: CuePlayer;
   readonly #reps: RepRecord[] = [];
   readonly #counts: (action: string) => boolean;
+  readonly #blocksWithCalls: ReadonlySet<number>;
   #view: SessionView;
   #armedOriginMs: number | undefined;
   #frame: number | undefined;
@@ -87,6 +88,7 @@ export class DrillController {
     this.#listener = listener;
     this.#counts = createPressGuard(() => environment.nowMs());
     this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
+    this.#blocksWithCalls = blocksWithCalls(this.#timeline);
     this.#session = createSession({
       timeline: this.#timeline,
       program: input.programTitle || prescription.programTitle,
@@ -116,6 +118,15 @@ export class DrillController {
     const { state, offsetMs } = this.#view;
     if (state === 'waiting') return 0;
     return this.#timeline.cues.filter((cue) => cue.atMs <= offsetMs).length;
+  }
+
+  /** The coach's call or the archer's own step that was said last in this hold; empty between, undefined in a block that has none. */
+  get call(): string | undefined {
+    const { step, offsetMs, state } = this.#view;
+    if (step === undefined || !this.#blocksWithCalls.has(step.block)) return undefined;
+    if (step.kind !== 'hold' || state !== 'running') return '';
+    const calls = this.#timeline.cues.filter((cue) => cue.kind === 'call');
+    return calls.findLast((cue) => cue.atMs >= step.startMs && cue.atMs <= offsetMs)?.words ?? '';
   }
 
   /** Whether cues go unheard now. */
@@ -313,4 +324,12 @@ export class DrillController {
     if (message !== undefined) this.#listener.onNotice(message);
     this.#listener.onShow();
   }
+}
+
+function blocksWithCalls({ steps, cues }: Timeline): ReadonlySet<number> {
+  const calls = cues.filter((cue) => cue.kind === 'call');
+  const isWithin = (atMs: number, { startMs, durationMs }: Timeline['steps'][number]) =>
+    atMs >= startMs && atMs < startMs + durationMs;
+  const holds = steps.filter((step) => step.kind === 'hold' && calls.some((cue) => isWithin(cue.atMs, step)));
+  return new Set(holds.map((step) => step.block));
 }

@@ -140,6 +140,13 @@ export const glanceStyles = css`
   .hand {
     font-weight: 700;
   }
+  .call {
+    min-height: 1.15em;
+    font-size: min(8.5cqw, 4.5rem);
+    font-weight: 700;
+    line-height: 1.15;
+    overflow-wrap: anywhere;
+  }
   .next {
     min-height: 1.35em;
   }

@@ -290,6 +290,43 @@ test('a glance at another tab, sound off, costs nothing', async () => {
   expect(drill.view?.state).toBe('running');
 });
 
+test("a coach's call stands on the display from its moment to the next or the end of the hold", async () => {
+  const calls = ['Shoulders low', 'Reach'];
+  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ calls }) });
+  drill.begin();
+  environment.pass(50);
+  const due = environment.armed
+    .flatMap((armed) => (armed === 'disarm' ? [] : armed.cues))
+    .filter(({ kind }) => kind === 'call');
+  expect(due.map(({ words }) => words)).toEqual([...calls, ...calls, ...calls, ...calls]);
+  const seen: string[] = [];
+  const placed: boolean[] = [];
+  for (let atMs = 50; atMs < HOLD_AT_MS + 12_000; atMs += 50) {
+    environment.pass(50);
+    const words = await glanceText(drill, '.call');
+    if (words !== seen.at(-1)) seen.push(words);
+    if (words === calls[0]) expect(drill.view!.offsetMs).toBeGreaterThanOrEqual(due[0]!.atMs);
+    if (words === calls[1]) expect(drill.view!.offsetMs).toBeGreaterThanOrEqual(due[1]!.atMs);
+    placed.push(drill.renderRoot.querySelector('lark-glance')!.renderRoot.querySelector('.call') !== null);
+  }
+  expect(seen).toEqual(['', ...calls, '']);
+  // Its place is kept all through the block, so that nothing jumps in mid-hold.
+  expect(new Set(placed)).toEqual(new Set([true]));
+});
+
+test("the archer's own steps stand on the display too, and a block without calls gives their place away", async () => {
+  const settings = { ...defaultRunnerSettings, shotProcess: ['Set the hook'] };
+  const own = await drillOf(undefined, { settings, prescription: trialPrescription({ calls: 'shot-process' }) });
+  own.drill.begin();
+  own.environment.pass(HOLD_AT_MS + 9_000);
+  expect(await glanceText(own.drill, '.call')).toBe('Set the hook');
+  const { drill, environment } = await drillOf();
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 9_000);
+  await drill.updateComplete;
+  expect(drill.renderRoot.querySelector('lark-glance')!.renderRoot.querySelector('.call')).toBeNull();
+});
+
 test('settings reach the sound', async () => {
   const settings = { ...defaultRunnerSettings, soundLevel: 0.2, quiet: true };
   const { drill, environment } = await drillOf(undefined, { settings });
@@ -320,6 +357,7 @@ test('every button is at least 64 px high, and the number in a hold at least 38 
 
 test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing in any phase, theme %s', async (theme) => {
   const { drill, environment } = await drillOf(undefined, { settings: { ...defaultRunnerSettings, theme } });
+  drill.style.height = '100vh';
   expect((await axe.run(drill, { resultTypes: ['violations'] })).violations).toEqual([]);
   drill.begin();
   for (const spanMs of [100, 10_000, 3_000, 10_000, 4_000]) {

@@ -219,6 +219,7 @@ export class LarkDrill extends LitElement {
         .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}
         .flipped=${this.settings.flipped}
         .hand=${this.settings.hand}
+        .call=${drill?.call}
         .theme=${this.settings.theme}
         .notice=${[drill?.notice, ...this.#unheard.values(), isBefore ? this.#tooSmall : ''].filter(Boolean).join(' ')}
         .pulse=${drill && this.#isSeenNotHeard(drill) ? drill.cuesPassed : 0}

@@ -112,6 +112,17 @@ test('for the mirror all of it is turned over: what stood left stands right, wor
   }
 });
 
+test('more than fits is reached by the keyboard, and what fits takes no stop of it', async () => {
+  const { find, after } = await drillOf();
+  await after(HOLD_AT_MS + 100);
+  const glance = hostOf(find('.face'));
+  expect(glance.hasAttribute('tabindex')).toBe(false);
+  document.documentElement.style.fontSize = '60px';
+  await expect.poll(() => glance.getAttribute('tabindex')).toBe('0');
+  document.documentElement.style.fontSize = '';
+  await expect.poll(() => glance.hasAttribute('tabindex')).toBe(false);
+});
+
 /** How many pictures the string shows in a draw, and in one second of a hold. */
 async function picturesOf(): Promise<{ draw: number; holdSecond: number }> {
   const { find, after } = await drillOf();

@@ -28,10 +28,12 @@ const PULSE_MS = 600;
  * @prop flipped turns everything over, to be read in a mirror
  * @prop hand the hand that draws
  * @prop theme colours
+ * @prop call words of the coach or the archer that belong to this moment; empty keeps their place, undefined gives it away
  * @prop notice plain words about trouble, or empty
  * @prop pulse brightens the edge for a moment each time it grows; 0 for never
  * @csspart word the phase word
  * @csspart seconds the large number
+ * @csspart call the coach's or the archer's own words
  */
 @customElement('lark-glance')
 export class LarkGlance extends LitElement {
@@ -42,6 +44,7 @@ export class LarkGlance extends LitElement {
   @property({ type: Boolean, reflect: true }) flipped = false;
   @property({ reflect: true }) hand: DrawHand = 'right';
   @property({ reflect: true }) theme: RunnerTheme = 'system';
+  @property() call: string | undefined;
   @property() notice = '';
   @property({ type: Number }) pulse = 0;
   @state() private isStill = false;
@@ -61,6 +64,17 @@ export class LarkGlance extends LitElement {
     this.isStill = this.#motion?.matches ?? false;
   };
 
+  /** Enlarged text and a long notice may be more than fits: what can be scrolled must be reached by the keyboard. */
+  readonly #room = new ResizeObserver(() => {
+    for (const element of [this, this.renderRoot.querySelector('.words')]) {
+      if (!(element instanceof HTMLElement)) continue;
+      if (element.scrollHeight > element.clientHeight + 1) element.tabIndex = 0;
+      else element.removeAttribute('tabindex');
+    }
+  });
+
+  #watchedWords: Element | undefined;
+
   override connectedCallback(): void {
     super.connectedCallback();
     this.#motion = window.matchMedia('(prefers-reduced-motion: reduce)');
@@ -71,6 +85,8 @@ export class LarkGlance extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#motion?.removeEventListener('change', this.#onMotion);
+    this.#room.disconnect();
+    this.#watchedWords = undefined;
   }
 
   protected override willUpdate(): void {
@@ -80,6 +96,11 @@ export class LarkGlance extends LitElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    const words = this.renderRoot.querySelector('.words');
+    if (words && words !== this.#watchedWords) {
+      this.#watchedWords = words;
+      for (const element of [this, words]) this.#room.observe(element);
+    }
     const before = changed.get('pulse');
     if (typeof before === 'number' && this.pulse > before && this.pulse > 0) this.#brighten();
   }
@@ -111,6 +132,7 @@ export class LarkGlance extends LitElement {
       <div class="words">
         <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
         ${view.step?.hand === 'opposite' ? html`<p class="hand">Other hand</p>` : nothing}
+        ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
         <p class="next">${nextWords(view)}</p>
         ${this.#marks(view)}
         <p class="place">${placeWords(view)}</p>
