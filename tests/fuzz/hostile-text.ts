@@ -49,7 +49,8 @@ export const misfilled = (good: unknown): fc.Arbitrary<unknown> =>
     walk(file);
     const [holder, name] = places[seed % places.length] ?? [{}, ''];
     // As a file would hold it, and not as an assignment takes it: '__proto__' is then a key like any other.
-    Object.defineProperty(holder, key ?? name, { value, enumerable: true, configurable: true, writable: true });
+    const put = Array.isArray(holder) ? name : (key ?? name);
+    Object.defineProperty(holder, put, { value, enumerable: true, configurable: true, writable: true });
     return file;
   });
 

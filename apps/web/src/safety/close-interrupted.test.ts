@@ -57,4 +57,11 @@ describe('a drill that was cut off, closed', () => {
     const closed = closeInterrupted({ ...running, snapshot: { version: 9 } }, stored);
     expect(closed).toEqual({ ...stored, open: undefined });
   });
+
+  it('keeps what was written where the snapshot can be read but tells of no drill that could be kept', () => {
+    const { running, stored } = cutOffAt(inSecondHold);
+    const nameless = { ...(running.snapshot as object), id: '' };
+    expect(closeInterrupted({ ...running, snapshot: nameless }, stored)).toEqual({ ...stored, open: undefined });
+    expect(closeInterrupted({ ...running, snapshot: nameless }, undefined)).toBeUndefined();
+  });
 });

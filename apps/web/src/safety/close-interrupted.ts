@@ -1,4 +1,4 @@
-import { createSession, type DrillRecord, layOut, sessionSnapshotSchema } from '@larkhold/engine';
+import { createSession, type DrillRecord, drillRecordSchema, layOut, sessionSnapshotSchema } from '@larkhold/engine';
 import type { RunningDrill } from '@larkhold/store';
 
 /**
@@ -32,7 +32,9 @@ function livedRecord({ snapshot, prescription, program, programId }: RunningDril
     const nowMs = read.data.ledger.seenMs ?? 0;
     session.send({ type: 'gap' }, nowMs);
     session.send({ type: 'stop' }, nowMs);
-    return session.record();
+    // A snapshot that was damaged may tell of a drill that no journal takes.
+    const record = drillRecordSchema.safeParse(session.record());
+    return record.success ? record.data : undefined;
   } catch {
     return undefined; // a prescription of another version: what was written is all there is
   }

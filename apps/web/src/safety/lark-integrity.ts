@@ -10,6 +10,7 @@ const tableWords: Readonly<Record<string, string>> = {
   days: 'Day',
   weeks: 'Week page',
   notes: 'Note',
+  milestones: 'Milestone',
   single: 'Setting',
 };
 
