@@ -49,8 +49,10 @@ const gap = new Float32Array(Math.round((gapMs / 1000) * sampleRate));
 const parts = [gap];
 const sprites = [];
 let count = gap.length;
-for (const words of source.phrases) {
-  const samples = speak(words, source);
+for (const phrase of source.phrases) {
+  // A phrase is what a cue brings, and what is said for it where that is another language.
+  const { words, say } = typeof phrase === 'string' ? { words: phrase, say: phrase } : phrase;
+  const samples = speak(say, source);
   const startMs = Math.floor((count / sampleRate) * 1000) - 20;
   // Room on both sides for the encoder's own padding; the player cuts to the first sample it can hear.
   sprites.push({ words, startMs, durationMs: Math.ceil((samples.length / sampleRate) * 1000) + 100 });

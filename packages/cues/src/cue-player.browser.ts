@@ -18,6 +18,11 @@ afterEach(() => {
   player = capture = undefined;
 });
 
+it('lets the audio clock run through a rest: the library does not suspend it after half a minute of silence', async () => {
+  await begin();
+  expect(Howler.autoSuspend).toBe(false);
+});
+
 async function begin(settings = {}): Promise<{ player: CuePlayer; capture: OnsetCapture }> {
   player = createCuePlayer({ level: 1, ...settings });
   expect(await player.unlock()).toBe(true);

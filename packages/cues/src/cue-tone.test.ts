@@ -74,6 +74,37 @@ describe('cueTone', () => {
     expect(centre(quiet)).toBeLessThan(centre(plain) * 0.7);
   });
 
+  /** Where a tone sounds and where it pauses, milliseconds: [sounds, pauses, sounds …]. */
+  function rhythm(kind: CueKind): number[] {
+    const samples = cueTone(kind, sampleRate);
+    const spans: number[] = [];
+    let isSound = true;
+    let from = 0;
+    for (let at = 0; at < samples.length; at += 40) {
+      const peak = samples.subarray(at, at + 40).reduce((most, sample) => Math.max(most, Math.abs(sample)), 0);
+      if (peak > 0.02 !== isSound) {
+        spans.push(((at - from) * 1000) / sampleRate);
+        isSound = !isSound;
+        from = at;
+      }
+    }
+    return [...spans, ((samples.length - from) * 1000) / sampleRate];
+  }
+
+  // From memory: evacuation (ISO 8201) is three pulses of 0.5 s with 0.5 s between; carbon monoxide four of 0.1 s; a medical alarm
+  // (IEC 60601-1-8) three or more pulses of 75 to 250 ms alike. All of them repeat pulses of one length with one pause between.
+  it.each(kinds)('%s has no three pulses alike at even distances, as alarms have', (kind) => {
+    const spans = rhythm(kind);
+    const pulses = spans.filter((_, index) => index % 2 === 0);
+    const pauses = spans.filter((_, index) => index % 2 === 1);
+    const isAlike = (a: number, b: number) => Math.abs(a - b) <= 0.1 * Math.max(a, b);
+    for (let index = 2; index < pulses.length; index += 1) {
+      const isEven = isAlike(pauses[index - 2]!, pauses[index - 1]!);
+      const areAlike = isAlike(pulses[index - 2]!, pulses[index - 1]!) && isAlike(pulses[index - 1]!, pulses[index]!);
+      expect(isEven && areAlike).toBe(false);
+    }
+  });
+
   it('gives the same samples each time and refuses a sample rate that is none', () => {
     expect(cueTone('hold', 24000)).toEqual(cueTone('hold', 24000));
     expect(() => cueTone('hold', Number.NaN)).toThrow(RangeError);

@@ -21,8 +21,8 @@ const QUIET_PITCH_RATIO = 0.5;
 const OCTAVE_RATIO = 0.25;
 
 /**
- * The notes of each cue. No two share both rhythm and direction, so that they are told apart by either alone; none repeats a quick
- * burst or swings up and down like an alarm. Rising means work begins, falling means work ends.
+ * The notes of each cue. No two share both rhythm and direction, so that they are told apart by either alone; none repeats
+ * a pulse three times at even distances or swings up and down like an alarm. Rising means work begins, falling means work ends.
  */
 const notes: Record<CueKind, readonly Note[]> = {
   ready: [
@@ -56,9 +56,9 @@ const notes: Record<CueKind, readonly Note[]> = {
     { atMs: 480, durationMs: 220, hz: 659 },
   ],
   done: [
-    { atMs: 0, durationMs: 220, hz: 523 },
-    { atMs: 260, durationMs: 220, hz: 659 },
-    { atMs: 520, durationMs: 220, hz: 784 },
+    { atMs: 0, durationMs: 260, hz: 523 },
+    { atMs: 300, durationMs: 130, hz: 659 },
+    { atMs: 470, durationMs: 260, hz: 784 },
     { atMs: 780, durationMs: 600, hz: 523 },
   ],
 };

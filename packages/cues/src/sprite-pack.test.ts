@@ -1,6 +1,7 @@
 import { readFileSync, statSync } from 'node:fs';
+import { builtInPrograms, layOut, prescribe } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
-import { cutSprites, getWords, type SpritePack } from './sprite-pack.ts';
+import { cutSprites, getWords, loadSpritePack, type SpritePack } from './sprite-pack.ts';
 
 const folder = new URL('../sprites/en/', import.meta.url);
 const english = JSON.parse(readFileSync(new URL('pack.json', folder), 'utf8')) as SpritePack;
@@ -45,6 +46,58 @@ describe('sprite pack', () => {
     expect(getWords(words, { kind: 'setRest', words: 'Rest. Next: Wall sits' })).toBe(words.byWords.get('rest'));
     expect(getWords(words, { kind: 'call', words: 'Rest your eyes' })).toBeUndefined();
     expect(getWords(undefined, { kind: 'rest' })).toBeUndefined();
+  });
+
+  it('another language is another folder: its sounds stand for the words that cues bring', async () => {
+    const german: SpritePack = {
+      ...{ format: 'larkhold-sprites', version: 1, language: 'de' },
+      files: ['unknown-codec', 'sound'],
+      kinds: { draw: 'Draw' },
+      sprites: [
+        { words: 'Draw', startMs: 100, durationMs: 100 },
+        { words: 'Three', startMs: 300, durationMs: 100 },
+      ],
+    };
+    const folder: Record<string, string> = {
+      'pack.json': `data:application/json,${encodeURIComponent(JSON.stringify(german))}`,
+      'unknown-codec': 'data:,no',
+      sound: 'data:,ziehen',
+    };
+    const loaded = await loadSpritePack(
+      (name) => folder[name] ?? `data:,missing ${name}`,
+      async (bytes) => {
+        if (new TextDecoder().decode(bytes) !== 'ziehen') throw new TypeError('not known here');
+        return sound;
+      },
+    );
+    expect(getWords(loaded, { kind: 'draw', words: 'Draw' })).toBe(loaded.byWords.get('draw'));
+    expect(getWords(loaded, { kind: 'count', words: 'three' })?.length).toBe(91);
+    expect(getWords(loaded, { kind: 'count', words: 'two' })).toBeUndefined();
+  });
+
+  it('refuses what is no pack, and one whose sound nobody can decode', async () => {
+    const data = (value: unknown) => `data:application/json,${encodeURIComponent(JSON.stringify(value))}`;
+    const decode = () => Promise.reject(new TypeError('no codec'));
+    for (const wrong of [{}, { ...pack, version: 2 }, { ...pack, files: 'a' }, null]) {
+      await expect(loadSpritePack(() => data(wrong), decode)).rejects.toThrow(TypeError);
+    }
+    await expect(loadSpritePack(() => data({ ...pack, files: ['a'] }), decode)).rejects.toThrow('could be decoded');
+  });
+
+  it('the English folder says everything that every built-in program brings but for titles and calls', () => {
+    const all = english.sprites.map((sprite, index) => ({ ...sprite, startMs: index * 100, durationMs: 100 }));
+    const heard = Float32Array.from({ length: all.length * 100 }, () => 0.5);
+    const spoken = cutSprites({ ...english, sprites: all }, { sampleRate: 1000, samples: heard });
+    const unsaid = new Set<string>();
+    for (const program of builtInPrograms) {
+      for (const cue of layOut(prescribe({ program, records: [], today: '2026-11-25' })).cues) {
+        const own = getWords({ ...spoken, byKind: {} }, cue);
+        const isTitle = /next drill|next:/i.test(cue.words ?? '');
+        if (!own && cue.kind !== 'call' && !isTitle) unsaid.add(cue.words ?? cue.kind);
+        if (cue.kind !== 'call' && cue.kind !== 'count') expect(getWords(spoken, cue)).toBeDefined();
+      }
+    }
+    expect([...unsaid]).toEqual([]);
   });
 
   it('has no word that could be taken for an order to let an arrow go', () => {

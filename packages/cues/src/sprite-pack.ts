@@ -2,6 +2,7 @@ import type { Cue, CueKind } from '@larkhold/engine';
 
 /** Where a phrase stands in a pack's sound file. */
 export interface Sprite {
+  /** As cues bring them, in English, whatever language is heard for them. */
   words: string;
   startMs: number;
   durationMs: number;

@@ -166,6 +166,39 @@ test('cues are armed anew only when the origin moves, and never those that are o
   expect(environment.armed.at(-1)).toBe('disarm');
 });
 
+test.each([
+  ['pause, in a rest', ['KeyP'], HOLD_AT_MS + 15_000],
+  ['pause, in a hold: the let-down is taken back with it', ['KeyP'], HOLD_AT_MS + 4_000],
+  ['stop', ['Escape', 'Escape'], HOLD_AT_MS + 15_000],
+] as const)('%s silences what was armed in the same moment', async (_what, keys, atMs) => {
+  const { drill, environment } = await drillOf();
+  drill.begin();
+  environment.pass(atMs);
+  for (const [index, key] of keys.entries()) {
+    if (index > 0) environment.pass(400);
+    press(key);
+  }
+  expect(environment.armed.at(-1)).toBe('disarm');
+});
+
+test.each([
+  ['let down now', 'KeyL', HOLD_AT_MS + 4_000],
+  ['skip in a hold', 'KeyN', HOLD_AT_MS + 4_000],
+  ['skip in a rest', 'KeyN', HOLD_AT_MS + 15_000],
+  ['more rest', 'KeyR', HOLD_AT_MS + 15_000],
+] as const)('%s arms in the same moment what is true now, in place of what was', async (_what, key, atMs) => {
+  const { drill, environment } = await drillOf();
+  drill.begin();
+  environment.pass(atMs);
+  expect(environment.armed).toHaveLength(1);
+  press(key);
+  const again = environment.armed[1];
+  if (again === undefined || again === 'disarm') throw new Error('not armed anew');
+  const nowMs = environment.nowMs();
+  for (const cue of again.cues) expect(again.originMs + cue.atMs).toBeGreaterThanOrEqual(nowMs - 1);
+  expect(again.originMs).toBeCloseTo(drill.view!.originMs!, 6);
+});
+
 test('lost time pauses, marks the rep unsure and says so', async () => {
   const { drill, environment } = await drillOf();
   const notices = heard<{ message: string }>(drill, 'lark-notice');
