@@ -14,6 +14,31 @@ afterAll(async () => {
   await browser.close();
 });
 
+// Card, Moran and Newell 1980, The keystroke-level model: 1.1 s to point, 0.2 s to press, 0.28 s a key (average typist), 1.35 s to think. From memory.
+const [POINT_AND_PRESS, KEY, THINK] = [1.3, 0.28, 1.35];
+
+test('a day is written down in under ten seconds: arrows, feel and that nothing hurts', async () => {
+  const { page, go, close } = await openDevice(browser, inject('address'));
+  await go('#/journal');
+  await page.evaluate(() => {
+    const counts = { pointerdown: 0, keydown: 0 };
+    Object.assign(window, { counts });
+    addEventListener('pointerdown', () => counts.pointerdown++, { capture: true });
+    addEventListener('keydown', () => counts.keydown++, { capture: true });
+  });
+  await page.getByRole('link', { name: 'Write down a day' }).click();
+  await page.getByLabel('Practice arrows', { exact: true }).click();
+  await page.keyboard.type('72');
+  await page.getByLabel('Good', { exact: true }).check();
+  await page.getByText('72 arrows · felt good').first().waitFor();
+  const { pointerdown, keydown } = await page.evaluate(
+    () => (window as unknown as { counts: Record<'pointerdown' | 'keydown', number> }).counts,
+  );
+  expect({ pointerdown, keydown }).toEqual({ pointerdown: 3, keydown: 2 });
+  expect(pointerdown * (POINT_AND_PRESS + THINK) + keydown * KEY).toBeLessThan(10);
+  await close();
+});
+
 const long = 'Slow draw, low front shoulder, and the string to the same place every time. '.repeat(12);
 
 test('a day and a week are kept as they are typed', async () => {

@@ -46,6 +46,13 @@ export class CoachPage extends PlaceElement {
       tr.open th {
         padding-left: 0.7rem;
       }
+      th button {
+        min-width: 6.5rem;
+        text-align: left;
+      }
+      [role='status'] > * {
+        margin-top: 0.8rem;
+      }
       .look {
         font-weight: 650;
       }

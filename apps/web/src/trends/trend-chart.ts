@@ -10,6 +10,7 @@ import type { TrendKind, TrendPoint } from './trend-series.ts';
 import { type TrendWords, trendWords } from './trend-words.ts';
 
 const HEIGHT = 170;
+const DAY_SECONDS = 86_400;
 
 /**
  * One trend as a chart, and the same numbers as a table. A press on the chart, or a link in the table, opens the day.
@@ -180,7 +181,8 @@ export class TrendChart extends LitElement {
     this.#sizes.disconnect();
     const place = this.renderRoot.querySelector<HTMLElement>('.plot');
     if (!place) return;
-    const { toScale, shape } = trendWords[this.kind];
+    const { toScale, shape, range } = trendWords[this.kind];
+    const halfStep = this.step === 'day' ? DAY_SECONDS / 2 : DAY_SECONDS * 3.5;
     const accent = (): string => chartColours().accent;
     const font = `12px ${chartColours().fontFamily}`;
     const bars = shape === 'bars' ? uPlot.paths.bars?.({ size: [0.7, 40] }) : undefined;
@@ -198,7 +200,11 @@ export class TrendChart extends LitElement {
       legend: { show: false },
       cursor: { y: false, drag: { x: false, y: false }, points: { show: shape === 'line' } },
       tzDate: (seconds) => uPlot.tzDate(new Date(seconds * 1000), 'Etc/UTC'),
-      scales: { y: { range: (_plot, _least, most) => [0, most > 0 ? most * 1.1 : 1] } },
+      scales: {
+        // Half a step more at either end, so that the first bar and the last are whole.
+        x: { range: (_plot, first, last) => [first - halfStep, last + halfStep] },
+        y: { range: (_plot, _least, most) => (range ? [range[0], range[1]] : [0, most > 0 ? most * 1.1 : 1]) },
+      },
       axes: [
         { ...axis, grid: { show: false }, size: 28, space: 70, values: dateWords },
         { ...axis, size: 48 },
@@ -241,7 +247,7 @@ export class TrendChart extends LitElement {
 
 const dayAndMonth = new Intl.DateTimeFormat('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
 const monthAndYear = new Intl.DateTimeFormat('en-GB', { month: 'short', year: 'numeric', timeZone: 'UTC' });
-const MANY_DAYS_SECONDS = 300 * 86_400;
+const MANY_DAYS_SECONDS = 300 * DAY_SECONDS;
 
 /** Months are words: digits would be read one way here and another way there. */
 function dateWords(_plot: uPlot, seconds: number[]): string[] {

@@ -17,6 +17,8 @@ export interface TrendWords {
   /** What the scale counts. */
   unit: string;
   shape: 'bars' | 'line';
+  /** Where the scale begins and ends, when it is not from nothing to the greatest. */
+  range?: readonly [least: number, most: number];
 }
 
 const same = (value: number): number => value;
@@ -68,5 +70,6 @@ export const trendWords: Readonly<Record<TrendKind, TrendWords>> = {
     name: 'Feel',
     about: '1 is poor, 5 is very good.',
     ...{ unit: '1 to 5', shape: 'line', format: (value) => tenths.format(value), toScale: same },
+    range: [1, 5],
   },
 };

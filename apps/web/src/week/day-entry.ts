@@ -106,7 +106,7 @@ export class DayEntryElement extends LitElement {
 
   #shootingLoad(entry: DayEntry) {
     return html`<div class="line">
-      <span class="kind" aria-hidden="true">Shooting</span>
+      <span class="kind" aria-hidden="true">Minutes</span>
       <count-field
         name="Shooting minutes"
         step="15"
