@@ -111,6 +111,31 @@ describe.concurrent('when storage fails', () => {
     await leave();
   });
 
+  it('the browser is asked to keep the journal once there is something to keep, and not again when it has said yes', async () => {
+    const { page, context, leave } = await arrive('icon.svg');
+    await context.addInitScript(() => {
+      const asked = () => Number(localStorage.getItem('asked') ?? 0);
+      StorageManager.prototype.persisted = async () => asked() > 0;
+      StorageManager.prototype.persist = async () => {
+        localStorage.setItem('asked', String(asked() + 1));
+        return true;
+      };
+    });
+    const asked = () => page.evaluate(() => localStorage.getItem('asked'));
+    await page.goto(`${inject('address')}#/line`);
+    await takeProgram(page, holdsFile(2, 1));
+    expect(await asked()).toBeNull();
+    await drillOnce(page);
+    await page.waitForFunction(() => localStorage.getItem('asked') === '1', undefined, { polling: 100 });
+    await page.goto(`${inject('address')}#/kit`);
+    await page.getByText('The browser keeps it also when room runs out.').waitFor();
+    await page.goto(`${inject('address')}#/line`);
+    await page.getByRole('button', { name: 'Begin' }).waitFor();
+    await drillOnce(page);
+    expect(await asked()).toBe('1');
+    await leave();
+  });
+
   it('a damaged record is set aside, said in the kit, and is in the file', async () => {
     const { page, leave } = await arrive('#/kit');
     await page.getByRole('button', { name: 'Check what is kept' }).waitFor();

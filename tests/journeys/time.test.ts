@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, inject, it } from 'vitest';
-import { launchWithTabs, openTab } from '../bench/cues/raw-tabs.mjs';
+import { afterAll, describe, expect, it } from 'vitest';
 import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { pass, passToHold, passUntil, standStill } from './fast-time.ts';
@@ -31,45 +30,10 @@ async function endOf(page: Page) {
   return (await storedDrills(page)).at(-1);
 }
 
-const patience = { timeout: 60_000, interval: 100 };
 const allHeld = ['held', 'held', 'held'];
 
+// A page that is frozen is met in hands-free.test.ts, in a tab that is truly hidden.
 describe.concurrent('time', () => {
-  it('a page that is frozen in mid-hold credits nothing of what nobody saw, says so, and goes on', async () => {
-    const browser = await launchWithTabs();
-    const tab = await openTab(browser, `${inject('address')}#/line`);
-    const inLine = (what: string) =>
-      tab.evaluate(`document.querySelector('lark-app')?.shadowRoot?.querySelector('lark-line')?.shadowRoot?.${what}`);
-    const drill = (what: string) => inLine(`querySelector('lark-drill')?.${what}`);
-    await expect.poll(() => inLine(`querySelector('.begin')?.textContent`), patience).toBe('Begin');
-    await inLine(`querySelector('.begin').click()`);
-    await expect.poll(() => drill('view.step.kind'), patience).toBe('hold');
-    await tab.evaluate(`document.addEventListener('freeze', () => { window.frozen = true; })`);
-    await tab.hide();
-    await tab.send('Page.setWebLifecycleState', { state: 'frozen' });
-    await new Promise((resolve) => setTimeout(resolve, 7000)); // more than what a session takes for lost time
-    await tab.send('Page.setWebLifecycleState', { state: 'active' });
-    await tab.show();
-    await expect.poll(() => drill('view.pausedBy'), patience).toBe('gap');
-    expect(await tab.evaluate('window.frozen')).toBe(true);
-    expect(await drill('view.next.rep')).toBe(1);
-    await expect
-      .poll(() => drill(`shadowRoot.querySelector('lark-glance').notice`), patience)
-      .toContain('Time was lost');
-    const reps = `new Promise((resolve) => {
-      const opening = indexedDB.open('larkhold');
-      opening.onsuccess = () => {
-        const reading = opening.result.transaction('drills').objectStore('drills').getAll();
-        reading.onsuccess = () => { opening.result.close(); resolve(reading.result[0]?.reps.map((rep) => rep.outcome)); };
-      };
-    })`;
-    await expect.poll(() => tab.evaluate(reps), patience).toEqual(['unsure']);
-    await drill(`shadowRoot.querySelector('button.main')?.click()`);
-    await expect.poll(() => drill('view.state'), patience).toBe('running');
-    expect(await drill('view.step')).toMatchObject({ kind: 'ready', rep: 1 });
-    await browser.close();
-  });
-
   it.each([
     ['three hours forward', '2026-05-05T09:30:00Z'],
     ['a day and an hour back', '2026-05-04T05:30:00Z'],

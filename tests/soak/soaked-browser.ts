@@ -115,8 +115,12 @@ export class SoakedBrowser {
     await this.#page.evaluate(() => (window as unknown as { makeRoom(): void }).makeRoom());
   }
 
+  /** What the page holds at the line, where every day begins. */
   async size(): Promise<PageSize> {
+    await this.go('#/line');
     const cdp = await this.#browser.context.newCDPSession(this.#page);
+    // Twice: what the first finds to be free may free more.
+    await cdp.send('HeapProfiler.collectGarbage');
     await cdp.send('HeapProfiler.collectGarbage');
     const { usedSize } = await cdp.send('Runtime.getHeapUsage');
     const { nodes, jsEventListeners } = await cdp.send('Memory.getDOMCounters');
