@@ -48,6 +48,27 @@ test('a squad shows pain and silence; what cannot be read is told by name', asyn
   expect(row).toMatch(/silent for 10\sdays/);
 });
 
+test('the table grows file by file, and a file that is gone meanwhile is told', async () => {
+  const { page, take } = await open();
+  let arrive = (): void => undefined;
+  const slow = Object.assign(new File([], 'mo.json'), {
+    text: () =>
+      new Promise<string>((resolve) => {
+        arrive = () => resolve(formatHandOver({ ...handOver, archer: 'Mo', archerId: 'mo' }));
+      }),
+  });
+  const gone = Object.assign(new File([], 'gone.json'), { text: () => Promise.reject(new DOMException('gone')) });
+  await take([new File([formatHandOver(handOver)], 'ines.json'), slow, gone]);
+  const names = () => [...page.renderRoot.querySelectorAll('tbody th')].map((cell) => cell.textContent?.trim());
+  await expect.poll(names).toEqual(['Ines']);
+  await expect.poll(() => page.renderRoot.querySelector('[role=status]')?.textContent).toMatch(/2\sfiles to read/);
+  arrive();
+  await expect.poll(names).toEqual(['Ines', 'Mo']);
+  await expect
+    .poll(() => page.renderRoot.querySelector('[role=status]')?.textContent?.trim())
+    .toBe('gone.json: cannot be read.');
+});
+
 test('an answer goes into a file, and the archer’s records stay as they were', async () => {
   const { take, saved, sheet: sheetOf } = await open();
   await take([new File([formatHandOver(handOver)], 'ines.json')]);
