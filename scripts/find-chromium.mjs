@@ -26,13 +26,23 @@ function isExecutable(path) {
   }
 }
 
-/** The path of an installed Chromium or Chrome: `CHROMIUM_PATH` first, then PATH; undefined where there is none. */
-export function findChromium(env = process.env) {
-  if (env.CHROMIUM_PATH && isExecutable(env.CHROMIUM_PATH)) return env.CHROMIUM_PATH;
+/**
+ * The path of an installed program.
+ * @param {string | undefined} given a path that comes first, where it is one
+ * @param {readonly string[]} programs names to look for in PATH, in order
+ * @returns {string | undefined} its path, or undefined where there is none
+ */
+export function findProgram(given, programs, env = process.env) {
+  if (given && isExecutable(given)) return given;
   const folders = (env.PATH ?? '').split(delimiter).filter(Boolean);
-  for (const name of names) {
+  for (const name of programs) {
     const found = folders.map((folder) => join(folder, name)).find(isExecutable);
     if (found) return found;
   }
   return undefined;
+}
+
+/** The path of an installed Chromium or Chrome: `CHROMIUM_PATH` first, then PATH; undefined where there is none. */
+export function findChromium(env = process.env) {
+  return findProgram(env.CHROMIUM_PATH, names, env);
 }

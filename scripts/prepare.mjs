@@ -2,6 +2,7 @@ import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './find-chromium.mjs';
+import { findFirefox } from './find-firefox.mjs';
 
 /** The project's root folder. */
 export const root = fileURLToPath(new URL('..', import.meta.url));
@@ -58,4 +59,21 @@ export function requireChromium() {
   const path = findChromium();
   if (!done || !path) fail('apt-get could not install chromium: its own words are above.');
   return path;
+}
+
+/** What a small package mirror needs for Firefox, at most; a slower one leaves the second browser out, milliseconds. */
+const FIREFOX_WAIT_MS = 120_000;
+
+/** Installs Debian's Firefox for the second browser's journey, where that is quickly done. Without it that journey says so and passes. */
+export function tryFirefox() {
+  if (findFirefox() || !isDebian() || process.getuid?.() !== 0) return;
+  say("installing Debian's firefox-esr, for the journey in a second browser …");
+  const options = {
+    stdio: 'ignore',
+    timeout: FIREFOX_WAIT_MS,
+    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+  };
+  spawnSync('apt-get', ['update', '-qq'], options);
+  spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'firefox-esr'], options);
+  if (!findFirefox()) say('Firefox could not be installed here; the journey in a second browser will be left out.');
 }

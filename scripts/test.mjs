@@ -2,11 +2,12 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { fail, requireChromium, requireNode, requirePackages, run, say } from './prepare.mjs';
+import { fail, requireChromium, requireNode, requirePackages, run, say, tryFirefox } from './prepare.mjs';
 
 requireNode();
 requirePackages();
 requireChromium();
+tryFirefox();
 
 const counts = { passed: 0, failed: 0 };
 

@@ -1,0 +1,90 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import puppeteer, { type Page } from 'puppeteer-core';
+import { findFirefox } from '../../scripts/find-firefox.mjs';
+
+const WAIT_MS = 30_000;
+
+/** A stock Firefox with the app open, driven over WebDriver BiDi. */
+export interface SecondBrowser {
+  page: Page;
+  version: string;
+  /** Errors, refused scripts and requests to elsewhere, as they happened. */
+  faults: string[];
+  /** Waits for an element by a selector whose parts reach through shadow roots. */
+  wait(selector: string, waitMs?: number): Promise<void>;
+  /** Presses an element, as a finger does. */
+  press(selector: string): Promise<void>;
+  /** Goes to a page of the app and waits until it stands. */
+  go(hash: string): Promise<void>;
+  /** Gives a file to the rack, as the system's window would. */
+  giveToRack(text: string): Promise<void>;
+  leave(): Promise<void>;
+}
+
+/**
+ * Asks the page until it says yes. The driver's own way is a `Function`, which the app's policy refuses.
+ * @param page the page
+ * @param isSo asked in the page
+ */
+export async function until(page: Page, isSo: () => boolean): Promise<void> {
+  for (const endAt = Date.now() + WAIT_MS; Date.now() < endAt; ) {
+    if (await page.evaluate(isSo)) return;
+    await new Promise((wait) => setTimeout(wait, 50));
+  }
+  throw new Error(`waited in vain for ${isSo}`);
+}
+
+/**
+ * Starts Firefox, headless, in a fresh profile.
+ * @param address where the app is served
+ * @returns it; undefined where none is installed
+ */
+export async function openFirefox(address: string): Promise<SecondBrowser | undefined> {
+  const executablePath = findFirefox();
+  if (!executablePath) return undefined;
+  const browser = await puppeteer.launch({
+    ...{ browser: 'firefox', executablePath, headless: true, defaultViewport: null },
+    extraPrefsFirefox: { 'intl.accept_languages': 'en-GB' },
+  });
+  const page = await browser.newPage();
+  const faults: string[] = [];
+  page.on('pageerror', (error) => faults.push(error instanceof Error ? error.message : String(error)));
+  page.on('console', (message) => {
+    if (message.type() === 'error') faults.push(message.text());
+  });
+  page.on('request', (request) => {
+    const url = request.url();
+    if (!url.startsWith(address) && !/^(data|blob):/.test(url)) faults.push(`asked for ${url}`);
+  });
+  await page.goto(`${address}#/rack`);
+  const wait = async (selector: string, waitMs = WAIT_MS) =>
+    void (await page.waitForSelector(selector, { timeout: waitMs }));
+  await wait('>>> h1');
+  const folder = mkdtempSync(join(tmpdir(), 'larkhold-firefox-'));
+  return {
+    ...{ page, faults, wait, version: await browser.version() },
+    press: async (selector) => void (await (await page.waitForSelector(selector))?.click()),
+    async go(hash) {
+      await page.evaluate((to) => {
+        location.hash = to;
+      }, hash);
+      // A page that is loaded when it is first opened stands a moment later.
+      await until(page, () => {
+        const place = document.querySelector('lark-app')?.shadowRoot?.querySelector('main > :last-child');
+        return Boolean(place?.shadowRoot?.querySelector('h1'));
+      });
+    },
+    async giveToRack(text) {
+      const path = join(folder, 'holds.drill.json');
+      writeFileSync(path, text);
+      const field = await page.waitForSelector('>>> input[aria-label="Program file"]');
+      await field?.toElement('input')?.then((input) => input.uploadFile(path));
+    },
+    async leave() {
+      await browser.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
