@@ -110,7 +110,8 @@ export const glanceStyles = css`
     font-variant-numeric: tabular-nums;
     letter-spacing: -0.03em;
   }
-  .hold .seconds {
+  .hold .seconds,
+  .bars {
     fill: var(--ink);
   }
   .words {
@@ -125,16 +126,18 @@ export const glanceStyles = css`
     white-space: nowrap;
   }
   .rest .word,
-  .setRest .word,
-  .paused .word {
+  .setRest .word {
     color: var(--dim);
   }
   .hand,
-  .next,
+  .next {
+    font-size: max(1.2rem, 7cqw);
+    line-height: 1.2;
+  }
   .place,
   .left {
-    font-size: max(1.2rem, 3.4cqmin);
-    line-height: 1.35;
+    font-size: max(1.2rem, 5cqw);
+    line-height: 1.3;
     font-variant-numeric: tabular-nums;
   }
   .hand {
@@ -148,7 +151,7 @@ export const glanceStyles = css`
     overflow-wrap: anywhere;
   }
   .next {
-    min-height: 1.35em;
+    min-height: 1.2em;
   }
   .left {
     color: var(--dim);
@@ -215,6 +218,17 @@ export const glanceStyles = css`
     }
     .word {
       font-size: min(7.6cqw, 22cqh);
+    }
+    .hand,
+    .next {
+      font-size: max(1.2rem, min(3.4cqw, 9cqh));
+    }
+    .place,
+    .left {
+      font-size: max(1.2rem, min(2.4cqw, 6.5cqh));
+    }
+    .call {
+      font-size: min(4.4cqw, 11cqh);
     }
     .marks {
       justify-items: start;

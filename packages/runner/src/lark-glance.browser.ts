@@ -112,6 +112,18 @@ test('for the mirror all of it is turned over: what stood left stands right, wor
   }
 });
 
+test('a pause is told by a shape that no rest has, apart from its word', async () => {
+  const { find, after } = await drillOf();
+  await after(HOLD_AT_MS + 15_000);
+  expect(find('.bars')).toBeNull();
+  window.dispatchEvent(new KeyboardEvent('keydown', { code: 'KeyP' }));
+  await after(50);
+  const [bars, drawing] = [find('.bars').getBoundingClientRect(), find('svg').getBoundingClientRect()];
+  expect(bars.height).toBeGreaterThan(drawing.width / 10);
+  expect(bars.bottom).toBeLessThan(find('.seconds').getBoundingClientRect().bottom);
+  expect(find('.seconds').textContent?.trim()).toBe('18');
+});
+
 test('more than fits is reached by the keyboard, and what fits takes no stop of it', async () => {
   const { find, after } = await drillOf();
   await after(HOLD_AT_MS + 100);

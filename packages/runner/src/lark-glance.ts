@@ -4,7 +4,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { digitsOf } from './clock-words.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
-import { digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
+import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
 import { nextWords, phaseWord } from './phase-words.ts';
@@ -147,7 +147,14 @@ export class LarkGlance extends LitElement {
     const hand = view.step?.hand === 'opposite' ? otherHand(this.hand) : this.hand;
     const shape = bowPaths(amount, hand, this.#leftRatio(view));
     const kind = view.step?.kind;
-    const digits = digitPlace(seconds, shape, hand, kind === 'draw' || kind === 'hold' || kind === 'letDown');
+    const isPaused = view.state === 'paused' && seconds !== '';
+    const digits = digitPlace(
+      isPaused ? '00' : seconds,
+      shape,
+      hand,
+      kind === 'draw' || kind === 'hold' || kind === 'letDown',
+    );
+    const text = isPaused ? belowBars(digits) : digits;
     return html`<svg viewBox="0 0 ${BOW_BOX.width} ${BOW_BOX.height}" aria-hidden="true">
       ${svg`<g transform="translate(${seconds ? 0 : hand === 'right' ? CENTRE_X : -CENTRE_X} 0)">
         <path class="string" d=${shape.string}></path>
@@ -155,9 +162,10 @@ export class LarkGlance extends LitElement {
         <path class="limbs" d=${shape.limbs}></path>
         <path class="grip" d=${shape.grip}></path>
         <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="15"></circle></g>
-        <text class="seconds" part="seconds" text-anchor="middle" x=${digits.x} y=${digits.y} font-size=${digits.fontSize}>
+        <text class="seconds" part="seconds" text-anchor="middle" x=${text.x} y=${text.y} font-size=${text.fontSize}>
           ${seconds}
-        </text>`}
+        </text>
+        ${isPaused ? bars(digits) : nothing}`}
     </svg>`;
   }
 
@@ -188,6 +196,20 @@ export class LarkGlance extends LitElement {
           })}</span>`;
     return html`<div class="marks" aria-hidden="true">${row('sets', set, sets)}${row('reps', rep, reps)}</div>`;
   }
+}
+
+/** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */
+function bars({ x, fontSize }: DigitPlace) {
+  const [width, height, apart] = [0.16 * fontSize, 0.6 * fontSize, 0.2 * fontSize];
+  const y = BOW_BOX.height / 2 - 0.75 * height;
+  return svg`<g class="bars">${[x - apart / 2 - width, x + apart / 2].map(
+    (left) => svg`<rect x=${left} y=${y} width=${width} height=${height} rx=${width / 5}></rect>`,
+  )}</g>`;
+}
+
+/** Where the time left stands while paused, smaller. */
+function belowBars({ x, fontSize }: DigitPlace): DigitPlace {
+  return { x, y: BOW_BOX.height / 2 + 0.54 * fontSize, fontSize: 0.42 * fontSize };
 }
 
 function otherHand(hand: DrawHand): DrawHand {
