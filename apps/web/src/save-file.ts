@@ -25,16 +25,25 @@ export function saveBlob(name: string, file: Blob): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
+/** Most signs of a title in a file's name; with what comes after, even the longest of any script stay under 255 bytes. */
+const MOST_SIGNS = 50;
+
+/** Names that stand for a device on some systems, whatever extension follows. */
+const deviceNames = /^(?:con|prn|aux|nul|(?:com|lpt)[0-9\u00b9\u00b2\u00b3])$/;
+
 /**
- * A title as part of a file's name.
+ * A title as part of a file's name. A title comes from anywhere, so nothing of it may lead to another folder or hide what kind of file it is.
  * @param title any text
- * @returns letters, digits and hyphens of any script; 'program' where none are left
+ * @returns lower-case letters, digits and hyphens of any script; 'program' where none are left, and before the name of a device
  */
 export function fileNameOf(title: string): string {
-  const name = title
+  const signs = title
+    .normalize('NFC')
     .toLowerCase()
+    .normalize('NFC')
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return name === '' ? 'program' : name;
+    .replace(/^-/, '');
+  const name = [...signs].slice(0, MOST_SIGNS).join('').replace(/-$/, '');
+  if (name === '') return 'program';
+  return deviceNames.test(name) ? `program-${name}` : name;
 }
