@@ -18,6 +18,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
             'packages/*/src/**/*.test.ts',
             'apps/web/src/**/*.test.ts',

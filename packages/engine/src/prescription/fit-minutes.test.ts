@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { anyProgram } from '../../../../tests/fixtures/prescription/any-history.ts';
 import { fitToLimit } from './fit-minutes.ts';
 import { prescribe } from './prescribe.ts';
@@ -7,8 +7,6 @@ import type { PrescribedBlock } from './prescription.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 
 // The oracle tries every way to do every block.
-
-vi.setConfig({ testTimeout: 120_000 }); // much work, on machines that have other work too
 
 function createBlock(index: number, change: Partial<PrescribedBlock>): PrescribedBlock {
   return {

@@ -47,7 +47,8 @@ function climb(place: LeverValues, ladder: Ladder): LeverValues | undefined {
   if (!rung) return undefined;
   const raised = Math.min(rung.until, leverRanges[rung.raise].most, toTenths(place[rung.raise] + rung.by));
   const next: Record<Lever, number> = { ...place, [rung.raise]: raised };
-  for (const [lever, value] of Object.entries(rung.resets ?? {}) as [Lever, number | undefined][]) {
+  if (!rung.resets) return next;
+  for (const [lever, value] of Object.entries(rung.resets) as [Lever, number | undefined][]) {
     if (value !== undefined && lever !== rung.raise) next[lever] = value;
   }
   return next;

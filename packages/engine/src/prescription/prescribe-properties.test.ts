@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import {
   anyHistory,
   live,
@@ -10,8 +10,6 @@ import {
 import { leverRanges } from '../program/program.ts';
 import { dayOfNumber, isoWeek } from '../units/calendar-day.ts';
 import { prescribe } from './prescribe.ts';
-
-vi.setConfig({ testTimeout: 120_000 }); // much work, on machines that have other work too
 
 const runs = { seed: 4, numRuns: 200 };
 
