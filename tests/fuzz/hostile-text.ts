@@ -31,12 +31,28 @@ const names = fc.oneof(
   fc.constantFrom('__proto__', 'constructor', 'prototype', 'toString', 'removed', 'id', 'reps', 'strokes'),
 );
 
+/** Something of the same kind: most of these are good in a file, and some only nearly. */
+const alike = fc.record({
+  number: fc.oneof(
+    fc.integer({ min: 0, max: 100 }),
+    fc.integer(),
+    fc.double({ min: 0, max: 60, noNaN: true }),
+    fc.constantFrom(-0, 0.1 + 0.2, 1e21, 5e-324, Number.MAX_SAFE_INTEGER),
+  ),
+  string: fc.oneof(
+    fc.string({ unit: 'grapheme', maxLength: 30 }),
+    fc.constantFrom('2026-02-28', '2026-W53', '2026-11-25T06:30:00.5+01:00', 'held', 'short', 'both', '', ' '),
+  ),
+  boolean: fc.boolean(),
+});
+
 /**
  * A value that is JSON still, with one value or key in it exchanged for another.
  * @param good the value as it should be; it is copied
  */
 export const misfilled = (good: unknown): fc.Arbitrary<unknown> =>
-  fc.tuple(fc.nat(), fc.jsonValue({ maxDepth: 2 }), fc.option(names)).map(([seed, value, key]) => {
+  fc.tuple(fc.nat(), fc.jsonValue({ maxDepth: 2 }), fc.option(names), alike, fc.boolean()).map((drawn) => {
+    const [seed, other, key, same, isAlike] = drawn;
     const file: unknown = structuredClone(good);
     const places: [Record<string, unknown>, string][] = [];
     const walk = (inner: unknown): void => {
@@ -49,8 +65,13 @@ export const misfilled = (good: unknown): fc.Arbitrary<unknown> =>
     walk(file);
     const [holder, name] = places[seed % places.length] ?? [{}, ''];
     // As a file would hold it, and not as an assignment takes it: '__proto__' is then a key like any other.
+    const kind = typeof holder[name];
+    if (isAlike && (kind === 'number' || kind === 'string' || kind === 'boolean')) {
+      holder[name] = same[kind];
+      return file;
+    }
     const put = Array.isArray(holder) ? name : (key ?? name);
-    Object.defineProperty(holder, put, { value, enumerable: true, configurable: true, writable: true });
+    Object.defineProperty(holder, put, { value: other, enumerable: true, configurable: true, writable: true });
     return file;
   });
 
@@ -60,10 +81,10 @@ export const misfilled = (good: unknown): fc.Arbitrary<unknown> =>
  */
 export const hostileJson = (text: string): fc.Arbitrary<string> =>
   fc.oneof(
-    damaged(text),
-    misfilled(JSON.parse(text)).map((file) => JSON.stringify(file)),
-    fc.json(),
-    fc.string({ unit: 'binary', maxLength: 200 }),
+    { weight: 3, arbitrary: damaged(text) },
+    { weight: 5, arbitrary: misfilled(JSON.parse(text)).map((file) => JSON.stringify(file)) },
+    { weight: 1, arbitrary: fc.json() },
+    { weight: 1, arbitrary: fc.string({ unit: 'binary', maxLength: 200 }) },
   );
 
 /**
