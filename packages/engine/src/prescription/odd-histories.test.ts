@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { describe, expect, it, vi } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import {
   anyHistory,
   anyProgram,
@@ -16,8 +16,6 @@ import type { Prescription } from './prescription.ts';
 
 // Histories as devices and people leave them: clocks set back or forward, travel, days that no calendar has, records removed, doubled, of
 // other programs, and a program edited in between. docs/prescription.md says what happens to each.
-
-vi.setConfig({ testTimeout: 120_000 }); // much work, on machines that have other work too
 
 type Oddness =
   | 'plain'
@@ -190,18 +188,17 @@ describe('over a program edited in the middle of a history', () => {
   });
 });
 
-describe('over ten years of days', () => {
+describe('over ten years', () => {
   it('stays within the file, whatever each day was', () => {
     const manners = fc.constantFrom<Manner>('clean', 'clean', 'clean', 'missed', 'unsure', 'hard', 'pain', 'half');
     fc.assert(
       fc.property(anyProgram, fc.array(manners, { minLength: 20, maxLength: 40 }), (program, manner) => {
         const records: DrillRecord[] = [];
         let doses: ReturnType<typeof placesOf> = [];
-        for (let day = 20_000; day < 23_650; day++) {
-          // A session of what was asked for at the beginning of its year.
-          const isNewYear = (day - 20_000) % 365 === 0;
-          if (isNewYear) doses = placesOf(prescribe({ program, records, today: dayOfNumber(day) }));
-          const how = manner[day % manner.length]!;
+        for (let day = 20_000; day < 23_650; day += 3) {
+          // Sessions of what was asked for at the beginning of their year.
+          if (records.length % 122 === 0) doses = placesOf(prescribe({ program, records, today: dayOfNumber(day) }));
+          const how = manner[records.length % manner.length]!;
           records.push({ ...recordOf(doses, how, day, 0), id: `day ${day}` });
         }
         expectWithinFile(program, prescribe({ program, records, today: dayOfNumber(23_650) }));
