@@ -32,6 +32,10 @@ describe('what is kept', () => {
     const broken = { ...kept, walk: { ...kept.walk, leftMs: '12' as unknown as number } };
     expect(() => made(timelineOf(), { resumeFrom: broken })).toThrow(/walk\.leftMs/);
     expect(() => made(timelineOf(), { resumeFrom: { ...kept, version: 2 as 1 } })).toThrow(TypeError);
+    // What no record can be made of is no snapshot either: its reps could not be written.
+    for (const damage of [{ id: '' }, { id: 'x'.repeat(65) }, { program: '' }, { programId: 'x'.repeat(65) }]) {
+      expect(() => made(timelineOf(), { resumeFrom: { ...kept, ...damage } })).toThrow(TypeError);
+    }
   });
 
   it('[S14] [S18] after a crash the session goes on with a clock that began anew', () => {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { repRecordSchema } from '../journal/drill-record.ts';
+import { drillRecordSchema, repRecordSchema } from '../journal/drill-record.ts';
 import type { SessionView } from './session-view.ts';
 import type { Walk } from './walk.ts';
 
@@ -44,9 +44,9 @@ const stepSchema = z.strictObject({
 /** Recognises a stored snapshot. Check what comes out of storage with it before a session is made of it. */
 export const sessionSnapshotSchema: z.ZodType<SessionSnapshot> = z.strictObject({
   version: z.literal(1),
-  id: z.string(),
-  program: z.string(),
-  programId: z.string().optional(),
+  id: drillRecordSchema.shape.id,
+  program: drillRecordSchema.shape.program,
+  programId: drillRecordSchema.shape.programId,
   startedAt: z.string(),
   timelineMs: z.number().min(0),
   stepCount: index,
