@@ -6,6 +6,7 @@ const things: Readonly<Record<string, readonly [one: string, many: string]>> = {
   days: ['day', 'days'],
   weeks: ['week page', 'week pages'],
   notes: ['note', 'notes'],
+  milestones: ['milestone', 'milestones'],
 };
 
 /**
