@@ -2,6 +2,7 @@
 import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { auditShipped } from './audit.mjs';
 import { fail, requireChromium, requireNode, requirePackages, run, say, tryFirefox } from './prepare.mjs';
 
 requireNode();
@@ -36,6 +37,9 @@ function tests(project) {
 }
 
 check('format and lint', 'npx', ['biome', 'ci', '--error-on-warnings', '.']);
+const audit = auditShipped();
+say(`audit: ${audit.words}.`);
+if (audit.verdict !== 'unanswered') counts[audit.verdict === 'clean' ? 'passed' : 'failed'] += 1;
 const typed = check('types of the packages', 'npx', ['tsc', '-b']);
 check('types of the tests', 'npx', ['tsc', '-p', 'tsconfig.tests.json', '--noEmit']);
 check('import directions', 'npm', ['run', '--silent', 'directions']);
