@@ -30,7 +30,7 @@ it.each([
   ['{"message":"405 Method Not Allowed\\nmore"}', '405 Method Not Allowed'],
 ])('a registry that answers %j is told about in one line and held against nobody', (text, why) => {
   expect(judgeAudit(text)).toEqual({
-    verdict: 'clean',
+    verdict: 'unanswered',
     words: `this registry does no audit (${why}): nothing was checked`,
   });
 });
