@@ -91,6 +91,8 @@ describe.concurrent('journals as files', () => {
     const later = await saveJournal(tablet);
     await tablet.give(FIELD, 'earlier.journal.json', earlier);
     await tablet.page.getByText('1 newer here: kept as they are.').waitFor();
+    await tablet.page.getByText('written on both sides').click();
+    await tablet.page.getByText(/what is here stands. Left out: 12\sarrows/).waitFor();
     await tablet.page.getByRole('button', { name: 'Take it in' }).click();
     await tablet.page.getByText('was taken in').waitFor();
     await takeIn(phone, 'later.journal.json', later);

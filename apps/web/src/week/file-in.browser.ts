@@ -49,6 +49,8 @@ test('a backup is shown before it is taken in, and all of it can be undone', asy
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
   expect(shown).toContain('1 new, 0 changed, 0 the same. 1 newer here: kept as they are.');
   expect(shown).toContain('Short and steady');
+  expect(shown).toMatch(/1\sday or week written on both sides/);
+  expect(shown).toContain('what is here stands. Left out: note: “Older”');
   expect(await store.journal()).toEqual(ours);
 
   element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();

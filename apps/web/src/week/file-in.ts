@@ -13,8 +13,12 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { formatCount, formatCounted, formatDay } from '../format-for-people.ts';
 import { PlaceElement } from '../place-element.ts';
+import { type EditClash, findClashes } from './edit-clashes.ts';
 import './file-drop.ts';
 import { type Incoming, readIncoming } from './read-incoming.ts';
+
+/** Days and weeks written on both sides that are listed. */
+const CLASHES_SHOWN = 40;
 
 /** Everything that taking a file in can change, as it was before. */
 interface Before {
@@ -43,6 +47,10 @@ export class FileIn extends PlaceElement {
         white-space: pre-line;
         overflow-wrap: anywhere;
       }
+      .clash {
+        margin-top: 0.5rem;
+        overflow-wrap: anywhere;
+      }
       .said:empty {
         display: none;
       }
@@ -53,6 +61,7 @@ export class FileIn extends PlaceElement {
   @state() private name = '';
   @state() private incoming: Incoming | undefined;
   @state() private comparison: JournalComparison | undefined;
+  @state() private clashes: readonly EditClash[] = [];
   @state() private takesKit = false;
   @state() private said = '';
   @state() private undoTo: Before | undefined;
@@ -64,7 +73,7 @@ export class FileIn extends PlaceElement {
     return html`<file-drop words="Open a backup, journal or answer" @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.incoming ? html`<div class="notice">${this.#shown(app, this.incoming)}</div>` : nothing}
-        ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.#undoButton()}</div>`}
+        ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.undoTo ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
       </div>`;
   }
 
@@ -96,6 +105,7 @@ export class FileIn extends PlaceElement {
         ${removedCount > 0 ? `${formatCount(removedCount)} of the changed: removed.` : ''}
         ${majorGoal === 'added' || majorGoal === 'changed' ? 'The major goal changes.' : ''}
       </p>
+      ${this.#clashes()}
       ${programs.length > 0 ? html`<p>${formatCounted(programs.length, 'program')} for the rack: ${programs.map(({ title }) => title).join(', ')}.</p>` : nothing}
       ${
         kit
@@ -114,6 +124,24 @@ export class FileIn extends PlaceElement {
         <button class="main" @click=${() => this.#apply(app, journal, programs, kit)}>Take it in</button>
         <button @click=${this.#close}>Leave it</button>
       </div>`;
+  }
+
+  /** Of a day that both sides wrote on, the later edit stands whole; what the other one says is told, so that nothing is lost unseen. */
+  #clashes() {
+    const { clashes } = this;
+    if (clashes.length === 0) return nothing;
+    const of = formatCounted(clashes.length, 'day or week', 'days or weeks');
+    return html`<details>
+      <summary>${of} written on both sides: the later edit stands</summary>
+      <ul>
+        ${clashes.slice(0, CLASHES_SHOWN).map(
+          ({ name, href, isOurs, leftOut }) => html`<li class="clash">
+            <a href=${href}>${name}</a>: ${isOurs ? 'what is here stands' : 'what is in the file stands'}. Left out: ${leftOut.join(' · ')}
+          </li>`,
+        )}
+        ${clashes.length > CLASHES_SHOWN ? html`<li>And ${formatCounted(clashes.length - CLASHES_SHOWN, 'earlier one')}.</li>` : nothing}
+      </ul>
+    </details>`;
   }
 
   #handOver(app: App, handOver: HandOver) {
@@ -166,6 +194,10 @@ export class FileIn extends PlaceElement {
     this.takesKit = false;
     this.incoming = readIncoming(text);
     this.comparison = this.incoming.kind === 'journal' ? compareJournals(ours, this.incoming.journal) : undefined;
+    this.clashes =
+      this.incoming.kind === 'journal' && this.comparison
+        ? findClashes(ours, this.incoming.journal, this.comparison)
+        : [];
   };
 
   async #apply(app: App, journal: Journal, programs: readonly Program[], kit: Kit | undefined): Promise<void> {
