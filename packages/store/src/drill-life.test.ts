@@ -162,7 +162,7 @@ async function live(moves: readonly Move[], counts: Record<string, number>): Pro
         const ours = model.shown.drills.get(id);
         return !ours || theirs.editedAt !== undefined || ours.editedAt !== undefined;
       });
-      if (!isPlain || (!model.isFull && !model.isClean)) continue;
+      if (!isPlain) continue;
       tally('merged');
       life.merge({ drills: copy.drills, days: [], weeks: [] });
       model.merge(copy.known);

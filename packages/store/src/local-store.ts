@@ -169,7 +169,9 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     } catch (error) {
       throw fail(error, decide(await load(journalTables)));
     }
+    unwritten = supersede(unwritten, changes);
     succeed(changes);
+    if (unwritten.length > 0) await write([]).catch(() => {}); // there is room again, it seems; `trouble` says if not for all
   };
 
   return {

@@ -107,6 +107,22 @@ describe('a full disk', () => {
     expect(onDisk?.get('b')).toMatchObject({ effort: 4 });
   });
 
+  it('writes what had no room before along with a merge, and never over what the merge brought', async () => {
+    const { adapter, inner, breakWith } = createFaultyAdapter();
+    const store = createLocalStore({ adapter, now });
+    breakWith('QuotaExceededError');
+    await store.putDay({ ...day, feel: 2, editedAt: '2026-05-01T10:00:00Z' }).catch(() => {});
+    await store.putDay({ ...day, date: '2026-05-02' }).catch(() => {});
+    breakWith(undefined);
+    const newer = { ...day, feel: 5, editedAt: '2026-05-01T11:00:00Z' };
+    await store.mergeInto({ drills: [], days: [newer], weeks: [] });
+    expect(store.trouble).toBeUndefined();
+    const onDisk = createLocalStore({ adapter: inner, now });
+    expect((await onDisk.journal()).days).toEqual([newer, { ...day, date: '2026-05-02' }]);
+    await store.putDrill(record);
+    expect((await createLocalStore({ adapter: inner, now }).journal()).days[0]).toEqual(newer);
+  });
+
   it('keeps a merge that did not reach the disk', async () => {
     const faulty = createFaultyAdapter();
     const store = createLocalStore({ adapter: faulty.adapter, now });
