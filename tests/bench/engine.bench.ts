@@ -1,5 +1,6 @@
 import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber, planWeeks, prescribe } from '@larkhold/engine';
 import { bench, describe } from 'vitest';
+import { bestMs } from './quiet-ms.ts';
 
 /** Prescriptions from years of records, and into few minutes. Run with `npm run bench:engine`; it prints each best time and its ratio to the bar. */
 
@@ -42,17 +43,6 @@ const twentyBlocks = {
     ...{ rest: { seconds: index % 7 }, ladder: undefined },
   })),
 };
-
-/** The least of several times, milliseconds: what the work takes when nothing else wants the machine. */
-function bestMs(work: () => unknown, times = 30): number {
-  let best = Number.POSITIVE_INFINITY;
-  for (let time = 0; time < times; time++) {
-    const startMs = performance.now();
-    work();
-    best = Math.min(best, performance.now() - startMs);
-  }
-  return best;
-}
 
 function print(name: string, tookMs: number, barMs: number): void {
   console.log(`${name}: ${tookMs.toFixed(2)} ms, ${(tookMs / barMs).toFixed(2)} of the ${barMs} ms promised`);

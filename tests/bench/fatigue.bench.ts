@@ -1,5 +1,6 @@
 import { layOut, type PrescribedBlock, predictSession } from '@larkhold/engine';
 import { bench, describe } from 'vitest';
+import { bestMs } from './quiet-ms.ts';
 
 /** How long an hour takes to predict. Run with `npm run bench:engine`; it prints the best time and its ratio to the bar. */
 const BAR_MS = 5;
@@ -39,21 +40,11 @@ for (const timeline of [holds, power]) {
   if (minutes < 59 || minutes > 65) throw new Error(`the timeline lasts ${minutes} minutes`);
 }
 
-function bestMs(work: () => unknown): number {
-  let best = Number.POSITIVE_INFINITY;
-  for (let time = 0; time < 200; time++) {
-    const startMs = performance.now();
-    work();
-    best = Math.min(best, performance.now() - startMs);
-  }
-  return best;
-}
-
 for (const [name, timeline, maxHoldSeconds] of [
   ['38 holds of 30 s', holds, 120],
   ['600 power reps of 3 s', power, 600],
 ] as const) {
-  const tookMs = bestMs(() => predictSession(timeline, { maxHoldSeconds }));
+  const tookMs = bestMs(() => predictSession(timeline, { maxHoldSeconds }), 200);
   console.log(
     `predictSession, an hour of ${name}: ${tookMs.toFixed(2)} ms, ${(tookMs / BAR_MS).toFixed(2)} of the ${BAR_MS} ms promised`,
   );
