@@ -29,7 +29,7 @@ export const kitSchema = z.strictObject({
   /** Inches, as bows are sold. */
   drawLengthIn: z.number().min(10).max(40).optional(),
   /** Decides cautions only. */
-  ageBand: z.enum(['under 13', '13 to 15', '16 to 17', '18 to 49', '50 and over']).optional(),
+  ageBand: z.enum(['under 12', '12 to 15', '16 to 17', '18 to 49', '50 and over']).optional(),
   units: z.enum(['metric', 'imperial']).default('metric'),
   /** 0 (none) to 1 (full). */
   soundLevel: ratio.default(0.7),

@@ -90,8 +90,8 @@ export class LarkKit extends PlaceElement {
           kit.ageBand ?? 'not said',
           {
             'not said': 'Not said',
-            'under 13': 'Under 13',
-            '13 to 15': '13 to 15',
+            'under 12': 'Under 12',
+            '12 to 15': '12 to 15',
             '16 to 17': '16 to 17',
             '18 to 49': '18 to 49',
             '50 and over': '50 and over',

@@ -33,7 +33,7 @@ test('weeks in order, with deload as the file says, and the two weeks before a c
 });
 
 test('age limits the plan as it limits today', () => {
-  const kit = { ...view.kit, ageBand: 'under 13' as const };
+  const kit = { ...view.kit, ageBand: 'under 12' as const };
   const rows = planFor({ ...view, kit }, holding, 12).flatMap((week) => week.rows);
   expect(rows.flatMap(({ drills }) => drills).every(({ addedWeightLbf }) => addedWeightLbf === 0)).toBe(true);
 });
