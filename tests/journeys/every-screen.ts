@@ -5,6 +5,7 @@ import type { Page } from 'playwright-core';
 import { holdsFile } from './drill-program.ts';
 import { everyPage, goTo } from './every-page.ts';
 import { tabAndPress } from './keyboard.ts';
+import { storedDrills } from './stored-rows.ts';
 
 /** The app in one state, and the way there. */
 export interface Screen {
@@ -26,8 +27,8 @@ async function giveToRack(page: Page, file: string | { name: string; mimeType: s
   await page.getByRole('dialog').waitFor();
 }
 
-/** A built-in program and a drill of the demo journal. */
-export const demoIds = { id: builtInPrograms[0]?.id ?? '', drill: 'demo-1' };
+/** A built-in program, and the last drill of the demo journal once it is loaded. */
+export const demoIds = { id: builtInPrograms[0]?.id ?? '', drill: 'none' };
 
 const broken = fileURLToPath(new URL('../fixtures/journeys/broken.drill.json', import.meta.url));
 const like = holdsFile(3, 2, builtInPrograms[0]?.title);
@@ -81,4 +82,5 @@ export async function loadDemo(page: Page, way: 'by pointer' | 'by keyboard' = '
   if (way === 'by keyboard') await tabAndPress(page, 'Load a demo journal');
   else await page.getByRole('button', { name: 'Load a demo journal' }).click();
   await page.getByRole('button', { name: 'Remove the demo journal' }).waitFor();
+  demoIds.drill = (await storedDrills(page)).at(-1)?.id ?? '';
 }
