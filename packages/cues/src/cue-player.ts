@@ -101,6 +101,8 @@ export function createCuePlayer(
     if (watchdog.isStill) {
       // Sources left on a clock that stands still would all be late when it goes on.
       waiting = [...started.takeBackFuture(audio?.currentTime ?? 0), ...waiting].sort((a, b) => a.dueMs - b.dueMs);
+      // And the rest of one that was sounding would be said whenever it goes on.
+      started.stopAll(audio?.currentTime ?? 0);
       map.clear();
       if (isArmed() && pageMs - resumeAskedMs >= RESUME_EVERY_MS) {
         resumeAskedMs = pageMs;
