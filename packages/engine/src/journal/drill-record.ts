@@ -22,11 +22,18 @@ export type RepRecord = z.output<typeof repRecordSchema>;
 
 const repListSchema = z.array(repRecordSchema).max(20_000);
 
+/** Stops at the first rep that is wrong: a file can hold millions of them. */
+function readReps(found: unknown) {
+  if (!Array.isArray(found)) return repListSchema.safeParse(found);
+  const wrong = found.slice(0, 20_001).findIndex((rep) => !repRecordSchema.safeParse(rep).success);
+  return repListSchema.safeParse(wrong < 0 ? found : found.slice(0, wrong + 1));
+}
+
 /** Ten years of drills hold a hundred thousand reps. Good ones are copied by hand; anything else goes through the schema, which says what is wrong and where. */
 const repsSchema = z.unknown().transform((found, context): RepRecord[] => {
   const copied = copyReps(found);
   if (copied) return copied;
-  const read = repListSchema.safeParse(found);
+  const read = readReps(found);
   if (read.success) return read.data;
   context.issues.push(...read.error.issues.map((issue) => ({ ...issue, input: undefined })));
   return z.NEVER;

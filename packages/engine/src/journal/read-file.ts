@@ -1,5 +1,6 @@
 import { parse as parseJson } from '@humanwhocodes/momoa';
 import type { z } from 'zod';
+import { checkInPieces } from './check-in-pieces.ts';
 
 /** What is wrong with a file that came from outside. */
 export interface FileProblem {
@@ -74,9 +75,9 @@ export function readFile<T>(
   } catch {
     return refuse(`This file is of version ${version}, but it does not hold what that version holds.`);
   }
-  const read = format.schema.safeParse(upToDate);
-  if (read.success) return { ok: true, value: read.data };
-  return { ok: false, problems: read.error.issues.slice(0, mostProblems).map(describeIssue) };
+  const read = checkInPieces(format.schema, upToDate);
+  if (read.ok) return read;
+  return { ok: false, problems: read.issues.slice(0, mostProblems).map(describeIssue) };
 }
 
 /**
