@@ -9,6 +9,7 @@ import {
 import { createBackup, createKit, formatBackup, type Kit, type Persistence, type Store } from '@larkhold/store';
 import type { App, AppActions, AppView } from './app-context.ts';
 import { createFolderBackup, type FolderBackupParts } from './backup/folder-backup.ts';
+import { chosenProgram } from './chosen-program.ts';
 import { demoDiary, withoutDemoDiary } from './demo-diary.ts';
 import { type DrillLock, onlyTab } from './safety/drill-lock.ts';
 
@@ -70,7 +71,7 @@ export function createAppState(around: Surroundings): AppState {
   function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
     const openedIds = new Set(opened.flatMap(({ id }) => (id === undefined ? [] : [id])));
     const programs = [...builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id)), ...opened];
-    const chosen = programs.find(({ id }) => id !== undefined && id === kit.programId) ?? programs[0];
+    const chosen = chosenProgram(programs, kit.programId, last.visible.drills);
     if (!chosen) throw new RangeError('builtInPrograms is empty; expected at least one program');
     const view: AppView = {
       ...{ today: around.today(), programs, openedIds, chosen, journal: last.visible, kit, running },

@@ -1,0 +1,25 @@
+import type { DrillRecord, Program } from '@larkhold/engine';
+import { idOf } from './program-words.ts';
+
+/**
+ * The program that the line shows: the one the archer took, else the one drilled last, else the first.
+ * @param programs of the rack, in its order
+ * @param takenId what the kit keeps; nothing while none was taken
+ * @param drills of the journal, in any order
+ * @returns the program; undefined only for an empty rack
+ */
+export function chosenProgram(
+  programs: readonly Program[],
+  takenId: string | undefined,
+  drills: readonly DrillRecord[],
+): Program | undefined {
+  const taken = takenId === undefined ? undefined : programs.find(({ id }) => id === takenId);
+  return taken ?? programs.find((program) => idOf(program) === lastDrilledId(drills)) ?? programs[0];
+}
+
+function lastDrilledId(drills: readonly DrillRecord[]): string | undefined {
+  const startMs = ({ startedAt }: DrillRecord) => Date.parse(startedAt);
+  let last: DrillRecord | undefined;
+  for (const drill of drills) if (!last || startMs(drill) > startMs(last)) last = drill;
+  return last && (last.programId ?? last.program);
+}
