@@ -100,6 +100,8 @@ describe('steps', () => {
   it('refuses what is no time or count', () => {
     expect(() => layOut(today({ holdMs: Number.NaN }))).toThrow('blocks[0].holdMs is NaN');
     expect(() => layOut(today({ restMs: -1 }))).toThrow(RangeError);
+    // More than any program file can ask for: a stored prescription was damaged.
+    expect(() => layOut(today({ sets: 1, reps: 24_001 }))).toThrow('24001 reps');
     expect(() => timelineDurationMs(today({ reps: 0 }).blocks)).toThrow('blocks[0].reps is 0');
   });
 });

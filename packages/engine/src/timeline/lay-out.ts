@@ -1,9 +1,12 @@
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
 import { checkBlocks, READY_MS } from '../prescription/timeline-duration.ts';
+import { leverRanges, mostBlocks } from '../program/program.ts';
 import { getReadyWords, nextBlockWords, nextSetWords } from './cue-words.ts';
 import { holdCues } from './hold-cues.ts';
 import type { Cue, Step, StepKind, Timeline } from './timeline.ts';
 
+/** More reps than any program file can ask for are not laid out: they would take the machine's memory. */
+const MOST_REPS = mostBlocks * leverRanges.sets.most * leverRanges.reps.most;
 /** How long before a draw the archer is called, milliseconds. */
 export const REST_OVER_MS = 5_000;
 /** Shortest rest whose end is called, milliseconds. */
@@ -20,6 +23,8 @@ export const REST_OVER_FROM_MS = 10_000;
 export function layOut(prescription: Prescription, options: { shotProcess?: readonly string[] } = {}): Timeline {
   const { blocks } = prescription;
   checkBlocks(blocks);
+  const repCount = blocks.reduce((sum, block) => sum + block.sets * block.reps, 0);
+  if (repCount > MOST_REPS) throw new RangeError(`blocks hold ${repCount} reps; expected at most ${MOST_REPS}`);
   const reps = blocks.flatMap((block, place) => repsOf(block, place));
   const steps: Step[] = [];
   const cues: Cue[] = [];
