@@ -45,8 +45,8 @@ test('a link shows the program, and adds nothing until accepted', async () => {
   expect((await axe.run(page)).violations.map(({ id }) => id)).toEqual([]);
   expect(put).toEqual([]);
   await press('Add to the rack');
-  expect(put).toEqual([{ ...stranger, id: newId }]);
-  expect(location.hash).toBe(`#/rack/${newId}`);
+  await expect.poll(() => put).toEqual([{ ...stranger, id: newId }]);
+  await expect.poll(() => location.hash).toBe(`#/rack/${newId}`);
 });
 
 test('one that is there, whole and unchanged, is not offered again', async () => {
@@ -65,10 +65,10 @@ test('a clash asks: keep both, replace, or leave it', async () => {
   expect(put).toEqual([]);
   await press('Add to the rack');
   await press('Keep both');
-  expect(put[0]).toEqual({ ...changed, id: newId, title: 'Attic mornings (2)' });
+  await expect.poll(() => put[0]).toEqual({ ...changed, id: newId, title: 'Attic mornings (2)' });
   await press('Add to the rack');
   await press('Replace');
-  expect(put[1]).toEqual(changed);
+  await expect.poll(() => put[1]).toEqual(changed);
 });
 
 test('a broken link says what is wrong with it, and leads to the rack', async () => {
