@@ -73,7 +73,8 @@ export default defineConfig({
           globalSetup: ['tests/journeys/serve.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
+          // Journeys mostly wait: two at a time on two cores still leave the processors half idle.
+          maxWorkers: 2,
         },
       },
     ],

@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { type DayEntry, parseJournal } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { type Archer, arrive, leaveAll } from './archer.ts';
+import { storedRows } from './stored-rows.ts';
 
 afterAll(leaveAll);
 
@@ -15,7 +16,18 @@ async function openWeek(at: string, locale: string, timezoneId: string): Promise
   return archer;
 }
 
-const sixMore = (page: Page) => page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+/** Presses for six arrows more. @returns once they are on the disk */
+async function sixMore(page: Page): Promise<void> {
+  const before = await storedCount(page);
+  await page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+  await vi.waitFor(async () => expect(await storedCount(page)).toBe(before + 6));
+}
+
+async function storedCount(page: Page): Promise<number> {
+  const days = [...(await storedRows(page, 'days')).values()] as DayEntry[];
+  return days.flatMap(({ arrows }) => arrows ?? []).reduce((sum, { count }) => sum + count, 0);
+}
+
 const listed = (page: Page) => page.locator('button.day b').allTextContents();
 const weekday = (page: Page) => page.locator('button.day.today b').textContent();
 

@@ -3,27 +3,41 @@ import type { Page } from 'playwright-core';
 import { drillView } from './fast-time.ts';
 
 /**
- * Reads the drill records past the app, straight from the browser's database.
+ * Reads a table past the app, straight from the browser's database.
+ * @param page any page of the app
+ * @param table its name
+ * @returns what is on the disk, by key
+ */
+export async function storedRows(page: Page, table: string): Promise<Map<string, unknown>> {
+  const found = await page.evaluate(
+    (name) =>
+      new Promise<[string, unknown][]>((resolve, reject) => {
+        const opening = indexedDB.open('larkhold');
+        opening.onerror = () => reject(opening.error);
+        opening.onsuccess = () => {
+          const rows = opening.result.transaction(name).objectStore(name);
+          const keys = rows.getAllKeys();
+          const values = rows.getAll();
+          values.onerror = () => reject(values.error);
+          values.onsuccess = () => {
+            opening.result.close();
+            resolve(keys.result.map((key, index) => [String(key), values.result[index]]));
+          };
+        };
+      }),
+    table,
+  );
+  return new Map(found);
+}
+
+/**
+ * Reads the drill records past the app.
  * @param page any page of the app
  * @returns the records as they are on the disk, oldest first
  */
 export async function storedDrills(page: Page): Promise<DrillRecord[]> {
-  const found = await page.evaluate(
-    () =>
-      new Promise<unknown[]>((resolve, reject) => {
-        const opening = indexedDB.open('larkhold');
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const reading = opening.result.transaction('drills').objectStore('drills').getAll();
-          reading.onerror = () => reject(reading.error);
-          reading.onsuccess = () => {
-            opening.result.close();
-            resolve(reading.result);
-          };
-        };
-      }),
-  );
-  return (found as DrillRecord[]).sort((a, b) => Date.parse(a.startedAt) - Date.parse(b.startedAt));
+  const found = [...(await storedRows(page, 'drills')).values()] as DrillRecord[];
+  return found.sort((one, other) => Date.parse(one.startedAt) - Date.parse(other.startedAt));
 }
 
 /** Outcomes of a record, in order. */
@@ -68,20 +82,6 @@ export async function drillKept(page: Page): Promise<void> {
   }
 }
 
-function storedRunning(page: Page): Promise<{ snapshot: SessionSnapshot } | undefined> {
-  return page.evaluate(
-    () =>
-      new Promise((resolve, reject) => {
-        const opening = indexedDB.open('larkhold');
-        opening.onerror = () => reject(opening.error);
-        opening.onsuccess = () => {
-          const reading = opening.result.transaction('single').objectStore('single').get('running');
-          reading.onerror = () => reject(reading.error);
-          reading.onsuccess = () => {
-            opening.result.close();
-            resolve(reading.result);
-          };
-        };
-      }),
-  );
+async function storedRunning(page: Page): Promise<{ snapshot: SessionSnapshot } | undefined> {
+  return (await storedRows(page, 'single')).get('running') as { snapshot: SessionSnapshot } | undefined;
 }

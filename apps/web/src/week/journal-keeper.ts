@@ -2,7 +2,7 @@ import type { DayEntry, WeekPage } from '@larkhold/engine';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { App } from '../app-context.ts';
 
-/** How long typing rests before it is written down. Leaving the page writes at once. */
+/** A first change is written down at once; those that follow closely wait until typing has rested so long. Leaving the page writes too. */
 const RESTS_MS = 400;
 
 type Fields = Record<string, unknown>;
@@ -108,6 +108,8 @@ export class JournalKeeper implements ReactiveController {
 
   #change(key: string, changes: Fields, write: Draft['write']): void {
     this.#drafts.set(key, { changes: { ...this.#drafts.get(key)?.changes, ...changes }, write });
+    // A write that begins only when the page is left may not be let finish, so a single press does not wait.
+    if (this.#timer === undefined) void this.flush();
     clearTimeout(this.#timer);
     this.#timer = setTimeout(() => void this.flush(), RESTS_MS);
     this.#host.requestUpdate();
