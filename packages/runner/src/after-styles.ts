@@ -38,13 +38,14 @@ export const afterStyles = css`
   .effort {
     display: grid;
     grid-template-columns: repeat(auto-fill, minmax(min(9rem, 100%), 1fr));
-    gap: 0 0.6rem;
+    gap: 0.3rem 0.4rem;
   }
   fieldset label {
     display: flex;
     align-items: center;
-    gap: 0.6rem;
+    gap: 0.4rem;
     min-height: 48px;
+    line-height: 1.2;
     cursor: pointer;
   }
   input {
@@ -54,7 +55,7 @@ export const afterStyles = css`
     accent-color: var(--accent);
   }
   b {
-    min-width: 1.4em;
+    min-width: 1.2em;
     text-align: right;
     font-variant-numeric: tabular-nums;
   }
