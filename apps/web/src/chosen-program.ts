@@ -14,7 +14,9 @@ export function chosenProgram(
   drills: readonly DrillRecord[],
 ): Program | undefined {
   const taken = takenId === undefined ? undefined : programs.find(({ id }) => id === takenId);
-  return taken ?? programs.find((program) => idOf(program) === lastDrilledId(drills)) ?? programs[0];
+  if (taken) return taken;
+  const lastId = lastDrilledId(drills);
+  return programs.find((program) => idOf(program) === lastId) ?? programs[0];
 }
 
 function lastDrilledId(drills: readonly DrillRecord[]): string | undefined {
