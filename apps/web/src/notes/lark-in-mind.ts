@@ -4,9 +4,7 @@ import { PlaceElement } from '../place-element.ts';
 import { weekListing } from '../week/iso-weeks.ts';
 import { summarizeWeek } from '../week/week-summary.ts';
 import './lark-sketch-pad.ts';
-
-/** The kit's list is made anew with every change of it; an absent drawing is always this one. */
-const nothingDrawn: number[][] = [];
+import { nothingDrawn, type Strokes } from './stroke-path.ts';
 
 /**
  * What the archer keeps in mind: the week's focus and the shot process, in words and drawn. Nothing where neither is said.
@@ -136,7 +134,7 @@ export class LarkInMind extends PlaceElement {
   }
 }
 
-function drawn(words: string, strokes: number[][]) {
+function drawn(words: string, strokes: Strokes) {
   return strokes.length > 0
     ? html`<lark-sketch-pad isFixed .strokes=${strokes} words=${words}></lark-sketch-pad>`
     : nothing;

@@ -8,10 +8,7 @@ import { idOf } from '../program-words.ts';
 import { hrefOf } from '../routing.ts';
 import './lark-sketch-pad.ts';
 import { notesShown } from './notes-shown.ts';
-import type { Strokes } from './stroke-path.ts';
-
-/** Always the same list, so that a redraw of the page redraws no drawing. */
-const nothingDrawn: number[][] = [];
+import { nothingDrawn, type Strokes } from './stroke-path.ts';
 
 /** A scrap that is being written: a new one, or one that is on the wall. */
 type Writing = Pick<NoteScrap, 'text' | 'strokes' | 'programId' | 'week'> & { old?: NoteScrap };

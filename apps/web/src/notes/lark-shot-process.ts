@@ -3,10 +3,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../place-element.ts';
 import './lark-sketch-pad.ts';
 import { readSteps } from './shot-steps.ts';
-import type { Strokes } from './stroke-path.ts';
-
-/** Always the same list, so that a redraw of the page redraws no drawing. */
-const nothingDrawn: number[][] = [];
+import { nothingDrawn, type Strokes } from './stroke-path.ts';
 
 /** The archer's shot process: steps as lines, and a sketch. */
 @customElement('lark-shot-process')

@@ -3,6 +3,9 @@ import { getStroke } from 'perfect-freehand';
 /** A drawing: strokes of x, y pairs in 0..1 of a square, flat. */
 export type Strokes = readonly (readonly number[])[];
 
+/** The drawing of whoever has drawn nothing: always the same list, so that a redraw of the page redraws no drawing. */
+export const nothingDrawn: Strokes = [];
+
 /** What the journal takes: numbers a stroke, strokes a drawing. */
 const mostNumbers = 4000;
 const mostStrokes = 400;

@@ -5,6 +5,7 @@ import type { App } from '../app-context.ts';
 import { formatDay } from '../format-for-people.ts';
 import '../notes/lark-notes.ts';
 import '../notes/lark-sketch-pad.ts';
+import { nothingDrawn } from '../notes/stroke-path.ts';
 import { PlaceElement } from '../place-element.ts';
 import { hrefOf } from '../routing.ts';
 import './day-entry.ts';
@@ -21,8 +22,6 @@ import { doneWords, planWords, spanWords, spanWordsWithYear, totalsLines, weekTi
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
-/** Always the same list, so that a redraw of the page redraws no drawing. */
-const NO_STROKES: number[][] = [];
 
 /**
  * One week: its goal and focus, seven days planned and done, totals, and the review.
@@ -98,7 +97,7 @@ export class WeekPageElement extends PlaceElement {
         <summary>Sketch of the focus${page.sketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
         <lark-sketch-pad
           words="Sketch of the focus"
-          .strokes=${page.sketch ?? NO_STROKES}
+          .strokes=${page.sketch ?? nothingDrawn}
           @sketch-change=${({ detail }: CustomEvent<number[][]>) =>
             this.#keeper.changeWeek(week, { sketch: detail.length > 0 ? detail : undefined })}
         ></lark-sketch-pad>
