@@ -1,5 +1,6 @@
 import type { CuePlayer } from '@larkhold/cues';
 import {
+  type Cue,
   createSession,
   type DrillRecord,
   GAP_LIMIT_MS,
@@ -62,6 +63,7 @@ export class DrillController {
   readonly #cues: CuePlayer;
   readonly #reps: RepRecord[] = [];
   readonly #counts: (action: string) => boolean;
+  readonly #calls: readonly Cue[];
   readonly #blocksWithCalls: ReadonlySet<number>;
   #view: SessionView;
   #armedOriginMs: number | undefined;
@@ -88,7 +90,8 @@ export class DrillController {
     this.#listener = listener;
     this.#counts = createPressGuard(() => environment.nowMs());
     this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
-    this.#blocksWithCalls = blocksWithCalls(this.#timeline);
+    this.#calls = this.#timeline.cues.filter((cue) => cue.kind === 'call');
+    this.#blocksWithCalls = blocksWithCalls(this.#timeline.steps, this.#calls);
     this.#session = createSession({
       timeline: this.#timeline,
       program: input.programTitle || prescription.programTitle,
@@ -125,8 +128,7 @@ export class DrillController {
     const { step, offsetMs, state } = this.#view;
     if (step === undefined || !this.#blocksWithCalls.has(step.block)) return undefined;
     if (step.kind !== 'hold' || state !== 'running') return '';
-    const calls = this.#timeline.cues.filter((cue) => cue.kind === 'call');
-    return calls.findLast((cue) => cue.atMs >= step.startMs && cue.atMs <= offsetMs)?.words ?? '';
+    return this.#calls.findLast((cue) => cue.atMs >= step.startMs && cue.atMs <= offsetMs)?.words ?? '';
   }
 
   /** Whether cues go unheard now. */
@@ -326,10 +328,14 @@ export class DrillController {
   }
 }
 
-function blocksWithCalls({ steps, cues }: Timeline): ReadonlySet<number> {
-  const calls = cues.filter((cue) => cue.kind === 'call');
-  const isWithin = (atMs: number, { startMs, durationMs }: Timeline['steps'][number]) =>
-    atMs >= startMs && atMs < startMs + durationMs;
-  const holds = steps.filter((step) => step.kind === 'hold' && calls.some((cue) => isWithin(cue.atMs, step)));
-  return new Set(holds.map((step) => step.block));
+/** Holds and calls both stand in order of time, so that one pass finds the holds with a call in them. */
+function blocksWithCalls(steps: Timeline['steps'], calls: readonly Cue[]): ReadonlySet<number> {
+  const blocks = new Set<number>();
+  let next = 0;
+  for (const { kind, block, startMs, durationMs } of steps) {
+    while ((calls[next]?.atMs ?? Number.POSITIVE_INFINITY) < startMs) next += 1;
+    const atMs = calls[next]?.atMs;
+    if (kind === 'hold' && atMs !== undefined && atMs < startMs + durationMs) blocks.add(block);
+  }
+  return blocks;
 }
