@@ -1,39 +1,13 @@
-import { layOut, type PrescribedBlock, predictSession } from '@larkhold/engine';
+import { layOut, predictSession } from '@larkhold/engine';
 import { bench, describe } from 'vitest';
+import { holdsHour, powerHour } from './hours.ts';
 import { bestMs } from './quiet-ms.ts';
 
 /** How long an hour takes to predict. Run with `npm run bench:engine`; it prints the best time and its ratio to the bar. */
 const BAR_MS = 5;
 
-function timelineOf(change: Partial<PrescribedBlock>) {
-  const block: PrescribedBlock = {
-    block: 0,
-    title: 'Holds',
-    drill: 'holding',
-    sets: 1,
-    reps: 38,
-    drawMs: 3000,
-    holdMs: 30_000,
-    letDownMs: 3000,
-    restMs: 60_000,
-    setRestMs: 0,
-    letDownTo: 'rest',
-    hand: 'usual',
-    addedWeightLbf: 0,
-    ...change,
-  };
-  return layOut({
-    programTitle: 'Hour',
-    date: '2026-11-25',
-    blocks: [block],
-    reasons: [],
-    cautions: [],
-    durationMs: 0,
-  });
-}
-
-const holds = timelineOf({});
-const power = timelineOf({ sets: 10, reps: 60, drawMs: 1500, holdMs: 3000, letDownMs: 1500, restMs: 0 });
+const holds = layOut(holdsHour);
+const power = layOut(powerHour);
 
 for (const timeline of [holds, power]) {
   const minutes = timeline.durationMs / 60_000;

@@ -1,33 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { layOut } from '../timeline/lay-out.ts';
 import { createSession } from './create-session.ts';
+import { timelineOf } from './trial-session.ts';
 
 /** Holds of 30 s with twice that between them: 38 take an hour with their draws and let-downs, 150 four. */
-const holds = (reps: number) =>
-  layOut({
-    programTitle: 'Hours',
-    date: '2026-11-25',
-    blocks: [
-      {
-        block: 0,
-        title: 'Holds',
-        drill: 'holding',
-        sets: 1,
-        reps,
-        drawMs: 3000,
-        holdMs: 30_000,
-        letDownMs: 3000,
-        restMs: 60_000,
-        setRestMs: 0,
-        letDownTo: 'rest',
-        hand: 'usual',
-        addedWeightLbf: 0,
-      },
-    ],
-    reasons: [],
-    cautions: [],
-    durationMs: 0,
-  });
+const holds = (reps: number) => timelineOf({ sets: 1, reps, letDownMs: 3000 });
 const begun = (reps: number) => {
   const timeline = holds(reps);
   const session = createSession({ timeline, program: 'Hours', startedAt: '2026-11-25T06:30:00Z', newId: () => 'a' });
