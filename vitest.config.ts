@@ -41,6 +41,7 @@ export default defineConfig({
             'axe-core',
             'idb',
             'fast-check',
+            'culori',
             'uplot',
             '@lit/context',
             'lit/directives/repeat.js',

@@ -1,29 +1,15 @@
 import axe from 'axe-core';
 import { afterEach, expect, test } from 'vitest';
 import './index.ts';
-import type { LarkDrill } from './lark-drill.ts';
 import type { PressSource } from './press-source.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
-import { trialEnvironment, trialPrescription } from './trial-environment.ts';
+import { press, trialDrill } from './trial-drill.ts';
+import { trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
 
 afterEach(() => document.body.replaceChildren());
-
-async function drillOf(changes: Partial<LarkDrill> = {}) {
-  const environment = trialEnvironment();
-  const drill = document.createElement('lark-drill');
-  Object.assign(drill, { prescription: trialPrescription(), programTitle: 'Morning holds', environment, ...changes });
-  drill.style.height = '100vh';
-  document.body.append(drill);
-  await drill.updateComplete;
-  return { drill, environment };
-}
-
-function press(code: string) {
-  window.dispatchEvent(new KeyboardEvent('keydown', { code, cancelable: true, bubbles: true }));
-}
 
 function trialSource() {
   const source = {
@@ -42,7 +28,7 @@ function trialSource() {
 }
 
 test('a pedal that bounces presses once, though the second press would mean another thing by then', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 4_000);
   press('Space');
@@ -52,7 +38,7 @@ test('a pedal that bounces presses once, though the second press would mean anot
 });
 
 test('a touch on the bow lets down from a hold, and does nothing in a rest', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 4_000);
   await drill.updateComplete;
@@ -72,7 +58,7 @@ test('gamepads and claps do what the archer has set them to, until the drill is 
     letDownNow: ['Gamepad:1'],
     stop: ['Gamepad:9'],
   };
-  const { drill, environment } = await drillOf({
+  const { drill, environment } = await trialDrill({
     sources: [source],
     settings: { ...defaultRunnerSettings, keys },
   });
@@ -92,7 +78,7 @@ test('gamepads and claps do what the archer has set them to, until the drill is 
 
 test('a gamepad that is pulled out in mid-hold is told on the display, and the hold goes on', async () => {
   const source = trialSource();
-  const { drill, environment } = await drillOf({ sources: [source] });
+  const { drill, environment } = await trialDrill({ sources: [source] });
   const notice = async () => {
     await drill.updateComplete;
     const glance = drill.renderRoot.querySelector('lark-glance')!;
@@ -116,14 +102,14 @@ test('a gamepad that is pulled out in mid-hold is told on the display, and the h
 
 test('a drill that is taken away hears nothing more', async () => {
   const source = trialSource();
-  const { drill } = await drillOf({ sources: [source] });
+  const { drill } = await trialDrill({ sources: [source] });
   expect(source.listeners.size).toBe(1);
   drill.remove();
   expect(source.listeners.size).toBe(0);
 });
 
 test('before it begins it shows the bow at rest, the numbers of the day and one button', async () => {
-  const { drill } = await drillOf({
+  const { drill } = await trialDrill({
     prescription: { ...trialPrescription(), warmUp: ['Ten arm circles'] },
   });
   const text = drill.renderRoot.textContent?.replace(/\s+/g, ' ') ?? '';
@@ -138,7 +124,7 @@ test('before it begins it shows the bow at rest, the numbers of the day and one 
 });
 
 test('a number too small for the distance is told before the drill, and not while the bow is drawn', async () => {
-  const { drill, environment } = await drillOf({
+  const { drill, environment } = await trialDrill({
     settings: { ...defaultRunnerSettings, viewing: { distanceM: 10, mirrorToScreenM: 10 } },
   });
   const notice = async () => {
@@ -155,7 +141,7 @@ test('a number too small for the distance is told before the drill, and not whil
 });
 
 test('flipped turns the display over and leaves the buttons as they are', async () => {
-  const { drill, environment } = await drillOf({ settings: { ...defaultRunnerSettings, flipped: true } });
+  const { drill, environment } = await trialDrill({ settings: { ...defaultRunnerSettings, flipped: true } });
   drill.begin();
   environment.pass(HOLD_AT_MS + 1_000);
   await drill.updateComplete;

@@ -2,44 +2,17 @@ import type { DrillRecord, RepRecord, SessionSnapshot } from '@larkhold/engine';
 import axe from 'axe-core';
 import { afterEach, expect, test } from 'vitest';
 import './index.ts';
-import type { LarkDrill } from './lark-drill.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
-import { type TrialEnvironment, trialEnvironment, trialPrescription } from './trial-environment.ts';
+import { glanceText, heard, press, trialDrill } from './trial-drill.ts';
+import { trialEnvironment, trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
 
 afterEach(() => document.body.replaceChildren());
 
-async function drillOf(environment: TrialEnvironment = trialEnvironment(), changes: Partial<LarkDrill> = {}) {
-  const drill = document.createElement('lark-drill');
-  Object.assign(drill, { prescription: trialPrescription(), programTitle: 'Morning holds', environment, ...changes });
-  document.body.append(drill);
-  await drill.updateComplete;
-  return { drill, environment };
-}
-
-async function glanceText(drill: LarkDrill, selector: string) {
-  await drill.updateComplete;
-  const glance = drill.renderRoot.querySelector('lark-glance')!;
-  await glance.updateComplete;
-  return glance.renderRoot.querySelector(selector)?.textContent?.trim() ?? '';
-}
-
-function press(code: string, more: KeyboardEventInit = {}) {
-  window.dispatchEvent(new KeyboardEvent('keydown', { code, cancelable: true, bubbles: true, ...more }));
-}
-
-function heard<T>(drill: LarkDrill, type: string): T[] {
-  const details: T[] = [];
-  drill.addEventListener(type, (event) => {
-    if (event instanceof CustomEvent) details.push(event.detail);
-  });
-  return details;
-}
-
 test('it walks through the phases with word and number', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   const seen: string[] = [];
   for (const spanMs of [0, 9_500, 1_000, 3_000, 9_900, 1_000, 3_000]) {
@@ -51,7 +24,7 @@ test('it walks through the phases with word and number', async () => {
 });
 
 test('events tell of the whole drill, and the record closes', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   const begun = heard<{ record: DrillRecord }>(drill, 'lark-begin');
   const reps = heard<{ rep: RepRecord; record: DrillRecord; snapshot: SessionSnapshot }>(drill, 'lark-rep');
   const changes = heard<{ snapshot: SessionSnapshot }>(drill, 'lark-change');
@@ -74,7 +47,7 @@ test('events tell of the whole drill, and the record closes', async () => {
 });
 
 test('the space bar begins, lets down from a hold, and pauses a rest', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
   press('Space');
   expect(drill.view?.state).toBe('running');
@@ -91,7 +64,7 @@ test('the space bar begins, lets down from a hold, and pauses a rest', async () 
 });
 
 test('a repeated key, and the same one within 300 ms, count once', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(1_000);
   press('KeyP');
@@ -107,7 +80,7 @@ test('a repeated key, and the same one within 300 ms, count once', async () => {
 });
 
 test('pause during a hold lets down first', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 2_000);
   press('KeyP');
@@ -115,7 +88,7 @@ test('pause during a hold lets down first', async () => {
 });
 
 test('L lets down, N skips, R gives more rest', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 1_000);
   press('KeyL');
@@ -130,7 +103,7 @@ test('L lets down, N skips, R gives more rest', async () => {
 });
 
 test('Escape asks, and stops only when pressed again within 3 s', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   const ended = heard<{ record: DrillRecord }>(drill, 'lark-end');
   drill.begin();
   environment.pass(1_000);
@@ -149,7 +122,7 @@ test('Escape asks, and stops only when pressed again within 3 s', async () => {
 });
 
 test('cues are armed anew only when the origin moves, and never those that are over', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS);
   expect(environment.armed).toHaveLength(1);
@@ -171,7 +144,7 @@ test.each([
   ['pause, in a hold: the let-down is taken back with it', ['KeyP'], HOLD_AT_MS + 4_000],
   ['stop', ['Escape', 'Escape'], HOLD_AT_MS + 15_000],
 ] as const)('%s silences what was armed in the same moment', async (_what, keys, atMs) => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(atMs);
   for (const [index, key] of keys.entries()) {
@@ -187,7 +160,7 @@ test.each([
   ['skip in a rest', 'KeyN', HOLD_AT_MS + 15_000],
   ['more rest', 'KeyR', HOLD_AT_MS + 15_000],
 ] as const)('%s arms in the same moment what is true now, in place of what was', async (_what, key, atMs) => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(atMs);
   expect(environment.armed).toHaveLength(1);
@@ -199,48 +172,14 @@ test.each([
   expect(again.originMs).toBeCloseTo(drill.view!.originMs!, 6);
 });
 
-test('lost time pauses, marks the rep unsure and says so', async () => {
-  const { drill, environment } = await drillOf();
-  const notices = heard<{ message: string }>(drill, 'lark-notice');
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 1_000);
-  environment.sleep(60_000);
-  environment.pass(50);
-  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap', lastRep: { outcome: 'unsure' } });
-  expect(notices.at(-1)?.message).toContain('Time was lost');
-  expect(await glanceText(drill, '.notice')).toContain('Press Resume');
-  press('KeyP');
-  expect(drill.view?.state).toBe('running');
-  expect(await glanceText(drill, '.notice')).toBe('');
-});
-
-test('a page that stood still in the middle of a long hold credits nothing that nobody heard', async () => {
-  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ holdMs: 60_000 }) });
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 4_000);
-  environment.sleep(20_000);
-  environment.pass(50);
-  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
-  expect(drill.view?.lastRep).toMatchObject({ outcome: 'unsure', heldMs: 4_000 });
-});
-
-test('a page that is only busy for four seconds goes on', async () => {
-  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ holdMs: 60_000 }) });
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 4_000);
-  environment.sleep(4_000);
-  environment.pass(50);
-  expect(drill.view).toMatchObject({ state: 'running', step: { kind: 'hold' } });
-});
-
 test('a kept session shows where it stands and waits for Resume', async () => {
-  const first = await drillOf();
+  const first = await trialDrill();
   const changes = heard<{ snapshot: SessionSnapshot }>(first.drill, 'lark-change');
   first.drill.begin();
   first.environment.pass(30_000);
   first.drill.remove();
   const resumeFrom = changes.at(-1)!.snapshot;
-  const { drill, environment } = await drillOf(trialEnvironment({ startMs: 5 }), { resumeFrom });
+  const { drill, environment } = await trialDrill({ resumeFrom }, trialEnvironment({ startMs: 5 }));
   drill.begin();
   expect(drill.view).toMatchObject({ state: 'paused', progress: { repsDone: 1 } });
   expect(environment.armed).toEqual([]);
@@ -249,7 +188,7 @@ test('a kept session shows where it stands and waits for Resume', async () => {
 });
 
 test('sound that never comes does not hold the drill back, and its trouble is told at once', async () => {
-  const { drill, environment } = await drillOf(trialEnvironment({ unlock: new Promise(() => undefined) }));
+  const { drill, environment } = await trialDrill({}, trialEnvironment({ unlock: new Promise(() => undefined) }));
   drill.begin();
   environment.pass(11_000);
   expect(drill.view?.step?.kind).toBe('draw');
@@ -257,75 +196,9 @@ test('sound that never comes does not hold the drill back, and its trouble is to
   expect(await glanceText(drill, '.notice')).toBe('No sound yet.');
 });
 
-const NO_SOUND = { kind: 'none', message: 'This device has no sound. Follow the screen.' } as const;
-
-test('a hold that can be neither seen nor heard is not credited: the drill stops there and says so', async () => {
-  const { drill, environment } = await drillOf();
-  const notices = heard<{ message: string }>(drill, 'lark-notice');
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 4_000);
-  environment.trouble(NO_SOUND);
-  environment.setSeen(false);
-  environment.pass(2_000);
-  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
-  expect(environment.armed.at(-1)).toBe('disarm');
-  expect(notices.at(-1)?.message).toBe(
-    'The page was hidden and could not be heard. A rep that was running is marked unsure. Press Resume to go on.',
-  );
-  press('KeyP');
-  environment.setSeen(true);
-  environment.trouble(undefined);
-  await drill.updateComplete;
-  expect(await glanceText(drill, '.notice')).toBe('');
-  expect(await glanceText(drill, '.place')).toBe('Set 1 of 2 · rep 2 of 2');
-});
-
-test('a rest that can be neither seen nor heard goes on, but no draw begins after it', async () => {
-  const { drill, environment } = await drillOf();
-  const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 10_000 + 3_000 + 1_000);
-  environment.trouble(NO_SOUND);
-  environment.setSeen(false);
-  environment.pass(13_000);
-  expect(drill.view).toMatchObject({ state: 'running', step: { kind: 'rest' } });
-  environment.pass(3_000);
-  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap', step: { kind: 'rest' } });
-  expect(reps.map(({ rep }) => rep.outcome)).toEqual(['held']);
-});
-
-test.each([
-  ['heard but hidden', undefined, false, 0.7, 'running'],
-  ['seen but silent', NO_SOUND, true, 0.7, 'running'],
-  ['hidden, with tones in place of words', { kind: 'wordless', message: 'Tones.' }, false, 0.7, 'running'],
-  ['hidden, and silent by choice', undefined, false, 0, 'paused'],
-] as const)('a drill that is %s', async (_what, trouble, isSeen, soundLevel, state) => {
-  const settings = { ...defaultRunnerSettings, soundLevel };
-  const { drill, environment } = await drillOf(undefined, { settings });
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 2_000);
-  environment.trouble(trouble);
-  environment.setSeen(isSeen);
-  environment.pass(4_000);
-  expect(drill.view?.state).toBe(state);
-});
-
-test('a glance at another tab, sound off, costs nothing', async () => {
-  const { drill, environment } = await drillOf(undefined, { settings: { ...defaultRunnerSettings, soundLevel: 0 } });
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 2_000);
-  environment.setSeen(false);
-  environment.pass(700);
-  environment.setSeen(true);
-  environment.pass(700);
-  environment.setSeen(false);
-  environment.pass(700);
-  expect(drill.view?.state).toBe('running');
-});
-
 test("a coach's call stands on the display from its moment to the next or the end of the hold", async () => {
   const calls = ['Shoulders low', 'Reach'];
-  const { drill, environment } = await drillOf(undefined, { prescription: trialPrescription({ calls }) });
+  const { drill, environment } = await trialDrill({ prescription: trialPrescription({ calls }) });
   drill.begin();
   environment.pass(50);
   const due = environment.armed
@@ -349,11 +222,11 @@ test("a coach's call stands on the display from its moment to the next or the en
 
 test("the archer's own steps stand on the display too, and a block without calls gives their place away", async () => {
   const settings = { ...defaultRunnerSettings, shotProcess: ['Set the hook'] };
-  const own = await drillOf(undefined, { settings, prescription: trialPrescription({ calls: 'shot-process' }) });
+  const own = await trialDrill({ settings, prescription: trialPrescription({ calls: 'shot-process' }) });
   own.drill.begin();
   own.environment.pass(HOLD_AT_MS + 9_000);
   expect(await glanceText(own.drill, '.call')).toBe('Set the hook');
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 9_000);
   await drill.updateComplete;
@@ -362,13 +235,13 @@ test("the archer's own steps stand on the display too, and a block without calls
 
 test('settings reach the sound', async () => {
   const settings = { ...defaultRunnerSettings, soundLevel: 0.2, quiet: true };
-  const { drill, environment } = await drillOf(undefined, { settings });
+  const { drill, environment } = await trialDrill({ settings });
   drill.begin();
   expect(environment.settings[0]).toEqual({ level: 0.2, voice: 'both', quiet: true });
 });
 
 test('every button is at least 64 px high, and the number in a hold at least 38 % of the shorter side', async () => {
-  const { drill, environment } = await drillOf();
+  const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS + 100);
   await drill.updateComplete;
@@ -389,7 +262,7 @@ test('every button is at least 64 px high, and the number in a hold at least 38 
 });
 
 test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing in any phase, theme %s', async (theme) => {
-  const { drill, environment } = await drillOf(undefined, { settings: { ...defaultRunnerSettings, theme } });
+  const { drill, environment } = await trialDrill({ settings: { ...defaultRunnerSettings, theme } });
   drill.style.height = '100vh';
   expect((await axe.run(drill, { resultTypes: ['violations'] })).violations).toEqual([]);
   drill.begin();

@@ -1,7 +1,7 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
-import { trialEnvironment, trialPrescription } from './trial-environment.ts';
+import { trialDrill } from './trial-drill.ts';
 
 // Cues follow from the prescription of the trial: ready at 0 s, draw at 10, hold at 13, half at 18, count at 20, 21 and 22.
 
@@ -11,16 +11,7 @@ afterEach(() => {
 });
 
 async function drillOf(settings: Partial<RunnerSettings> = {}) {
-  const environment = trialEnvironment();
-  const drill = document.createElement('lark-drill');
-  Object.assign(drill, {
-    prescription: trialPrescription(),
-    environment,
-    settings: { ...defaultRunnerSettings, ...settings },
-  });
-  drill.style.height = '100vh';
-  document.body.append(drill);
-  await drill.updateComplete;
+  const { drill, environment } = await trialDrill({ settings: { ...defaultRunnerSettings, ...settings } });
   const glance = drill.renderRoot.querySelector('lark-glance')!;
   const edge = () => glance.renderRoot.querySelector<HTMLElement>('.edge')!;
   /** Whether the edge was brightened while the clock went on. */
