@@ -42,20 +42,33 @@ export function requirePackages() {
   }
 }
 
-function isDebian() {
-  return existsSync('/etc/os-release') && /^ID(_LIKE)?=.*debian/m.test(readFileSync('/etc/os-release', 'utf8'));
+/** Whether Debian's packages can be installed here. */
+function canInstall() {
+  const isDebian =
+    existsSync('/etc/os-release') && /^ID(_LIKE)?=.*debian/m.test(readFileSync('/etc/os-release', 'utf8'));
+  return isDebian && process.getuid?.() === 0;
+}
+
+let areListsFresh = false;
+
+/** Installs by apt-get; the package lists are fetched once. @returns whether both went well */
+function install(args, options) {
+  const aptGet = (...words) =>
+    spawnSync('apt-get', words, { ...options, env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } }).status ===
+    0;
+  areListsFresh ||= aptGet('update', '-qq');
+  return aptGet('install', '-y', '-qq', ...args) && areListsFresh;
 }
 
 /** Finds Chromium, or installs Debian's where that can be done; ends with one line where it cannot. */
 export function requireChromium() {
   const found = findChromium();
   if (found) return found;
-  if (!isDebian() || process.getuid?.() !== 0) {
+  if (!canInstall()) {
     fail('no Chromium found: install Chromium or Chrome, or set CHROMIUM_PATH to its program.');
   }
   say("installing Debian's chromium …");
-  const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
-  const done = run('apt-get', ['update', '-qq'], quiet) && run('apt-get', ['install', '-y', '-qq', 'chromium'], quiet);
+  const done = install(['chromium'], { stdio: 'inherit' });
   const path = findChromium();
   if (!done || !path) fail('apt-get could not install chromium: its own words are above.');
   return path;
@@ -66,14 +79,8 @@ const FIREFOX_WAIT_MS = 120_000;
 
 /** Installs Debian's Firefox for the second browser's journey, where that is quickly done. Without it that journey says so and passes. */
 export function tryFirefox() {
-  if (findFirefox() || !isDebian() || process.getuid?.() !== 0) return;
+  if (findFirefox() || !canInstall()) return;
   say("installing Debian's firefox-esr, for the journey in a second browser …");
-  const options = {
-    stdio: 'ignore',
-    timeout: FIREFOX_WAIT_MS,
-    env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
-  };
-  spawnSync('apt-get', ['update', '-qq'], options);
-  spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'firefox-esr'], options);
+  install(['--no-install-recommends', 'firefox-esr'], { stdio: 'ignore', timeout: FIREFOX_WAIT_MS });
   if (!findFirefox()) say('Firefox could not be installed here; the journey in a second browser will be left out.');
 }
