@@ -1,18 +1,11 @@
 import 'fake-indexeddb/auto';
-import { createJournal, type DayEntry, type DrillRecord } from '@larkhold/engine';
+import { createJournal, type DayEntry } from '@larkhold/engine';
 import { expect, it } from 'vitest';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
+import { record } from './trial/trial-record.ts';
 
 const open = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T08:00:00.000Z' });
-const record: DrillRecord = {
-  id: 'a',
-  program: 'Slow mornings',
-  date: '2026-05-01',
-  startedAt: '2026-05-01T08:00:00Z',
-  endedAt: '2026-05-01T08:10:00Z',
-  reps: [],
-};
 
 // The clock was three hours ahead at the first edit and had been put right before the second.
 const first = '2026-05-01T13:00:00.000Z';

@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import type { DayEntry, DrillRecord } from '@larkhold/engine';
+import type { DayEntry } from '@larkhold/engine';
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
 import { openIdbAdapter } from './idb-adapter.ts';
@@ -8,18 +8,11 @@ import { createMemoryAdapter } from './memory-adapter.ts';
 import { migrationSteps } from './migrations.ts';
 import { openStore } from './open-store.ts';
 import { dumpDatabase } from './raw-dump.ts';
+import { record } from './trial/trial-record.ts';
 import { StoreError } from './trouble.ts';
 
 const now = (): string => '2026-05-01T10:00:00.000Z';
 const day: DayEntry = { date: '2026-05-01', feel: 3, editedAt: '2026-05-01T09:00:00Z' };
-const record: DrillRecord = {
-  id: 'a',
-  program: 'Slow mornings',
-  date: '2026-05-01',
-  startedAt: '2026-05-01T08:00:00Z',
-  endedAt: '2026-05-01T08:10:00Z',
-  reps: [],
-};
 const running = {
   program: 'Slow mornings',
   prescription: { programTitle: '', date: '2026-05-01', blocks: [], reasons: [], cautions: [], durationMs: 0 },
