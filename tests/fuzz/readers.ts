@@ -8,6 +8,7 @@ import {
   formatProgram,
   formatQuickLine,
   layOut,
+  parseCount,
   parseHandOver,
   parseJournal,
   parseProgram,
@@ -17,15 +18,14 @@ import {
 import { formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
 import fc from 'fast-check';
 import { deflateSync } from 'fflate';
-import { createDraftKeeper } from '../../apps/web/src/bench/draft-keeper.ts';
-import { readNumber } from '../../apps/web/src/bench/read-number.ts';
-import { readSteps } from '../../apps/web/src/notes/shot-steps.ts';
-import { routeOf } from '../../apps/web/src/routing.ts';
-import { closeInterrupted } from '../../apps/web/src/safety/close-interrupted.ts';
-import { pastedProgram } from '../../apps/web/src/share/pasted-program.ts';
-import { formatPayload, parsePayload } from '../../apps/web/src/share/program-link.ts';
-import { parseCount } from '../../apps/web/src/week/day-lines.ts';
-import { readIncoming } from '../../apps/web/src/week/read-incoming.ts';
+import { readIncoming } from '../../apps/web/src/journal/week/read-incoming.ts';
+import { readSteps } from '../../apps/web/src/kit/shot-steps.ts';
+import { closeInterrupted } from '../../apps/web/src/line/close-interrupted.ts';
+import { createDraftKeeper } from '../../apps/web/src/rack/bench/draft-keeper.ts';
+import { readNumber } from '../../apps/web/src/rack/bench/read-number.ts';
+import { pastedProgram } from '../../apps/web/src/rack/share/pasted-program.ts';
+import { formatPayload, parsePayload } from '../../apps/web/src/rack/share/program-link.ts';
+import { routeOf } from '../../apps/web/src/shell/routing.ts';
 import { damaged, hostileJson, hostileLine, misfilled } from './hostile-text.ts';
 
 /** What a reader made of a text. `again` reads what the accepted value is written as, and writes it once more. */

@@ -1,7 +1,7 @@
 import { builtInPrograms, createJournal, type DrillRecord, estimateMaxHold } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
 import { describe, expect, it } from 'vitest';
-import { daysPerWeekOf } from '../../apps/web/src/plan/plan-settings.ts';
+import { daysPerWeekOf } from '../../apps/web/src/rack/plan/plan-settings.ts';
 
 describe('days a week', () => {
   // ACSM position stand, Ratamess et al. 2009, Med Sci Sports Exerc 41(3):687: novice 2-3, intermediate 3-4, advanced 4-5 days a week.

@@ -76,7 +76,7 @@ describe('a prediction', () => {
       { kind: 'rest', startMs: rep * 40_000 + 20_000, durationMs: 20_000, block: 0, set: 0, rep, hand: 'usual' },
     ]);
     const maxHoldSeconds = -Math.log(1 - (0.00168 * 0.3) / (0.0182 * 0.7)) / 0.00168;
-    const { failsAt } = predictSession({ steps, cues: [], durationMs: 120_000 }, { maxHoldSeconds });
+    const { failsAt } = predictSession({ steps }, { maxHoldSeconds });
     expect(failsAt).toMatchObject({ rep: 1 });
     expect(Math.abs((failsAt?.secondsIn ?? 0) - 12)).toBeLessThan(0.3);
   });

@@ -2,7 +2,7 @@ import { type DrillRecord, formatJournal, type Outcome } from '@larkhold/engine'
 import type { Page } from 'playwright-core';
 import { storedDrills } from '../journeys/stored-rows.ts';
 import { correctKnown } from './known-reps.ts';
-import type { Life } from './year.ts';
+import type { Life } from './soaked-life.ts';
 
 const outcomeWords = { held: 'Held', short: 'Short', skipped: 'Skipped', unsure: 'Unsure' } as const;
 const outcomes: readonly [Outcome, ...Outcome[]] = ['held', 'short', 'skipped', 'unsure'];

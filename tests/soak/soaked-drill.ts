@@ -1,7 +1,7 @@
 import { passToHold } from '../journeys/fast-time.ts';
 import type { KnownRep } from './known-reps.ts';
 import { type Death, deaths } from './soaked-browser.ts';
-import type { Life } from './year.ts';
+import type { Life } from './soaked-life.ts';
 
 /** What can go wrong while a hold is under way. */
 export const holdFaults = [...deaths, 'slept', 'second tab'] as const;

@@ -1,10 +1,11 @@
 import { holdsFile, takeProgram } from '../journeys/drill-program.ts';
 import { storedDrills } from '../journeys/stored-rows.ts';
-import { createDice, type Dice } from './dice.ts';
+import { createDice } from './dice.ts';
 import { correctOne, removeOne, takeIn } from './errands.ts';
-import { countReps, differences, type KnownRep } from './known-reps.ts';
+import { countReps, differences } from './known-reps.ts';
 import { type PageSize, SoakedBrowser } from './soaked-browser.ts';
 import { type HoldFault, holdFaults, liveDrill } from './soaked-drill.ts';
+import type { Life } from './soaked-life.ts';
 
 /** What a soak found. */
 export interface SoakReport {
@@ -23,15 +24,6 @@ export interface SoakReport {
   early: PageSize;
   late: PageSize;
   daysOfLastPage: number;
-}
-
-/** What the model knows, and what it counts. */
-export interface Life {
-  readonly browser: SoakedBrowser;
-  readonly dice: Dice;
-  /** The reps of each drill that is in the journal, the oldest first. */
-  readonly known: KnownRep[][];
-  count(what: string): void;
 }
 
 const DAY_MS = 86_400_000;

@@ -1,29 +1,28 @@
 import { ContextProvider } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { type App, appContext } from './app-context.ts';
-import './backup/backup-notice.ts';
+import { type App, appContext } from './shell/app-context.ts';
+import './kit/backup-notice.ts';
 import './journal/lark-journal.ts';
 import './kit/lark-kit.ts';
 import './line/lark-line.ts';
-import { appStyles } from './look/app-styles.ts';
-import { keepFocus } from './look/keep-focus.ts';
-import { controlStyles, pageStyles } from './look/page-styles.ts';
+import { controlStyles, keepFocus, pageStyles } from '@larkhold/ui';
+import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
 import './rack/lark-program.ts';
-import { hrefOf, type Place, places, type Route, routeOf } from './routing.ts';
+import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
 
 const titles: Readonly<Record<Place, string>> = { line: 'Line', rack: 'Rack', journal: 'Journal', kit: 'Kit' };
 
 /** Loaded when they are first opened. */
 const pages = {
-  week: () => import('./week/week-page.ts'),
-  trends: () => import('./trends/trends-page.ts'),
-  coach: () => import('./coach/coach-page.ts'),
-  milestones: () => import('./milestones/milestones-page.ts'),
-  bench: () => import('./bench/bench-page.ts'),
-  open: () => import('./share/lark-open-link.ts'),
-  plan: () => import('./plan/plan-page.ts'),
+  week: () => import('./journal/week/week-page.ts'),
+  trends: () => import('./journal/trends/trends-page.ts'),
+  coach: () => import('./journal/coach/coach-page.ts'),
+  milestones: () => import('./journal/milestones/milestones-page.ts'),
+  bench: () => import('./rack/bench/bench-page.ts'),
+  open: () => import('./rack/share/lark-open-link.ts'),
+  plan: () => import('./rack/plan/plan-page.ts'),
 };
 
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */

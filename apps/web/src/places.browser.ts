@@ -2,8 +2,8 @@ import { type DrillRecord, formatProgram } from '@larkhold/engine';
 import { openStore } from '@larkhold/store';
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type AppState, createAppState } from './app-state.ts';
-import './look/tokens.css';
+import { type AppState, createAppState } from './shell/app-state.ts';
+import '@larkhold/ui/tokens.css';
 import './lark-app.ts';
 import type { LarkApp } from './lark-app.ts';
 

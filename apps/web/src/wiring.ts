@@ -1,15 +1,16 @@
+import '@larkhold/ui/tokens.css';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
 import { askForPersistence, dumpDatabase, openStore } from '@larkhold/store';
-import { createAppState } from './app-state.ts';
-import { folderPicker } from './backup/backup-folder.ts';
+import { createAppState } from './shell/app-state.ts';
+import { folderPicker } from './shell/backup-folder.ts';
 import './lark-app.ts';
-import { createDrillLock } from './safety/drill-lock.ts';
-import { keepVersion } from './safety/newer-version.ts';
-import { allowOwnScripts } from './safety/own-scripts.ts';
-import { watchDay } from './safety/watch-day.ts';
-import { saveFile } from './save-file.ts';
-import { usualWeekStart } from './week/usual-week-start.ts';
+import { createDrillLock } from './shell/drill-lock.ts';
+import { keepVersion } from './shell/newer-version.ts';
+import { allowOwnScripts } from './shell/own-scripts.ts';
+import { saveFile } from './shell/save-file.ts';
+import { usualWeekStart } from './shell/usual-week-start.ts';
+import { watchDay } from './shell/watch-day.ts';
 
 // The only place where the real clock, sound, store and screen meet.
 allowOwnScripts();

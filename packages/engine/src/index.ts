@@ -1,3 +1,22 @@
+export * from './demo/demo-diary.ts';
+export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './demo/demo-journal.ts';
+export { type CalendarOptions, formatCalendar } from './exchange/format-calendar.ts';
+export { formatCsv, formatDaysCsv, formatDrillsCsv, formatRepsCsv } from './exchange/format-csv.ts';
+export { formatPlanCalendar, type PlanCalendarOptions, type PlannedDay } from './exchange/format-plan-calendar.ts';
+export {
+  answerHandOver,
+  type CoachAnswer,
+  coachAnswerSchema,
+  commentedWeek,
+  createHandOver,
+  formatHandOver,
+  type HandOver,
+  type HandOverInput,
+  handOverSchema,
+  parseHandOver,
+} from './exchange/hand-over.ts';
+export { formatJournal, formatLines, journalFileSchema, parseJournal } from './exchange/journal-file.ts';
+export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
 export { estimateMaxHold, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
 export type { Joint } from './fatigue/joint.ts';
@@ -13,36 +32,19 @@ export {
 export { sustainedHoldSeconds } from './fatigue/sustained-hold.ts';
 export { type Comparison, compareJournals, type JournalComparison } from './journal/compare-journals.ts';
 export { correctOutcome } from './journal/correct-outcome.ts';
-export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './journal/demo-journal.ts';
+export * from './journal/day-lines.ts';
 export * from './journal/drill-record.ts';
 export { compareInstants, isSame } from './journal/edit-order.ts';
-export { type CalendarOptions, formatCalendar } from './journal/format-calendar.ts';
-export { formatCsv, formatDaysCsv, formatDrillsCsv, formatRepsCsv } from './journal/format-csv.ts';
-export { formatPlanCalendar, type PlanCalendarOptions, type PlannedDay } from './journal/format-plan-calendar.ts';
-export {
-  answerHandOver,
-  type CoachAnswer,
-  coachAnswerSchema,
-  commentedWeek,
-  createHandOver,
-  formatHandOver,
-  type HandOver,
-  type HandOverInput,
-  handOverSchema,
-  parseHandOver,
-} from './journal/hand-over.ts';
 export * from './journal/journal.ts';
-export { formatJournal, formatLines, journalFileSchema, parseJournal } from './journal/journal-file.ts';
 export { createJournal, mergeJournals, visibleJournal } from './journal/merge-journals.ts';
-export { type FileFormat, type FileProblem, pointerTo, readFile } from './journal/read-file.ts';
-export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './journal/totals.ts';
-export { weekTotals } from './journal/week-totals.ts';
 export { type DailyLoads, dailyLoads } from './load/daily-loads.ts';
 export { drawImpulse } from './load/draw-impulse.ts';
 export { holdTime } from './load/hold-time.ts';
 export { drawLengthInches, ON_FINGERS_CAUTION, onFingersWeightLbf } from './load/on-fingers-weight.ts';
 export { sessionLoad } from './load/session-load.ts';
+export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './load/totals.ts';
 export { type WeekLoad, weekLoad } from './load/week-load.ts';
+export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
 export type { Archer } from './prescription/archer-limits.ts';
 export { explain } from './prescription/explain.ts';
@@ -50,6 +52,7 @@ export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export { type PlanInput, type PlannedDrill, type PlanRow, planWeeks } from './prescription/plan-weeks.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
+export * from './prescription/time-under-tension.ts';
 export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';
 export * from './program/built-in-programs.ts';
 export * from './program/format-program.ts';
@@ -57,6 +60,7 @@ export { migrateProgram, type ProgramMigration, programVersion } from './program
 export * from './program/parse-program.ts';
 export type { Problem } from './program/problem.ts';
 export * from './program/program.ts';
+export * from './program/program-id.ts';
 export { programJsonSchema } from './program/program-json-schema.ts';
 export {
   formatQuickLine,
@@ -69,7 +73,19 @@ export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './
 export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session/session-snapshot.ts';
 export * from './session/session-view.ts';
 export { MORE_REST_MS, type Walk } from './session/walk.ts';
+export * from './summary/chosen-program.ts';
+export * from './summary/drills-by-day.ts';
+export * from './summary/load-sums.ts';
+export * from './summary/milestones-shown.ts';
+export * from './summary/notes-shown.ts';
+export * from './summary/program-outline.ts';
+export * from './summary/shooting-places.ts';
+export * from './summary/squad-summary.ts';
+export * from './summary/trend-series.ts';
+export * from './summary/week-summary.ts';
+export * from './summary/weeks-ahead.ts';
 export { layOut, REST_OVER_MS } from './timeline/lay-out.ts';
 export * from './timeline/timeline.ts';
 export { dayNumber, dayOfNumber, isoWeek, mondayNumber } from './units/calendar-day.ts';
+export * from './units/iso-weeks.ts';
 export { poundsForceToNewtons } from './units/pounds-force.ts';

@@ -1,9 +1,8 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
+import { drillWords, formatSeconds, formatTimeOfDay, formatWeight, placeOfRep } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { formatSeconds, formatTimeOfDay, formatWeight } from '../format-for-people.ts';
-import { drillWords, placeOfRep } from '../line/rep-words.ts';
-import { PlaceElement } from '../place-element.ts';
+import { PlaceElement } from '../shell/place-element.ts';
 
 const outcomes: readonly { outcome: Outcome; words: string }[] = [
   { outcome: 'held', words: 'Held' },

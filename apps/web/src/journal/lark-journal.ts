@@ -1,16 +1,16 @@
 import type { DrillRecord } from '@larkhold/engine';
+import { DEMO_PREFIX } from '@larkhold/engine';
+import { formatDayFrom } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
-import type { App } from '../app-context.ts';
-import { DEMO_PREFIX } from '../demo-diary.ts';
-import { formatDayFrom } from '../format-for-people.ts';
-import '../line/lark-day-strip.ts';
-import '../load/load-summary.ts';
-import { PlaceElement } from '../place-element.ts';
-import { hrefOf } from '../routing.ts';
-import { saveJournal } from '../week/save-journal.ts';
-import { drillsByDay } from './drills-by-day.ts';
+import type { App } from '../shell/app-context.ts';
+import '@larkhold/ui';
+import './load/load-summary.ts';
+import { drillsByDay } from '@larkhold/engine';
+import { PlaceElement } from '../shell/place-element.ts';
+import { hrefOf } from '../shell/routing.ts';
+import { saveJournal } from '../shell/save-journal.ts';
 import './lark-drill-entry.ts';
 
 /** Days shown at first, and more at each press. */

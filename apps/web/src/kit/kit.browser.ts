@@ -1,8 +1,8 @@
 import { openStore } from '@larkhold/store';
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { type AppState, createAppState } from '../app-state.ts';
-import '../look/tokens.css';
+import { type AppState, createAppState } from '../shell/app-state.ts';
+import '@larkhold/ui/tokens.css';
 import './lark-kit-controls.ts';
 import './lark-kit-display.ts';
 

@@ -1,6 +1,6 @@
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { PlaceElement } from '../place-element.ts';
+import { PlaceElement } from '../shell/place-element.ts';
 
 /** The shorter side of a bank card, millimetres. @source ISO/IEC 7810:2019, ID-1: 85.60 mm by 53.98 mm */
 export const CARD_SIDE_MM = 53.98;

@@ -1,11 +1,11 @@
 import '@larkhold/runner';
 import { createKit, type Kit } from '@larkhold/store';
+import { tickOf } from '@larkhold/ui';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { pressSourcesOf } from '../line/press-sources-of.ts';
-import { PlaceElement } from '../place-element.ts';
+import { PlaceElement } from '../shell/place-element.ts';
+import { pressSourcesOf } from '../shell/press-sources-of.ts';
 import { kitStyles } from './kit-styles.ts';
-import { tickOf } from './tick-of.ts';
 
 const actions = {
   begin: 'Begin',

@@ -1,15 +1,15 @@
 import { characterHeightMm, digitLegibility, EASY_ARC_MINUTES, sightPathM } from '@larkhold/runner';
 import type { Kit } from '@larkhold/store';
+import { choiceOf } from '@larkhold/ui';
+import { formatDistance } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import { formatDistance } from '../format-for-people.ts';
-import { pixelMmOf, sightOf } from '../line/runner-settings-of.ts';
-import { PlaceElement } from '../place-element.ts';
-import { choiceOf } from './choice-of.ts';
+import { PlaceElement } from '../shell/place-element.ts';
+import { pixelMmOf, sightOf } from '../shell/runner-settings-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-card-size.ts';
+import { tickOf } from '@larkhold/ui';
 import { measureDigitPx } from './measured-digits.ts';
-import { tickOf } from './tick-of.ts';
 
 /** How the archer looks at the display: colours, distance, mirror, full screen, and whether the digits are large enough there. */
 @customElement('lark-kit-display')

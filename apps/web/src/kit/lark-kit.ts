@@ -1,18 +1,18 @@
 import type { CueKind } from '@larkhold/engine';
+import { DEMO_PREFIX } from '@larkhold/engine';
+import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { App } from '../app-context.ts';
-import { DEMO_PREFIX } from '../demo-diary.ts';
-import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from '../format-for-people.ts';
-import { PlaceElement } from '../place-element.ts';
-import '../safety/lark-integrity.ts';
-import '../notes/lark-shot-process.ts';
-import '../backup/backup-settings.ts';
-import { choiceOf } from './choice-of.ts';
+import type { App } from '../shell/app-context.ts';
+import { PlaceElement } from '../shell/place-element.ts';
+import './lark-integrity.ts';
+import './lark-shot-process.ts';
+import './backup-settings.ts';
+import { choiceOf } from '@larkhold/ui';
 import { kitStyles } from './kit-styles.ts';
 import './lark-kit-controls.ts';
 import './lark-kit-display.ts';
-import { tickOf } from './tick-of.ts';
+import { tickOf } from '@larkhold/ui';
 
 const cueButtons: readonly { kind: CueKind; words: string }[] = [
   { kind: 'ready', words: 'Get ready' },

@@ -1,10 +1,10 @@
 import type { PrescribedBlock, Prescription, Reason } from '@larkhold/engine';
+import { controlStyles, pageStyles } from '@larkhold/ui';
+import type { Units } from '@larkhold/words';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { Units } from '../format-for-people.ts';
-import { controlStyles, pageStyles } from '../look/page-styles.ts';
-import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '../why/block-numbers.ts';
-import { whyLine, whyStyles } from '../why/why-line.ts';
+import { whyLine, whyStyles } from '../shell/why-line.ts';
 
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;

@@ -1,10 +1,9 @@
 import type { DrillRecord, Prescription } from '@larkhold/engine';
+import { controlStyles, pageStyles } from '@larkhold/ui';
+import { drillWords, formatReps, placeOfRep, repWords } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { formatReps } from '../format-for-people.ts';
-import { controlStyles, pageStyles } from '../look/page-styles.ts';
-import { hrefOf } from '../routing.ts';
-import { drillWords, placeOfRep, repWords } from './rep-words.ts';
+import { hrefOf } from '../shell/routing.ts';
 
 /**
  * What was logged, and what it changes next.

@@ -1,7 +1,7 @@
+import { controlStyles, pageStyles } from '@larkhold/ui';
+import { formatCounted } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { formatCounted } from '../format-for-people.ts';
-import { controlStyles, pageStyles } from '../look/page-styles.ts';
 import type { ReadProgramFile } from './read-program-file.ts';
 
 /**

@@ -1,19 +1,20 @@
 import { layOut, type Prescription } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { App } from '../app-context.ts';
-import '../fatigue/fatigue-curve.ts';
-import { formatDuration, type Units } from '../format-for-people.ts';
-import '../line/lark-cue-track.ts';
-import { PlaceElement } from '../place-element.ts';
-import { blockSentence, idOf, ladderSentences, timeUnderTensionMs, toolWords } from '../program-words.ts';
-import { benchHref, hrefOf, planHref } from '../routing.ts';
-import '../notes/lark-notes.ts';
-import '../share/lark-share.ts';
-import { todaysPrescription } from '../todays-prescription.ts';
-import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '../why/block-numbers.ts';
-import { whyLine, whyStyles } from '../why/why-line.ts';
-import './lark-timeline-picture.ts';
+import type { App } from '../shell/app-context.ts';
+import '../shell/fatigue-curve.ts';
+import { formatDuration, type Units } from '@larkhold/words';
+import '../shell/lark-cue-track.ts';
+import { idOf, timeUnderTensionMs } from '@larkhold/engine';
+import { blockSentence, ladderSentences, toolWords } from '@larkhold/words';
+import { PlaceElement } from '../shell/place-element.ts';
+import { benchHref, hrefOf, planHref } from '../shell/routing.ts';
+import '../shell/lark-notes.ts';
+import './share/lark-share.ts';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '@larkhold/words';
+import { todaysPrescription } from '../shell/todays-prescription.ts';
+import { whyLine, whyStyles } from '../shell/why-line.ts';
+import '@larkhold/ui';
 
 /**
  * One program in full: what it asks, how it grows, where its numbers come from.

@@ -2,10 +2,10 @@
 import { builtInPrograms, formatProgram, type Program } from '@larkhold/engine';
 import { openStore } from '@larkhold/store';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type AppState, createAppState } from '../app-state.ts';
+import { type AppState, createAppState } from '../shell/app-state.ts';
 import '../lark-app.ts';
 import type { LarkApp } from '../lark-app.ts';
-import { formatLink } from '../share/program-link.ts';
+import { formatLink } from './share/program-link.ts';
 
 const stranger: Program = { ...builtInPrograms[0]!, id: undefined, title: 'Attic mornings' };
 const text = formatProgram(stranger);

@@ -1,5 +1,4 @@
-import { type Problem, type Program, parseProgram } from '@larkhold/engine';
-import { idOf } from '../program-words.ts';
+import { idOf, type Problem, type Program, parseProgram } from '@larkhold/engine';
 
 /** What a file turned out to be. */
 export type ReadProgramFile =

@@ -1,9 +1,18 @@
-import type { Step, Timeline } from '../timeline/timeline.ts';
 import { type Compartments, FRESH, solveSteady } from './compartments.ts';
 import { DRAW_JOINT, HALF_DRAWN_SHARE, holdFraction } from './hold-fraction.ts';
 
 /** Longest hold that is believed, seconds. */
 export const MOST_HOLD_SECONDS = 3600;
+
+/** A step as the model reads it: the shape of a timeline's steps. Times are milliseconds. */
+export interface LoadedStep {
+  kind: 'ready' | 'draw' | 'hold' | 'letDown' | 'rest' | 'setRest';
+  startMs: number;
+  durationMs: number;
+  block: number;
+  set: number;
+  rep: number;
+}
 
 /** What a rep leaves. */
 export interface RepReserve {
@@ -36,7 +45,10 @@ export interface SessionPrediction {
  * @source Xia & Frey-Law 2008, J Biomech 41:3046 (model), shoulder rates of Frey-Law, Looft & Heitsman 2012, J Biomech 45:1803. Loads while
  * drawing and the meaning of reserve are ours. Not calibrated on archers: show it with FATIGUE_CAUTION.
  */
-export function predictSession(timeline: Timeline, archer: { maxHoldSeconds: number }): SessionPrediction {
+export function predictSession(
+  timeline: { steps: readonly LoadedStep[] },
+  archer: { maxHoldSeconds: number },
+): SessionPrediction {
   const { maxHoldSeconds } = archer;
   if (!(maxHoldSeconds > 0 && maxHoldSeconds <= MOST_HOLD_SECONDS))
     throw new RangeError(
@@ -71,7 +83,7 @@ export function predictSession(timeline: Timeline, archer: { maxHoldSeconds: num
  * @param step of a timeline
  * @returns share of the weight at full draw, 0 to 1
  */
-export function loadShare(step: Pick<Step, 'kind'>): number {
+export function loadShare(step: Pick<LoadedStep, 'kind'>): number {
   if (step.kind === 'hold') return 1;
   return step.kind === 'draw' || step.kind === 'letDown' ? HALF_DRAWN_SHARE : 0;
 }

@@ -1,4 +1,4 @@
-import type { RepRecord } from './drill-record.ts';
+import type { RepRecord } from './rep-record.ts';
 
 const MOST_REPS = 20_000;
 const KEY_COUNT = 7;

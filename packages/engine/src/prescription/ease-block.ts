@@ -1,6 +1,7 @@
 import type { DayEntry } from '../journal/journal.ts';
 import type { Block } from '../program/program.ts';
 import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
+import type { Ease } from './ease.ts';
 import type { PrescribedBlock, Reason } from './prescription.ts';
 import type { PastSession } from './program-sessions.ts';
 import { readDay } from './read-day.ts';
@@ -11,14 +12,6 @@ import { taper } from './taper.ts';
 export const PAIN_DAYS = 14;
 /** So many arrows in a day are many: about two rounds of 72. Common practice, no source. */
 export const MANY_ARROWS = 140;
-
-/** One cause to do less today: the share of the reps that is kept. */
-export interface Ease {
-  rule: string;
-  keep: number;
-  facts: Reason['facts'];
-  because: string;
-}
 
 /** What is known of today before the numbers are made. */
 export interface Condition {

@@ -1,4 +1,4 @@
-import type { Choice } from './fit-minutes.ts';
+import type { Choice } from './fit-choice.ts';
 import type { PrescribedBlock } from './prescription.ts';
 
 /** The most worth that a way of so much time and worth can come to when the earlier blocks are added. */

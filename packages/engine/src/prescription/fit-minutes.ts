@@ -1,14 +1,7 @@
 import { type Bound, filterChoices, fittingBound } from './fit-bound.ts';
+import type { Choice } from './fit-choice.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import { READY_MS } from './timeline-duration.ts';
-
-/** One way to do a block. `worth` ranks ways: time held first, then sets. */
-export interface Choice {
-  sets: number;
-  reps: number;
-  timeMs: number;
-  worth: number;
-}
 
 /**
  * The best ways to do a block and those after it, in rising time and worth: no way is both longer and worth no more than another. The arrays

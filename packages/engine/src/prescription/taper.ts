@@ -1,4 +1,4 @@
-import type { Ease } from './ease-block.ts';
+import type { Ease } from './ease.ts';
 import { dayWords } from './reason-words.ts';
 
 /** The last days before a competition in which less is done. */

@@ -1,0 +1,248 @@
+import {
+  answerHandOver,
+  formatHandOver,
+  type HandOver,
+  isoWeek,
+  type Program,
+  parseProgram,
+  weekTotals,
+} from '@larkhold/engine';
+import { formatCount, formatDay, formatDuration } from '@larkhold/words';
+import { css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../../shell/app-context.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+import { fileNameOf } from '../../shell/save-file.ts';
+import '@larkhold/ui';
+import { shiftWeek } from '@larkhold/engine';
+import { weekTitle } from '@larkhold/words';
+
+/** Weeks that the sheet lists, the last one first. */
+const WEEKS_SHOWN = 8;
+/** Notes that the sheet lists. */
+const NOTES_SHOWN = 20;
+
+/**
+ * One archer's hand-over as a coach reads it, and the answer.
+ *
+ * @prop handOver the archer's file; it is never changed
+ */
+@customElement('archer-sheet')
+export class ArcherSheet extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      table {
+        width: 100%;
+        margin: 0.8rem 0;
+        border-collapse: collapse;
+        font-variant-numeric: tabular-nums;
+      }
+      th,
+      td {
+        padding: 0.4rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-align: right;
+        font-weight: 400;
+      }
+      th:first-child {
+        text-align: left;
+      }
+      thead th {
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      form {
+        display: grid;
+        gap: 0.9rem;
+        margin-top: 0.8rem;
+      }
+      form label {
+        font-weight: 600;
+      }
+      label > input,
+      textarea {
+        display: block;
+        width: 100%;
+      }
+      .text {
+        white-space: pre-line;
+        overflow-wrap: anywhere;
+      }
+      dt {
+        margin-top: 0.5rem;
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      h3 {
+        margin: 1.1rem 0 0.4rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) handOver: HandOver | undefined;
+  @state() private by = '';
+  @state() private comment = '';
+  @state() private program: Program | undefined;
+  @state() private said = '';
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('handOver')) return;
+    this.comment = '';
+    this.program = undefined;
+    this.said = '';
+  }
+
+  override render() {
+    const { app, handOver } = this;
+    if (!app || !handOver) return nothing;
+    const page = handOver.weeks.at(-1);
+    return html`<section aria-labelledby="archer">
+      <h2 id="archer">${handOver.archer}</h2>
+      <p class="dim">
+        ${formatDay(handOver.from, 'year')} to ${formatDay(handOver.to, 'year')}${handOver.includesNotes ? '' : ', without notes'}
+      </p>
+      <dl>
+        ${this.#words('Major goal', handOver.majorGoal?.text)} ${this.#words("Last week's goal", page?.goal)}
+        ${this.#words('Focus', page?.focus)}
+        ${this.#words('Programs', handOver.programs.map(({ title }) => title).join(', '))}
+      </dl>
+      ${this.#weeks(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
+    </section>`;
+  }
+
+  #words(name: string, text: string | undefined) {
+    return text ? html`<dt>${name}</dt><dd class="text">${text}</dd>` : nothing;
+  }
+
+  #weeks(handOver: HandOver) {
+    const last = isoWeek(handOver.to);
+    const first = isoWeek(handOver.from);
+    const weeks = Array.from({ length: WEEKS_SHOWN }, (_, index) => shiftWeek(last, -index)).filter(
+      (week) => week >= first,
+    );
+    return html`<table aria-label="Week by week">
+      <thead>
+        <tr>
+          <th scope="col">Week</th>
+          <th scope="col">Drills</th>
+          <th scope="col">Held</th>
+          <th scope="col">At full draw</th>
+          <th scope="col">Arrows</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${weeks.map((week) => {
+          const { drillsCount, heldCount, repsCount, holdMs, arrowsCount } = weekTotals(handOver, week);
+          return html`<tr>
+            <th scope="row">${weekTitle(week)}</th>
+            <td>${formatCount(drillsCount)}</td>
+            <td>${formatCount(heldCount)}/${formatCount(repsCount)}</td>
+            <td>${formatDuration(holdMs)}</td>
+            <td>${formatCount(arrowsCount)}</td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+    <p class="dim small">Held: reps held in full, of all reps. At full draw: every hold added up, as far as it was held.</p>`;
+  }
+
+  #notes(handOver: HandOver) {
+    const notes = [...handOver.drills, ...handOver.days]
+      .flatMap(({ date, note, pain }) =>
+        note || pain ? [{ date, words: [pain ? 'Pain.' : '', note ?? ''].join(' ').trim() }] : [],
+      )
+      .sort((a, b) => (a.date < b.date ? 1 : -1))
+      .slice(0, NOTES_SHOWN);
+    if (notes.length === 0) return nothing;
+    return html`<h3>Pain and notes</h3>
+      <ul>
+        ${notes.map(({ date, words }) => html`<li class="text"><span class="dim">${formatDay(date, 'short')}</span> ${words}</li>`)}
+      </ul>`;
+  }
+
+  #answers({ answers }: HandOver) {
+    if (answers.length === 0) return nothing;
+    return html`<h3>Answers in this file</h3>
+      ${answers.map(({ by, comment, program }) => html`<p class="text">${by}: ${comment}${program ? ` With ${program.title}.` : ''}</p>`)}`;
+  }
+
+  #form(app: App, handOver: HandOver) {
+    return html`<h3>Your answer</h3>
+      <form @submit=${(event: Event) => this.#save(event, app, handOver)}>
+        <label
+          >Your name<input
+            required
+            maxlength="120"
+            .value=${this.by}
+            @input=${(event: Event) => {
+              this.by = textOf(event);
+            }}
+        /></label>
+        <label
+          >Comment<textarea
+            maxlength="4000"
+            .value=${this.comment}
+            @input=${(event: Event) => {
+              this.comment = textOf(event);
+            }}
+          ></textarea>
+        </label>
+        <file-drop words="Attach a program (.drill.json)" @files-take=${this.#attach}></file-drop>
+        ${
+          this.program
+            ? html`<p>
+                With ${this.program.title}.
+                <button
+                  type="button"
+                  class="quiet"
+                  @click=${() => {
+                    this.program = undefined;
+                  }}
+                >
+                  Leave it out
+                </button>
+              </p>`
+            : nothing
+        }
+        <p role="status">${this.said}</p>
+        <div><button class="main">Save the answer</button></div>
+      </form>`;
+  }
+
+  readonly #attach = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
+    const [file] = detail;
+    if (!file) return;
+    const parsed = parseProgram(await file.text());
+    const problem = parsed.ok ? undefined : parsed.problems[0];
+    if (parsed.ok) this.program = parsed.program;
+    this.said = parsed.ok
+      ? ''
+      : `${file.name} is not a program: line ${problem?.line ?? 1}, column ${problem?.column ?? 1}: ${problem?.message ?? ''}`;
+  };
+
+  #save(event: Event, app: App, handOver: HandOver): void {
+    event.preventDefault();
+    const [by, comment] = [this.by.trim(), this.comment.trim()];
+    if (by === '' || (comment === '' && !this.program)) {
+      this.said = 'Write your name, and a comment or a program.';
+      return;
+    }
+    const { program } = this;
+    const answer = { by, comment, madeAt: app.act.instant(), ...(program ? { program } : {}) };
+    const name = `${fileNameOf(handOver.archer)}-${handOver.to}.answer.json`;
+    app.act.saveFile(name, formatHandOver(answerHandOver(handOver, answer)));
+    this.said = `Saved as ${name}. Send it to ${handOver.archer}.`;
+  }
+}
+
+function textOf(event: Event): string {
+  const { target } = event;
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'archer-sheet': ArcherSheet;
+  }
+}

@@ -1,0 +1,99 @@
+import { createHandOver, createJournal, formatHandOver, parseHandOver } from '@larkhold/engine';
+import axe from 'axe-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import '@larkhold/ui/tokens.css';
+import { openTrialApp } from '../week/trial-app.ts';
+import './coach-page.ts';
+
+beforeEach(() => {
+  document.documentElement.lang = 'en';
+});
+afterEach(() => {
+  document.body.replaceChildren();
+  document.documentElement.removeAttribute('data-theme');
+});
+
+const handOver = createHandOver({
+  journal: { ...createJournal(), days: [{ date: '2026-11-15', pain: true, note: '<b>Elbow</b>' }] },
+  ...{ archer: 'Ines', archerId: 'ines', from: '2026-11-01', to: '2026-11-25', madeAt: '2026-11-25T20:00:00Z' },
+  includesNotes: true,
+});
+
+async function open() {
+  const page = document.createElement('coach-page');
+  const { saved } = await openTrialApp(page, createJournal());
+  document.body.append(page);
+  await page.updateComplete;
+  const take = async (files: File[]) => {
+    page.renderRoot.querySelector('file-drop')?.dispatchEvent(new CustomEvent('files-take', { detail: files }));
+    await expect.poll(() => page.renderRoot.querySelectorAll('tbody tr, .notice').length).toBeGreaterThan(0);
+  };
+  const sheet = async () => {
+    const found = page.renderRoot.querySelector('archer-sheet');
+    if (!found) throw new Error('no hand-over is open');
+    found.app = page.app;
+    await found.updateComplete;
+    return found;
+  };
+  return { page, take, saved, sheet };
+}
+
+test('a squad shows pain and silence; what cannot be read is told by name', async () => {
+  const { page, take } = await open();
+  await take([new File([formatHandOver(handOver)], 'ines.json'), new File(['{'], 'cut.json')]);
+  await expect.poll(() => page.renderRoot.querySelector('.notice')?.textContent).toContain('cut.json');
+  const row = page.renderRoot.querySelector('tbody tr')?.textContent ?? '';
+  expect(row).toContain('Ines');
+  expect(row).toMatch(/1\sday, last/);
+  expect(row).toMatch(/silent for 10\sdays/);
+});
+
+test('the table grows file by file, and a file that is gone meanwhile is told', async () => {
+  const { page, take } = await open();
+  let arrive = (): void => undefined;
+  const slow = Object.assign(new File([], 'mo.json'), {
+    text: () =>
+      new Promise<string>((resolve) => {
+        arrive = () => resolve(formatHandOver({ ...handOver, archer: 'Mo', archerId: 'mo' }));
+      }),
+  });
+  const gone = Object.assign(new File([], 'gone.json'), { text: () => Promise.reject(new DOMException('gone')) });
+  await take([new File([formatHandOver(handOver)], 'ines.json'), slow, gone]);
+  const names = () => [...page.renderRoot.querySelectorAll('tbody th')].map((cell) => cell.textContent?.trim());
+  await expect.poll(names).toEqual(['Ines']);
+  await expect.poll(() => page.renderRoot.querySelector('[role=status]')?.textContent).toMatch(/2\sfiles to read/);
+  arrive();
+  await expect.poll(names).toEqual(['Ines', 'Mo']);
+  await expect
+    .poll(() => page.renderRoot.querySelector('[role=status]')?.textContent?.trim())
+    .toBe('gone.json: cannot be read.');
+});
+
+test('an answer goes into a file, and the archer’s records stay as they were', async () => {
+  const { take, saved, sheet: sheetOf } = await open();
+  await take([new File([formatHandOver(handOver)], 'ines.json')]);
+  const sheet = await sheetOf();
+  expect(sheet.renderRoot.textContent).toContain('<b>Elbow</b>');
+  const [by, comment] = sheet.renderRoot.querySelectorAll<HTMLInputElement>('form input, form textarea');
+  by!.value = 'Coach';
+  comment!.value = 'Rest the elbow.';
+  for (const field of [by!, comment!]) field.dispatchEvent(new InputEvent('input'));
+  await sheet.updateComplete;
+  sheet.renderRoot.querySelector('form')?.requestSubmit();
+  await expect.poll(() => saved.length).toBe(1);
+  const read = parseHandOver(saved[0]!.text);
+  expect(read).toEqual({
+    ok: true,
+    handOver: { ...handOver, answers: [{ by: 'Coach', comment: 'Rest the elbow.', madeAt: '2026-11-25T20:00:00Z' }] },
+  });
+});
+
+test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {
+  document.documentElement.dataset.theme = theme;
+  const { page, take, sheet: sheetOf } = await open();
+  page.style.width = '288px';
+  await take([new File([formatHandOver(handOver)], 'ines.json')]);
+  await sheetOf();
+  expect(page.scrollWidth).toBeLessThanOrEqual(288);
+  expect((await axe.run(page, { resultTypes: ['violations'] })).violations).toEqual([]);
+});

@@ -1,0 +1,204 @@
+import { type HandOver, parseHandOver } from '@larkhold/engine';
+import { formatCount, formatCounted, formatDay } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { PlaceElement } from '../../shell/place-element.ts';
+import '@larkhold/ui';
+import './archer-sheet.ts';
+import {
+  type ArcherLine,
+  addHandOver,
+  LOOK_BACK_DAYS,
+  orderSquad,
+  SILENT_DAYS,
+  summarizeArcher,
+} from '@larkhold/engine';
+
+/** Where a coach opens hand-overs. They stay in this page and are gone with it: a coach keeps the files, the app keeps nothing of them. */
+@customElement('coach-page')
+export class CoachPage extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      p {
+        margin: 0.5rem 0 0.9rem;
+      }
+      table {
+        width: 100%;
+        border-collapse: collapse;
+        font-variant-numeric: tabular-nums;
+      }
+      th,
+      td {
+        padding: 0.5rem 0.9rem 0.5rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-align: left;
+        font-weight: 400;
+        vertical-align: middle;
+      }
+      thead th {
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      tr.open {
+        box-shadow: inset 3px 0 var(--accent);
+      }
+      tr.open th {
+        padding-left: 0.7rem;
+      }
+      th button {
+        min-width: 6.5rem;
+        text-align: left;
+      }
+      [role='status'] > * {
+        margin-top: 0.8rem;
+      }
+      .look {
+        font-weight: 650;
+      }
+      @container (max-width: 34rem) {
+        thead {
+          position: absolute;
+          clip-path: inset(50%);
+        }
+        tr {
+          display: grid;
+          padding: 0.6rem 0;
+          border-bottom: 1px solid var(--rule);
+        }
+        th,
+        td {
+          display: block;
+          padding: 0.1rem 0;
+          border: 0;
+        }
+        td::before {
+          content: attr(data-name) ': ';
+          color: var(--dim);
+        }
+      }
+      @container (max-width: 34rem) {
+        tr.open {
+          padding-left: 0.9rem;
+        }
+        tr.open th {
+          padding-left: 0;
+        }
+      }
+      .squad {
+        container-type: inline-size;
+        margin-top: 0.8rem;
+      }
+    `,
+  ];
+
+  @state() private open: readonly HandOver[] = [];
+  @state() private chosenId: string | undefined;
+  @state() private said: readonly string[] = [];
+  @state() private unreadCount = 0;
+  #lines = new WeakMap<HandOver, { today: string; line: ArcherLine }>();
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const lines = orderSquad(this.open.map((handOver) => this.#lineOf(handOver, app.view.today)));
+    const chosen = this.open.find(({ archerId }) => archerId === this.chosenId);
+    return html`<h1>Coach</h1>
+      <p>Open the hand-overs that archers sent you. They stay on this page only, and nothing you do here changes an archer's own record.</p>
+      <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
+      <div role="status">
+        ${this.unreadCount > 0 ? html`<p class="dim">${formatCounted(this.unreadCount, 'file')} to read.</p>` : nothing}
+        ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
+      </div>
+      ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">No hand-over is open.</p>`}
+      ${chosen ? html`<archer-sheet .handOver=${chosen}></archer-sheet>` : nothing}`;
+  }
+
+  #squad(lines: readonly ArcherLine[]) {
+    return html`<div class="squad">
+      <table>
+        <caption class="visually-hidden">
+          The last ${LOOK_BACK_DAYS} days of each file
+        </caption>
+        <thead>
+          <tr>
+            <th scope="col">Archer</th>
+            <th scope="col">Drilled, last ${LOOK_BACK_DAYS} days</th>
+            <th scope="col">Pain</th>
+            <th scope="col">Last written</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${lines.map((line) => this.#line(line))}
+        </tbody>
+      </table>
+    </div>`;
+  }
+
+  #line({ handOver, drillsCount, plannedCount, doneCount, painDays, lastDay, silentDays }: ArcherLine) {
+    const isOpen = handOver.archerId === this.chosenId;
+    const planned = `${formatCount(doneCount)} of ${formatCounted(plannedCount, 'planned day')}`;
+    const pain = painDays.at(-1);
+    return html`<tr class=${isOpen ? 'open' : ''}>
+      <th scope="row">
+        <button aria-pressed=${isOpen ? 'true' : 'false'} @click=${() => this.#choose(handOver.archerId)}>${handOver.archer}</button>
+      </th>
+      <td data-name="Drilled">${formatCounted(drillsCount, 'drill')}${plannedCount > 0 ? `, ${planned}` : ''}</td>
+      <td data-name="Pain" class=${pain ? 'look' : ''}>
+        ${pain ? `${formatCounted(painDays.length, 'day')}, last ${formatDay(pain, 'short')}` : 'None reported'}
+      </td>
+      <td data-name="Last written" class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
+        ${lastDay === undefined ? 'Nothing in the file' : formatDay(lastDay, 'short')}${silentDays >= SILENT_DAYS ? `, silent for ${formatCounted(silentDays, 'day')}` : ''}
+      </td>
+    </tr>`;
+  }
+
+  #choose(id: string): void {
+    this.chosenId = this.chosenId === id ? undefined : id;
+  }
+
+  /** Summed up once a file and day: the table is drawn anew for every file that is read. */
+  #lineOf(handOver: HandOver, today: string): ArcherLine {
+    const kept = this.#lines.get(handOver);
+    if (kept?.today === today) return kept.line;
+    const line = summarizeArcher(handOver, today);
+    this.#lines.set(handOver, { today, line });
+    return line;
+  }
+
+  readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
+    this.said = [];
+    this.unreadCount += detail.length;
+    let next = detail[0]?.text();
+    for (const [index, file] of detail.entries()) {
+      const text = await next?.catch(() => undefined);
+      // The browser fetches the next file while this one is read.
+      next = detail[index + 1]?.text();
+      this.#add(file.name, text);
+      this.unreadCount -= 1;
+    }
+    const [only] = this.open;
+    if (this.open.length === 1 && only) this.chosenId = only.archerId;
+  };
+
+  #add(name: string, text: string | undefined): void {
+    const read = text === undefined ? undefined : parseHandOver(text);
+    if (!read?.ok) {
+      this.#say(name, read?.problems[0]?.message ?? 'cannot be read.');
+      return;
+    }
+    const { open, isTaken } = addHandOver(this.open, read.handOver);
+    if (!isTaken) this.#say(name, `a file of ${read.handOver.archer} that is as new or newer is open already.`);
+    this.open = open;
+  }
+
+  #say(name: string, words: string): void {
+    this.said = [...this.said, `${name}: ${words}`];
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'coach-page': CoachPage;
+  }
+}

@@ -1,0 +1,166 @@
+import { type LoadSums, type Loads, loadsOf, WORKLOAD_RATIO_CAUTION } from '@larkhold/engine';
+import { formatCount, formatCounted, formatDuration, formatImpulse, formatRatio } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement } from 'lit/decorators.js';
+import type { AppView } from '../../shell/app-context.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+import './on-fingers-estimate.ts';
+
+const kept = new WeakMap<AppView['journal'], { key: string; loads: Loads }>();
+
+/** What today, this week and the week before cost: time at full draw, draw impulse, load, and how they compare with what came before. */
+@customElement('load-summary')
+export class LoadSummary extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      details {
+        margin-top: var(--gap);
+        border-bottom: 1px solid var(--rule);
+      }
+      .inside {
+        container-type: inline-size;
+        padding-bottom: var(--gap);
+      }
+      table {
+        width: 100%;
+        border-collapse: collapse;
+        font-variant-numeric: tabular-nums;
+      }
+      th,
+      td {
+        padding: 0.4rem 0.6rem 0.4rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-align: right;
+        font-weight: 400;
+      }
+      th:first-child {
+        text-align: left;
+      }
+      th:last-child,
+      td:last-child {
+        padding-right: 0;
+      }
+      thead th {
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      @container (min-width: 16rem) {
+        table {
+          overflow-wrap: normal;
+        }
+      }
+      @media (max-width: 26rem) {
+        table {
+          font-size: var(--text-small);
+        }
+        th,
+        td {
+          padding-right: 0.4rem;
+        }
+      }
+      p {
+        margin-top: 0.7rem;
+        max-width: 38rem;
+      }
+      .caution {
+        padding-left: 0.9rem;
+        border-left: 2px solid var(--accent);
+      }
+    `,
+  ];
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const loads = keptLoads(app.view);
+    const { today, week, weekBefore, sevenDays } = loads;
+    const columns = [today, week, weekBefore];
+    const row = (name: string, cell: (sums: LoadSums) => string) => html`<tr>
+      <th scope="row">${name}</th>
+      ${columns.map((sums) => html`<td>${wrapping(cell(sums))}</td>`)}
+    </tr>`;
+    return html`<details>
+      <summary>What it cost: ${formatDuration(week.heldMs)} at full draw this week</summary>
+      <div class="inside">
+        <table>
+          <caption class="visually-hidden">
+            What it cost
+          </caption>
+          <thead>
+            <tr>
+              <td></td>
+              <th scope="col">Today</th>
+              <th scope="col">This week</th>
+              <th scope="col">Week before</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${row('At full draw', ({ heldMs }) => formatDuration(heldMs))}
+            ${row('Draw impulse', ({ impulseNs }) => (impulseNs === undefined ? '–' : formatImpulse(impulseNs)))}
+            ${row('Load', ({ load }) => formatCount(load))}
+          </tbody>
+        </table>
+        <p class="dim small">
+          Draw impulse is weight on the fingers times time at full draw. Load is effort times minutes, of drills, shooting and other work.
+          ${leftOutWords(loads)}
+        </p>
+        <on-fingers-estimate></on-fingers-estimate>
+        ${
+          sevenDays
+            ? html`<p>
+                Last seven days: load ${formatCount(sevenDays.total)}.
+                ${
+                  sevenDays.monotony === undefined || sevenDays.strain === undefined
+                    ? 'All seven days are alike, so monotony and strain are not defined.'
+                    : `Monotony ${formatRatio(sevenDays.monotony)}: their mean over their spread. Strain ${formatCount(sevenDays.strain)}: their load times monotony.`
+                }
+              </p>`
+            : nothing
+        }
+        ${this.#ratios(loads)}
+      </div>
+    </details>`;
+  }
+
+  #ratios({ rollingRatio, fadingRatio }: Loads) {
+    if (rollingRatio === undefined || fadingRatio === undefined) {
+      return html`<p class="dim">The acute:chronic ratio needs 28 days with some load. There are not that many yet.</p>`;
+    }
+    return html`<p>
+        Acute:chronic ratio, 7 days over 28: ${formatRatio(rollingRatio)} by plain means, ${formatRatio(fadingRatio)} when older days fade.
+      </p>
+      <p class="caution small">${WORKLOAD_RATIO_CAUTION}</p>`;
+  }
+}
+
+function keptLoads({ journal, kit, today }: AppView): Loads {
+  const key = `${today} ${kit.drawWeightLbf}`;
+  const found = kept.get(journal);
+  if (found?.key === key) return found.loads;
+  const loads = loadsOf(journal, kit, today);
+  kept.set(journal, { key, loads });
+  return loads;
+}
+
+/** In a narrow column a number and its unit may stand on two lines. */
+function wrapping(text: string): string {
+  return text.replaceAll('\u00a0', ' ');
+}
+
+function leftOutWords({ week, weekBefore }: Loads): string {
+  const unrated = week.unratedCount + weekBefore.unratedCount;
+  const unweighed = week.unweighedCount + weekBefore.unweighedCount;
+  return [
+    ...(unrated > 0
+      ? [`${formatCounted(unrated, 'entry', 'entries')} without effort or minutes count as no load.`]
+      : []),
+    ...(unweighed > 0 ? [`${formatCounted(unweighed, 'drill')} without a known weight count as no impulse.`] : []),
+  ].join(' ');
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'load-summary': LoadSummary;
+  }
+}

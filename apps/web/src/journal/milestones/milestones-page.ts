@@ -1,0 +1,242 @@
+import type { Milestone } from '@larkhold/engine';
+import { milestonesShown, weekListing } from '@larkhold/engine';
+import { formatDay } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import type { App } from '../../shell/app-context.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+
+/** What was reached and what is still open, in the archer's own words, with dates. It counts nothing and gives nothing away. */
+@customElement('milestones-page')
+export class MilestonesPage extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      .new {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.8rem;
+        align-items: end;
+        margin-top: 1rem;
+      }
+      .new label {
+        flex: 1 1 16rem;
+      }
+      label > input,
+      textarea {
+        display: block;
+        width: 100%;
+      }
+      .wall {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(17rem, 100%), 1fr));
+        gap: 0.8rem;
+        margin: 0.8rem 0;
+        align-items: start;
+      }
+      .wall > li {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 0.5rem;
+        padding: 0.9rem;
+        border: 1.5px solid var(--faint);
+        border-radius: var(--radius);
+      }
+      .reached > li {
+        background: var(--raised);
+      }
+      .words {
+        margin: 0;
+        white-space: pre-line;
+        overflow-wrap: anywhere;
+      }
+      .text {
+        font-weight: 650;
+      }
+      form.edit {
+        display: grid;
+        gap: 0.7rem;
+      }
+      p {
+        margin: 0.4rem 0;
+      }
+      .row {
+        gap: 0.4rem 0.8rem;
+      }
+    `,
+  ];
+
+  @state() private text = '';
+  /** The milestone that is being changed, as it is typed. */
+  @state() private edited: Milestone | undefined;
+  @state() private removed: Milestone | undefined;
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { open, reached } = milestonesShown(app.view.journal.milestones ?? []);
+    return html`<h1>Milestones</h1>
+      <p class="dim">What you want to reach, and what you have. In your own words, at your own pace.</p>
+      <form class="new" @submit=${(event: Event) => this.#add(event, app)}>
+        <label
+          >What do you want to reach?<input
+            required
+            maxlength="400"
+            autocomplete="off"
+            .value=${this.text}
+            @input=${(event: Event) => {
+              this.text = textOf(event);
+            }}
+        /></label>
+        <button>Write it down</button>
+      </form>
+      <div role="status">
+        ${
+          this.removed
+            ? html`<div class="notice">
+                <p>Taken off: ${this.removed.text}</p>
+                <button @click=${() => this.#bringBack(app)}>Undo</button>
+              </div>`
+            : nothing
+        }
+      </div>
+      <section aria-labelledby="open">
+        <h2 id="open">Still open</h2>
+        ${open.length === 0 ? html`<p class="dim">Nothing is open.</p>` : nothing}
+        <ul class="wall">
+          ${open.map((one) => html`<li>${this.#card(app, one)}</li>`)}
+        </ul>
+      </section>
+      <section aria-labelledby="reached">
+        <h2 id="reached">Reached</h2>
+        ${reached.length === 0 ? html`<p class="dim">Nothing yet. What you reach stands here with its day.</p>` : nothing}
+        <ul class="wall reached">
+          ${reached.map((one) => html`<li>${this.#card(app, one)}</li>`)}
+        </ul>
+      </section>
+      <p><a href="#/trends">Trends</a> · <a href="#/journal">Journal</a></p>`;
+  }
+
+  #card(app: App, milestone: Milestone) {
+    if (this.edited?.id === milestone.id) return this.#form(app, this.edited);
+    const { text, words, setDay, reachedDay } = milestone;
+    return html`<p class="words text">${text}</p>
+      ${words ? html`<p class="words">${words}</p>` : nothing}
+      <p class="small dim">
+        ${reachedDay === undefined ? nothing : html`Reached <a href=${dayHref(reachedDay)}>${formatDay(reachedDay, 'year')}</a>. `}Written
+        down ${formatDay(setDay, 'year')}.
+      </p>
+      <div class="row">
+        ${
+          reachedDay === undefined
+            ? html`<button aria-label="Reached: ${text}" @click=${() => this.#edit({ ...milestone, reachedDay: app.view.today })}>
+                Reached
+              </button>`
+            : nothing
+        }
+        <button class="quiet" aria-label="Change: ${text}" @click=${() => this.#edit(milestone)}>Change</button>
+      </div>`;
+  }
+
+  #form(app: App, milestone: Milestone) {
+    const { text, words = '', reachedDay } = milestone;
+    const type = (changes: Partial<Milestone>): void => {
+      this.edited = { ...milestone, ...changes };
+    };
+    return html`<form class="edit" @submit=${(event: Event) => this.#save(event, app, milestone)}>
+      <label
+        >Milestone<input
+          required
+          maxlength="400"
+          autocomplete="off"
+          .value=${text}
+          @input=${(event: Event) => type({ text: textOf(event) })}
+      /></label>
+      <label
+        >Reached on<input
+          type="date"
+          max=${app.view.today}
+          .value=${reachedDay ?? ''}
+          @change=${(event: Event) => type({ reachedDay: textOf(event) || undefined })}
+      /></label>
+      <label
+        >How it came about<textarea
+          rows="2"
+          maxlength="1000"
+          .value=${words}
+          @input=${(event: Event) => type({ words: textOf(event) })}
+        ></textarea>
+      </label>
+      <p class="small dim">Without a day it is still open.</p>
+      <div class="row">
+        <button class="main">Keep</button>
+        <button
+          type="button"
+          @click=${() => {
+            this.edited = undefined;
+          }}
+        >
+          Leave it
+        </button>
+        <button type="button" class="quiet" @click=${() => this.#remove(app, milestone.id)}>Take it off</button>
+      </div>
+    </form>`;
+  }
+
+  async #edit(milestone: Milestone): Promise<void> {
+    this.edited = milestone;
+    this.removed = undefined;
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLInputElement>('form.edit input')?.focus();
+  }
+
+  async #add(event: Event, { act, view }: App): Promise<void> {
+    event.preventDefault();
+    const text = this.text.trim();
+    if (text === '') return;
+    this.text = '';
+    await act.putMilestone({ id: act.newId(), text, setDay: view.today, editedAt: act.instant() });
+  }
+
+  async #save(event: Event, { act }: App, { words, reachedDay, ...milestone }: Milestone): Promise<void> {
+    event.preventDefault();
+    const [text, how] = [milestone.text.trim(), words?.trim()];
+    if (text === '') return;
+    this.edited = undefined;
+    await act.putMilestone({
+      ...{ ...milestone, text, editedAt: act.instant() },
+      ...(reachedDay ? { reachedDay } : {}),
+      ...(how ? { words: how } : {}),
+    });
+  }
+
+  /** What is taken off is the milestone as it is kept, not what was just typed into it. */
+  async #remove({ act, view }: App, id: string): Promise<void> {
+    const kept = view.journal.milestones?.find((one) => one.id === id);
+    this.edited = undefined;
+    if (!kept) return;
+    this.removed = kept;
+    await act.putMilestone({ ...kept, removed: true, editedAt: act.instant() });
+  }
+
+  async #bringBack({ act }: App): Promise<void> {
+    const { removed } = this;
+    this.removed = undefined;
+    if (removed) await act.putMilestone({ ...removed, editedAt: act.instant() });
+  }
+}
+
+function dayHref(day: string): string {
+  return `#/week/${weekListing(day, 'monday')}/${day}`;
+}
+
+function textOf(event: Event): string {
+  const { target } = event;
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'milestones-page': MilestonesPage;
+  }
+}

@@ -1,0 +1,257 @@
+import type { Arrows, DayEntry, Work } from '@larkhold/engine';
+import type { Kit } from '@larkhold/store';
+import { controlStyles, pageStyles } from '@larkhold/ui';
+import { html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import '@larkhold/ui';
+import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
+import { feelWords } from '@larkhold/words';
+import { dayEntryStyles } from './day-entry-styles.ts';
+import '@larkhold/ui';
+
+/** One change of a day: the fields that changed, in full; `undefined` takes one away. */
+export interface DayChange {
+  date: string;
+  changes: Partial<DayEntry>;
+}
+
+const METRES_PER_YARD = 0.9144;
+const capitalized = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/**
+ * The diary of one day. Everything may be left out, and every change is told as it is made.
+ *
+ * @prop entry the day as it is kept
+ * @prop units how distances are typed
+ * @prop place where arrows are shot: the day's own place, or the one that it would have
+ * @prop places names to choose from
+ * @prop checkedPlaces where what to look at before shooting at home is put away
+ * @event day-change a change; detail is a `DayChange`
+ * @event range-check-dismiss puts the check away for this place
+ * @event range-check-show wants it back for this place
+ */
+@customElement('day-entry')
+export class DayEntryElement extends LitElement {
+  static override styles = [pageStyles, controlStyles, dayEntryStyles];
+
+  @property({ attribute: false }) entry: DayEntry | undefined;
+  @property() units: Kit['units'] = 'metric';
+  @property() place = '';
+  @property({ attribute: false }) places: readonly string[] = [];
+  @property({ attribute: false }) checkedPlaces: readonly string[] = [];
+  /** A line for a second distance that holds nothing yet. */
+  @state() private added: Arrows['kind'] | undefined;
+
+  override render() {
+    const { entry } = this;
+    if (!entry) return nothing;
+    return html`${this.#arrows(entry)} ${this.#feel(entry)} ${this.#work(entry)} ${this.#words(entry)}`;
+  }
+
+  #arrows(entry: DayEntry) {
+    const lines = this.#arrowLines(entry);
+    const isChecked = this.place !== '' && this.checkedPlaces.includes(this.place);
+    const hasShot = lines.some(({ count }) => count > 0);
+    return html`<fieldset>
+      <legend>Arrows shot</legend>
+      ${lines.map((line, index) => this.#arrowLine(lines, line, index))}
+      <div class="row">
+        <button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>Add a distance</button>
+        ${
+          isChecked
+            ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>Home-range check</button>`
+            : nothing
+        }
+      </div>
+      ${hasShot || entry.shootingMinutes !== undefined ? this.#shootingLoad(entry) : nothing}
+      ${this.#placeField()} ${isChecked ? nothing : html`<range-check .place=${this.place}></range-check>`}
+    </fieldset>`;
+  }
+
+  #placeField() {
+    return html`<label class="field"
+        >Place<input
+          list="places"
+          maxlength="60"
+          autocomplete="off"
+          .value=${this.place}
+          @change=${(event: Event) => this.#change({ place: textOf(event).trim() || undefined })}
+      /></label>
+      <datalist id="places">${this.places.map((place) => html`<option value=${place}></option>`)}</datalist>`;
+  }
+
+  #arrowLine(lines: readonly Arrows[], line: Arrows, index: number) {
+    const name = capitalized(line.kind);
+    const isImperial = this.units === 'imperial';
+    const distance = line.distanceM === undefined ? '' : tenths(line.distanceM / (isImperial ? METRES_PER_YARD : 1));
+    return html`<div class="line">
+      <span class="kind" aria-hidden="true">${name}</span>
+      <count-field
+        name="${name} arrows"
+        step="6"
+        .value=${line.count}
+        @count-change=${(event: CustomEvent<number>) => this.#change({ arrows: changeArrows(lines, index, { count: event.detail }) })}
+      ></count-field>
+      <label class="beside"
+        ><span class="visually-hidden">${name} distance, ${isImperial ? 'yards' : 'metres'}</span
+        ><input
+          inputmode="decimal"
+          autocomplete="off"
+          maxlength="5"
+          .value=${distance}
+          @change=${(event: Event) => this.#changeDistance(lines, index, textOf(event))}
+        />${isImperial ? 'yd' : 'm'}</label
+      >
+    </div>`;
+  }
+
+  #shootingLoad(entry: DayEntry) {
+    return html`<div class="line">
+      <span class="kind" aria-hidden="true">Minutes</span>
+      <count-field
+        name="Shooting minutes"
+        step="15"
+        most="1440"
+        .value=${entry.shootingMinutes ?? 0}
+        @count-change=${(event: CustomEvent<number>) => this.#change({ shootingMinutes: event.detail || undefined })}
+      ></count-field>
+      ${effortField('Shooting', entry.shootingEffort, (shootingEffort) => this.#change({ shootingEffort }))}
+    </div>`;
+  }
+
+  #feel(entry: DayEntry) {
+    return html`<fieldset>
+      <legend>How it felt</legend>
+      <div class="steps">
+        ${feelWords.map(
+          (words, index) => html`<label
+            ><input
+              type="radio"
+              name="feel"
+              .checked=${entry.feel === index + 1}
+              @change=${() => this.#change({ feel: index + 1 })}
+            /><span>${words}</span></label
+          >`,
+        )}
+      </div>
+      <label class="field"
+        >In your own words<input
+          maxlength="200"
+          autocomplete="off"
+          .value=${entry.feelWords ?? ''}
+          @input=${(event: Event) => this.#change({ feelWords: textOf(event) || undefined })}
+      /></label>
+      <label class="tick"
+        ><input
+          type="checkbox"
+          .checked=${entry.pain === true}
+          @change=${(event: Event) => this.#change({ pain: isTicked(event) ? true : undefined })}
+        />Pain today</label
+      >
+      <p role="status" class="caution">${entry.pain ? 'Stop for today. If it stays, see a doctor or physiotherapist.' : ''}</p>
+    </fieldset>`;
+  }
+
+  #work(entry: DayEntry) {
+    const lines = workLines(entry);
+    return html`<fieldset>
+      <legend>Other work, minutes</legend>
+      ${lines.map((line, index) => this.#workLine(lines, line, index))}
+    </fieldset>`;
+  }
+
+  #workLine(lines: readonly Work[], line: Work, index: number) {
+    const name = capitalized(line.kind);
+    return html`<div class="line">
+      <span class="kind" aria-hidden="true">${name}</span>
+      <count-field
+        name="${name} minutes"
+        step="5"
+        most="1440"
+        .value=${line.minutes}
+        @count-change=${(event: CustomEvent<number>) => this.#change({ work: changeWork(lines, index, { minutes: event.detail }) })}
+      ></count-field>
+      ${
+        line.minutes > 0 || line.effort !== undefined
+          ? effortField(name, line.effort, (effort) => this.#change({ work: changeWork(lines, index, { effort }) }))
+          : nothing
+      }
+    </div>`;
+  }
+
+  #words(entry: DayEntry) {
+    return html`<label class="field"
+      >Note<textarea
+        rows="3"
+        maxlength="4000"
+        .value=${entry.note ?? ''}
+        @input=${(event: Event) => this.#change({ note: textOf(event) || undefined })}
+      ></textarea>
+    </label>`;
+  }
+
+  #arrowLines(entry: DayEntry): Arrows[] {
+    const lines = arrowLines(entry);
+    return this.added ? [...lines, { kind: this.added, count: 0 }] : lines;
+  }
+
+  #addDistance(lines: readonly Arrows[]): void {
+    this.added = lines.findLast(({ count }) => count > 0)?.kind ?? 'practice';
+  }
+
+  #changeDistance(lines: readonly Arrows[], index: number, text: string): void {
+    const typed = Number.parseFloat(text.replace(',', '.'));
+    const metres = typed * (this.units === 'imperial' ? METRES_PER_YARD : 1);
+    this.#change({ arrows: changeArrows(lines, index, { distanceM: Number.isFinite(typed) ? metres : undefined }) });
+  }
+
+  #change(changes: Partial<DayEntry>): void {
+    if (!this.entry) return;
+    if (changes.arrows) this.added = undefined;
+    // Arrows are where the archer last was, unless the day says otherwise; from then on the day itself says so.
+    const isNowHere = changes.arrows !== undefined && this.entry.place === undefined && this.place !== '';
+    const detail: DayChange = {
+      date: this.entry.date,
+      changes: isNowHere ? { ...changes, place: this.place } : changes,
+    };
+    this.dispatchEvent(new CustomEvent('day-change', { detail, bubbles: true, composed: true }));
+  }
+
+  #tell(name: string): void {
+    this.dispatchEvent(new CustomEvent(name, { bubbles: true, composed: true }));
+  }
+}
+
+function effortField(name: string, effort: number | undefined, change: (effort: number | undefined) => void) {
+  return html`<label class="beside"
+    ><span class="visually-hidden">${name}, effort from 0 to 10</span><select
+      @change=${(event: Event) => change(textOf(event) === '' ? undefined : Number(textOf(event)))}
+    >
+      <option value="" ?selected=${effort === undefined}>Effort</option>
+      ${Array.from({ length: 11 }, (_, step) => html`<option value=${step} ?selected=${effort === step}>Effort ${step}</option>`)}
+    </select></label
+  >`;
+}
+
+function textOf(event: Event): string {
+  const { target } = event;
+  return target instanceof HTMLInputElement ||
+    target instanceof HTMLTextAreaElement ||
+    target instanceof HTMLSelectElement
+    ? target.value
+    : '';
+}
+
+function isTicked(event: Event): boolean {
+  return event.target instanceof HTMLInputElement && event.target.checked;
+}
+
+function tenths(value: number): string {
+  return String(Math.round(value * 10) / 10);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'day-entry': DayEntryElement;
+  }
+}

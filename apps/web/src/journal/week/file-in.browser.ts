@@ -1,0 +1,124 @@
+import { builtInPrograms, createJournal, formatJournal, type Journal } from '@larkhold/engine';
+import { createKit, formatBackup } from '@larkhold/store';
+import axe from 'axe-core';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import '@larkhold/ui/tokens.css';
+import './file-in.ts';
+import { openTrialApp } from './trial-app.ts';
+
+beforeEach(() => {
+  document.documentElement.lang = 'en';
+});
+afterEach(() => {
+  document.body.replaceChildren();
+  document.documentElement.removeAttribute('data-theme');
+});
+
+const ours: Journal = {
+  ...createJournal(),
+  days: [{ date: '2026-11-24', note: 'Ours', editedAt: '2026-11-24T20:00:00Z' }],
+};
+const theirs: Journal = {
+  ...createJournal(),
+  days: [
+    { date: '2026-11-23', note: 'New' },
+    { date: '2026-11-24', note: 'Older', editedAt: '2026-11-23T20:00:00Z' },
+  ],
+};
+const program = { ...builtInPrograms[0]!, id: '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11', title: 'Short and steady' };
+const backup = formatBackup({
+  ...{ format: 'larkhold/backup', version: 1, madeAt: '2026-11-24T20:00:00Z' },
+  ...{ kit: { ...createKit(), hand: 'left' }, programs: [program], ...theirs },
+});
+
+async function open(text: string) {
+  const element = document.createElement('file-in');
+  const { store } = await openTrialApp(element, ours);
+  document.body.append(element);
+  await element.updateComplete;
+  const drop = element.renderRoot.querySelector('file-drop');
+  drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([text], 'file.json')] }));
+  await expect.poll(() => element.renderRoot.querySelector('.notice')).not.toBeNull();
+  const press = (words: string) =>
+    [...element.renderRoot.querySelectorAll('button')].find((one) => one.textContent?.trim() === words)?.click();
+  return { element, store, press };
+}
+
+test('a backup is shown before it is taken in, and all of it can be undone', async () => {
+  const { element, store, press } = await open(backup);
+  const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
+  expect(shown).toContain('1 new, 0 changed, 0 the same. 1 newer here: kept as they are.');
+  expect(shown).toContain('Short and steady');
+  expect(shown).toMatch(/1\sday or week written on both sides/);
+  expect(shown).toContain('what is here stands. Left out: note: “Older”');
+  expect(await store.journal()).toEqual(ours);
+
+  element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
+  press('Take it in');
+  await expect.poll(async () => (await store.kit()).hand).toBe('left');
+  expect((await store.journal()).days.map(({ note }) => note).sort()).toEqual(['New', 'Ours']);
+  expect((await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
+
+  await expect.poll(() => element.renderRoot.textContent).toContain('was taken in');
+  press('Undo');
+  await expect.poll(async () => (await store.kit()).hand).toBe('right');
+  expect(await store.journal()).toEqual(ours);
+  expect(await store.programs()).toEqual([]);
+});
+
+test('a backup’s kit never tells this device when it was last backed up, nor where to', async () => {
+  const { element, store, press } = await open(
+    backup.replace(/"backup":\s*\{[^}]*\}/, '"backup":{"everyDays":7,"lastAt":"2026-11-24T20:00:00Z","toFolder":true}'),
+  );
+  expect((await store.kit()).backup).toEqual({ toFolder: false });
+  element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
+  press('Take it in');
+  await expect.poll(async () => (await store.kit()).hand).toBe('left');
+  expect((await store.kit()).backup).toEqual({ toFolder: false });
+});
+
+test('without the tick a backup leaves the kit as it is', async () => {
+  const { element, store, press } = await open(backup);
+  press('Take it in');
+  await expect.poll(() => element.renderRoot.textContent).toContain('was taken in');
+  expect((await store.kit()).hand).toBe('right');
+});
+
+test('while another file is read, the one before can no longer be taken in; of two, the last one picked is shown', async () => {
+  const { element, store } = await open(backup);
+  const give = (name: string, text: Promise<string>) => {
+    const file = Object.assign(new File([], name), { text: () => text });
+    element.renderRoot.querySelector('file-drop')?.dispatchEvent(new CustomEvent('files-take', { detail: [file] }));
+  };
+  let arrive = (_text: string): void => undefined;
+  give(
+    'slow.json',
+    new Promise((resolve) => {
+      arrive = resolve;
+    }),
+  );
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('.notice')).toBeNull();
+  give('quick.json', Promise.resolve(formatJournal(theirs)));
+  await expect.poll(() => element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  arrive('{');
+  await new Promise((resolve) => setTimeout(resolve));
+  await element.updateComplete;
+  expect(element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  expect(await store.journal()).toEqual(ours);
+});
+
+test('a bad file is refused with its place, and changes nothing', async () => {
+  const { element, store } = await open(formatJournal(theirs).replace('"New"', '7'));
+  expect(element.renderRoot.textContent).toContain('At /days/0/note');
+  expect(await store.journal()).toEqual(ours);
+});
+
+test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {
+  document.documentElement.dataset.theme = theme;
+  const { element } = await open(backup);
+  element.style.display = 'block';
+  element.style.width = '288px';
+  expect(element.scrollWidth).toBeLessThanOrEqual(288);
+  expect((await axe.run(element, { resultTypes: ['violations'] })).violations).toEqual([]);
+});

@@ -1,0 +1,171 @@
+import {
+  createHandOver,
+  createJournal,
+  formatCalendar,
+  formatDaysCsv,
+  formatDrillsCsv,
+  formatHandOver,
+  formatRepsCsv,
+  type Journal,
+  mergeJournals,
+  shiftDay,
+} from '@larkhold/engine';
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../../shell/app-context.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+import { fileNameOf } from '../../shell/save-file.ts';
+import { saveJournal } from '../../shell/save-journal.ts';
+
+/** Days that a hand-over holds unless others are chosen: four weeks. */
+const USUAL_SPAN_DAYS = 28;
+
+/**
+ * Hands the journal out as files: tables, a calendar, a backup, another device's copy, and a hand-over for a coach.
+ *
+ * @prop settle writes down what was just typed
+ */
+@customElement('file-out')
+export class FileOut extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      form {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 0.8rem;
+        margin-top: 0.6rem;
+      }
+      .span {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.8rem;
+      }
+      label > input:not([type='checkbox']) {
+        display: block;
+      }
+      .all {
+        padding-bottom: 1rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) settle: () => Promise<void> = async () => undefined;
+  @state() private from: string | undefined;
+  @state() private to: string | undefined;
+  @state() private name: string | undefined;
+  @state() private includesNotes = false;
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { today } = app.view;
+    const to = this.to ?? today;
+    const from = this.from ?? shiftDay(today, 1 - USUAL_SPAN_DAYS);
+    const name = this.name ?? app.view.kit.archer?.name ?? '';
+    return html`<details>
+        <summary>Hand over to a coach</summary>
+        <form @submit=${(event: Event) => this.#handOver(event, app, { from, to, name })}>
+          <label
+            >Your name, as you call yourself<input
+              required
+              maxlength="120"
+              autocomplete="off"
+              .value=${name}
+              @input=${(event: Event) => {
+                this.name = textOf(event);
+              }}
+          /></label>
+          <div class="span">
+            ${this.#dayField('From', from, to, (day) => {
+              this.from = day;
+            })}
+            ${this.#dayField('To', to, today, (day) => {
+              this.to = day;
+            })}
+          </div>
+          <label class="tick"
+            ><input
+              type="checkbox"
+              .checked=${this.includesNotes}
+              @change=${(event: Event) => {
+                this.includesNotes = event.target instanceof HTMLInputElement && event.target.checked;
+              }}
+            />Include my notes and reviews</label
+          >
+          <p class="dim small">Notes stay with you unless this is ticked. Pain and effort always go with the file.</p>
+          <div><button class="main">Save the hand-over</button></div>
+        </form>
+      </details>
+      <details>
+        <summary>Save as a file</summary>
+        <div class="row all">
+          ${this.#button('Backup of everything', ({ act }) => act.saveBackup())}
+          ${this.#button('Journal, for another device', saveJournal)}
+          ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
+          ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
+          ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
+          ${this.#button('Calendar (iCalendar)', (now) =>
+            save(now, 'calendar.ics', formatCalendar(inOrder(now), { madeAt: now.act.instant() })),
+          )}
+        </div>
+      </details>`;
+  }
+
+  #dayField(words: string, value: string, max: string, change: (day: string) => void) {
+    return html`<label
+      >${words}<input
+        type="date"
+        required
+        max=${max}
+        .value=${value}
+        @change=${(event: Event) => {
+          if (textOf(event) !== '') change(textOf(event));
+        }}
+    /></label>`;
+  }
+
+  #button(words: string, press: (app: App) => void | Promise<void>) {
+    return html`<button
+      @click=${async () => {
+        await this.settle();
+        if (this.app) await press(this.app);
+      }}
+    >
+      ${words}
+    </button>`;
+  }
+
+  async #handOver(event: Event, app: App, span: { from: string; to: string; name: string }): Promise<void> {
+    event.preventDefault();
+    const archer = { id: app.view.kit.archer?.id ?? app.act.newId(), name: span.name.trim() };
+    if (archer.name === '' || span.to < span.from) return;
+    await this.settle();
+    await app.act.changeKit({ archer });
+    const handOver = createHandOver({
+      journal: (this.app ?? app).view.journal,
+      ...{ archerId: archer.id, archer: archer.name, from: span.from, to: span.to },
+      ...{ madeAt: app.act.instant(), includesNotes: this.includesNotes, programs: [app.view.chosen] },
+    });
+    app.act.saveFile(`${fileNameOf(archer.name)}-${span.to}.hand-over.json`, formatHandOver(handOver));
+  }
+}
+
+/** The store gives things as they came; a table is read from the first day to the last. */
+function inOrder({ view }: App): Journal {
+  return mergeJournals(view.journal, createJournal());
+}
+
+function save(app: App, kind: string, text: string): void {
+  app.act.saveFile(`larkhold-${app.view.today}.${kind}`, text);
+}
+
+function textOf(event: Event): string {
+  return event.target instanceof HTMLInputElement ? event.target.value : '';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'file-out': FileOut;
+  }
+}

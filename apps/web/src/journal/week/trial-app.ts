@@ -1,0 +1,40 @@
+import type { Journal } from '@larkhold/engine';
+import { openStore, type Store } from '@larkhold/store';
+import type { App } from '../../shell/app-context.ts';
+import { createAppState } from '../../shell/app-state.ts';
+
+/** What a test of a page stands on. */
+export interface TrialApp {
+  store: Store;
+  /** Files that were handed out. */
+  saved: { name: string; text: string }[];
+}
+
+let count = 0;
+
+/**
+ * Gives a page the app over a store of its own, on a Wednesday, 25 November 2026. For tests in a browser.
+ * @param page the element; its `app` follows the store
+ * @param journal what is in it
+ * @returns the store and what was saved
+ */
+export async function openTrialApp(page: { app: App | undefined }, journal: Journal): Promise<TrialApp> {
+  count += 1;
+  const store = await openStore({ name: `trial-${count}-${crypto.randomUUID()}` });
+  await store.replaceJournal(journal);
+  const saved: TrialApp['saved'] = [];
+  const state = createAppState({
+    store,
+    today: () => '2026-11-25',
+    instant: () => '2026-11-25T20:00:00Z',
+    newId: () => `new-${count}`,
+    saveFile: (name, text) => saved.push({ name, text }),
+    trySound: () => undefined,
+    askForPersistence: async () => 'kept',
+  });
+  state.subscribe((app) => {
+    page.app = app;
+  });
+  await state.reload();
+  return { store, saved };
+}

@@ -1,0 +1,285 @@
+import { dayNumber, type WeekPage } from '@larkhold/engine';
+import { formatDay } from '@larkhold/words';
+import { html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../../shell/app-context.ts';
+import '../../shell/lark-notes.ts';
+import '@larkhold/ui';
+import { nothingDrawn } from '@larkhold/ui';
+import { PlaceElement } from '../../shell/place-element.ts';
+import { hrefOf } from '../../shell/routing.ts';
+import './day-entry.ts';
+import type { DayChange } from './day-entry.ts';
+import '@larkhold/ui';
+import { daysOfWeek, mondayOfWeek, shiftWeek, weekdayOf, weekListing } from '@larkhold/engine';
+import './journal-exchange.ts';
+import { knownPlaces, placeOfDay } from '@larkhold/engine';
+import { JournalKeeper } from './journal-keeper.ts';
+import { weekPageStyles } from './week-page-styles.ts';
+import './week-paper.ts';
+import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from '@larkhold/engine';
+import { doneWords, planWords, spanWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
+
+/** Weeks in the strip of days. */
+const STRIP_WEEKS = 8;
+
+/**
+ * One week: its goal and focus, seven days planned and done, totals, and the review.
+ *
+ * @prop week ISO week; the week of today when it is absent or there is none such
+ * @prop day the day to open, ISO 8601; today's when it is absent
+ */
+@customElement('week-page')
+export class WeekPageElement extends PlaceElement {
+  static override styles = [...PlaceElement.styles, weekPageStyles];
+
+  @property() week: string | undefined;
+  @property() day: string | undefined;
+  @state() private openDay: string | undefined;
+  readonly #keeper = new JournalKeeper(this, () => this.app);
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const isFirst = changed.has('app') && changed.get('app') === undefined;
+    if (isFirst || changed.has('week') || changed.has('day')) this.openDay = this.day ?? this.app?.view.today;
+  }
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { view } = app;
+    const { weekStart } = view.kit;
+    const thisWeek = weekListing(view.today, weekStart);
+    const asked = this.week !== undefined && mondayOfWeek(this.week) !== undefined ? this.week : thisWeek;
+    // A link names the ISO week; where the list begins on another day, the day may stand on the page beside it.
+    const week = this.day !== undefined && isDay(this.day) ? weekListing(this.day, weekStart) : asked;
+    const page = this.#keeper.weekOf(week);
+    const summary = summarizeWeek(view.journal, page, weekStart);
+    return html`<div class="screen">
+        ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
+        ${this.#totals(app, week, summary)} ${this.#review(page)}
+        <section aria-labelledby="notes"><h2 id="notes">Notes</h2><lark-notes .week=${page.week}></lark-notes></section>
+        <section aria-labelledby="files">
+          <h2 id="files">Files</h2>
+          <journal-exchange .settle=${this.#settle}></journal-exchange>
+        </section>
+      </div>
+      <week-paper .page=${page} .summary=${summary} .majorGoal=${this.#keeper.goal()}></week-paper>`;
+  }
+
+  #header(week: string, thisWeek: string, { days }: WeekSummary) {
+    return html`<header>
+      <div>
+        <h1>${weekTitle(week)}</h1>
+        <p class="dim">${spanWordsWithYear(days.map(({ date }) => date))}</p>
+      </div>
+      <div class="row" role="group" aria-label="Weeks">
+        <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label="The week before">←</a>
+        ${week === thisWeek ? nothing : html`<a class="button" href="#/week/${thisWeek}">This week</a>`}
+        <a class="button" href="#/week/${shiftWeek(week, 1)}" aria-label="The week after">→</a>
+        <button @click=${() => window.print()}>Print</button>
+      </div>
+    </header>`;
+  }
+
+  #aims(page: WeekPage, summary: WeekSummary) {
+    const { week } = page;
+    const majorGoal = this.#keeper.goal();
+    return html`<label class="field"
+        >Focus: the one thing worked on<input
+          class="focus"
+          maxlength="400"
+          autocomplete="off"
+          .value=${summary.focus}
+          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
+      /></label>
+      ${summary.isFocusCarried ? html`<p class="dim small">Carried over from the last review. Type to change it.</p>` : nothing}
+      <details>
+        <summary>Sketch of the focus${page.sketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
+        <lark-sketch-pad
+          words="Sketch of the focus"
+          .strokes=${page.sketch ?? nothingDrawn}
+          @sketch-change=${({ detail }: CustomEvent<number[][]>) =>
+            this.#keeper.changeWeek(week, { sketch: detail.length > 0 ? detail : undefined })}
+        ></lark-sketch-pad>
+      </details>
+      <details>
+        <summary>
+          <span
+            >Goals and plan
+            <span class="aims dim"
+              >${[majorGoal, page.goal ?? '', planWords(summary) ?? ''].filter((words) => words.trim() !== '').join(' · ')}</span
+            ></span
+          >
+        </summary>
+        <label class="field"
+          >Major goal<input
+            maxlength="1000"
+            autocomplete="off"
+            .value=${majorGoal}
+            @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
+        /></label>
+        <label class="field"
+          >This week's goal<input
+            maxlength="1000"
+            autocomplete="off"
+            .value=${page.goal ?? ''}
+            @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
+        /></label>
+        <p><a href="#/milestones">Milestones</a></p>
+        <fieldset>
+          <legend>Days with a drill planned</legend>
+          <div class="plan">
+            ${daysOfWeek(week, 'monday').map((date) => this.#planButton(week, date, summary.plannedDays))}
+          </div>
+        </fieldset>
+      </details>`;
+  }
+
+  #planButton(week: string, date: string, planned: readonly number[]) {
+    const weekday = weekdayOf(date);
+    const isPlanned = planned.includes(weekday);
+    const next = isPlanned ? planned.filter((one) => one !== weekday) : [...planned, weekday].sort((a, b) => a - b);
+    return html`<button
+      aria-pressed=${isPlanned ? 'true' : 'false'}
+      aria-label="${formatDay(date, 'short').slice(0, 2)}, ${formatDay(date)}"
+      @click=${() => this.#keeper.changeWeek(week, { plannedDays: next })}
+    >
+      ${formatDay(date, 'short').slice(0, 2)}
+    </button>`;
+  }
+
+  #days(app: App, summary: WeekSummary) {
+    return html`<section aria-labelledby="days">
+      <h2 id="days">Days</h2>
+      <ol class="days">
+        ${summary.days.map((day) => this.#day(app, day))}
+      </ol>
+    </section>`;
+  }
+
+  #day({ view }: App, day: DaySummary) {
+    const { date, isPlanned, drills } = day;
+    const isOpen = this.openDay === date;
+    const plan = isPlanned ? (drills.length > 0 ? 'Planned and done' : 'Planned') : drills.length > 0 ? 'Done' : '';
+    return html`<li>
+      <button
+        class="day ${date === view.today ? 'today' : ''}"
+        aria-expanded=${isOpen ? 'true' : 'false'}
+        @click=${() => {
+          this.openDay = isOpen ? undefined : date;
+        }}
+      >
+        <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''}" aria-hidden="true"></span>
+        <b>${formatDay(date)}</b>
+        <span class="small">${plan}${day.hasPain ? ' · pain' : ''}</span>
+        <span class="what dim">${doneWords(day)}</span>
+      </button>
+      ${isOpen ? this.#openDay(view, day) : nothing}
+    </li>`;
+  }
+
+  #openDay({ kit, today, journal }: App['view'], { date, drills }: DaySummary) {
+    if (date > today) return html`<p class="open dim">This day is still to come.</p>`;
+    const entry = this.#keeper.dayOf(date);
+    const place = placeOfDay(journal.days, entry);
+    const elsewhere = kit.rangeCheckPlaces.filter((one) => one !== place);
+    return html`<div class="open">
+      ${
+        drills.length > 0
+          ? html`<ul class="drills" aria-label="Drills">
+              ${drills.map(({ id, program }) => html`<li><a href=${hrefOf('journal', id)}>${program}</a></li>`)}
+            </ul>`
+          : nothing
+      }
+      <day-entry
+        .entry=${entry}
+        .units=${kit.units}
+        .place=${place}
+        .places=${knownPlaces(journal.days)}
+        .checkedPlaces=${kit.rangeCheckPlaces}
+        @day-change=${this.#changeDay}
+        @range-check-dismiss=${() => this.app?.act.changeKit({ rangeCheckPlaces: [...elsewhere, place].slice(-20) })}
+        @range-check-show=${() => this.app?.act.changeKit({ rangeCheckPlaces: elsewhere })}
+      ></day-entry>
+    </div>`;
+  }
+
+  readonly #settle = (): Promise<void> => this.#keeper.flush();
+
+  readonly #changeDay = ({ detail }: CustomEvent<DayChange>): void => {
+    this.#keeper.changeDay(detail.date, detail.changes);
+  };
+
+  #totals({ view }: App, week: string, summary: WeekSummary) {
+    const isoDays = daysOfWeek(week, 'monday');
+    const lastDay = daysOfWeek(week, view.kit.weekStart).at(-1) ?? view.today;
+    const marks = markDays(view.journal, lastDay, STRIP_WEEKS * 7);
+    return html`<section aria-labelledby="totals">
+      <h2 id="totals">Totals</h2>
+      ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">Of the ISO week, ${spanWords(isoDays)}.</p>`}
+      <table aria-labelledby="totals">
+        <thead>
+          <tr>
+            <th scope="col"><span class="visually-hidden">What</span></th>
+            <th scope="col">This week</th>
+            <th scope="col">Week before</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${totalsLines(summary).map(
+            ({ name, now, before }) => html`<tr>
+              <th scope="row">${name}</th>
+              <td>${now}</td>
+              <td>${before}</td>
+            </tr>`,
+          )}
+        </tbody>
+      </table>
+      <day-strip .days=${marks}></day-strip>
+      <p><a href="#/trends">Trends over weeks and years</a></p>
+    </section>`;
+  }
+
+  #review(page: WeekPage) {
+    const carried = this.app ? summarizeWeek(this.app.view.journal, page, 'monday').carried : undefined;
+    return html`<section aria-labelledby="review">
+      <h2 id="review">Review</h2>
+      ${carried ? html`<p class="carried"><span class="dim small">From the last review</span><br />${carried}</p>` : nothing}
+      ${page.comment ? html`<p class="carried comment"><span class="dim small">Coach</span><br />${page.comment}</p>` : nothing}
+      ${this.#reviewField(page, 'wentRight', 'What went right')} ${this.#reviewField(page, 'needsWork', 'What needs work')}
+      ${this.#reviewField(page, 'carriedForward', 'What goes into next week')}
+      <p class="dim small">The last line becomes next week's focus, unless you change it.</p>
+    </section>`;
+  }
+
+  #reviewField(page: WeekPage, name: 'wentRight' | 'needsWork' | 'carriedForward', words: string) {
+    return html`<label class="field"
+      >${words}<textarea
+        class="low"
+        maxlength=${name === 'carriedForward' ? 400 : 4000}
+        .value=${page[name] ?? ''}
+        @input=${(event: Event) => this.#keeper.changeWeek(page.week, { [name]: textOf(event) || undefined })}
+      ></textarea>
+    </label>`;
+  }
+}
+
+function isDay(text: string): boolean {
+  try {
+    dayNumber(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function textOf(event: Event): string {
+  const { target } = event;
+  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'week-page': WeekPageElement;
+  }
+}

@@ -1,0 +1,75 @@
+import { css, html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import { PlaceElement } from '../shell/place-element.ts';
+import '@larkhold/ui';
+import { nothingDrawn, type Strokes } from '@larkhold/ui';
+import { readSteps } from './shot-steps.ts';
+
+/** The archer's shot process: steps as lines, and a sketch. */
+@customElement('lark-shot-process')
+export class LarkShotProcess extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      label {
+        margin-top: 0.9rem;
+      }
+      textarea {
+        max-width: 36rem;
+        min-height: 8rem;
+        margin-top: 0.3rem;
+      }
+      [role='alert']:empty {
+        display: none;
+      }
+      [role='alert'] {
+        margin-top: 0.5rem;
+        font-weight: 600;
+      }
+      details {
+        margin-top: 0.8rem;
+      }
+    `,
+  ];
+
+  @state() private problem = '';
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { shotProcess, shotSketch } = app.view.kit;
+    return html`<section aria-labelledby="process">
+      <h2 id="process">Shot process</h2>
+      <p class="dim">
+        Your own steps. They stand on the line and, small, beside a drill; a program can have them said during its holds.
+      </p>
+      <label
+        >One step on each line
+        <textarea .value=${shotProcess.join('\n')} aria-describedby="problem" @change=${this.#write}></textarea>
+      </label>
+      <p id="problem" role="alert">${this.problem}</p>
+      <details>
+        <summary>Sketch of the shot process${shotSketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
+        <lark-sketch-pad
+          words="Sketch of the shot process"
+          .strokes=${shotSketch ?? nothingDrawn}
+          @sketch-change=${({ detail }: CustomEvent<Strokes>) =>
+            app.act.changeKit({ shotSketch: detail.length > 0 ? detail.map((stroke) => [...stroke]) : undefined })}
+        ></lark-sketch-pad>
+      </details>
+    </section>`;
+  }
+
+  readonly #write = ({ target }: Event): void => {
+    if (!(target instanceof HTMLTextAreaElement)) return;
+    const read = readSteps(target.value);
+    this.problem = read.ok ? '' : read.message;
+    if (read.ok) void this.app?.act.changeKit({ shotProcess: read.steps });
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-shot-process': LarkShotProcess;
+  }
+}

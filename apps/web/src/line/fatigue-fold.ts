@@ -1,0 +1,69 @@
+import { layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { PlaceElement } from '../shell/place-element.ts';
+import '@larkhold/ui';
+import '../shell/fatigue-curve.ts';
+import { outlookWords } from '@larkhold/words';
+import { lastBaseline, ownHoldOf, retestWords } from '../shell/own-hold.ts';
+
+/**
+ * How hard today's drill will be, in one line; timeline and curve when it is opened.
+ *
+ * @prop prescription today's drill
+ */
+@customElement('fatigue-fold')
+export class FatigueFold extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      :host {
+        margin-top: calc(var(--gap) * 1.2);
+      }
+      details {
+        border-bottom: 1px solid var(--rule);
+      }
+      summary {
+        padding: 0.5rem 0;
+      }
+      .inside {
+        padding-bottom: var(--gap);
+      }
+      fatigue-curve {
+        margin-top: 0.8rem;
+      }
+      small {
+        font-size: var(--text-small);
+        font-weight: 400;
+        color: var(--dim);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+
+  override render() {
+    const { app, prescription } = this;
+    if (!app || !prescription) return nothing;
+    const own = ownHoldOf(app.view);
+    const timeline = layOut(prescription);
+    const outlook =
+      own.kind === 'unknown'
+        ? 'not known yet: too little data'
+        : `by a model, ${outlookWords(predictSession(timeline, { maxHoldSeconds: own.seconds }), prescription)}`;
+    const due = retestWords(lastBaseline(app.view.journal.drills, app.view.programs), app.view.today);
+    return html`<details>
+      <summary><span>How hard it will be<br /><small>${outlook}${due ? html`.<br />${due}` : nothing}</small></span></summary>
+      <div class="inside">
+        <lark-timeline-picture .timeline=${timeline}></lark-timeline-picture>
+        <fatigue-curve .prescription=${prescription}></fatigue-curve>
+      </div>
+    </details>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'fatigue-fold': FatigueFold;
+  }
+}

@@ -1,0 +1,77 @@
+import type { Prescription } from '@larkhold/engine';
+import { type Readiness, readinessChoices, readinessWords } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { App } from '../shell/app-context.ts';
+import { PlaceElement } from '../shell/place-element.ts';
+
+/**
+ * Today's own word in one press, kept in the day's diary; what it does to the numbers stands under it at once. A second press takes it back.
+ *
+ * @prop prescription today's numbers
+ */
+@customElement('readiness-choice')
+export class ReadinessChoice extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      fieldset {
+        margin: calc(var(--gap) * 1.2) 0 0;
+        padding: 0;
+        border: 0;
+        min-width: 0;
+      }
+      legend {
+        padding: 0 0 0.5rem;
+        font-weight: 600;
+      }
+      button {
+        font-weight: 500;
+        padding-inline: 0.85rem;
+      }
+      p {
+        margin-top: 0.6rem;
+        max-width: 38rem;
+        color: var(--dim);
+      }
+      p:empty {
+        margin: 0;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+
+  override render() {
+    const { app, prescription } = this;
+    if (!app || !prescription) return nothing;
+    const { journal, today } = app.view;
+    const said = journal.days.find(({ date }) => date === today)?.readiness;
+    return html`<fieldset>
+      <legend>Today I am</legend>
+      <div class="row">
+        ${readinessChoices.map(
+          (word) => html`<button
+            aria-pressed=${said === word ? 'true' : 'false'}
+            @click=${() => this.#say(app, said === word ? undefined : word)}
+          >
+            ${word}
+          </button>`,
+        )}
+      </div>
+      <p role="status">${readinessWords(said, prescription)}</p>
+    </fieldset>`;
+  }
+
+  #say({ view, act }: App, readiness: Readiness | undefined): void {
+    const { journal, today } = view;
+    const entry = journal.days.find(({ date }) => date === today) ?? { date: today };
+    void act.putDay({ ...entry, readiness, editedAt: act.instant() });
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'readiness-choice': ReadinessChoice;
+  }
+}

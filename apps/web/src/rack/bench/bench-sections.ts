@@ -1,0 +1,73 @@
+import type { DraftOutline, Program, WeekAhead } from '@larkhold/engine';
+import type { Units } from '@larkhold/words';
+import { html, type TemplateResult } from 'lit';
+import { hrefOf } from '../../shell/routing.ts';
+import type { BenchForm } from './bench-form.ts';
+import { areaField, choiceField, linesField, textField } from './field-templates.ts';
+import { fatigueTemplate, weeksTemplate } from './outline-template.ts';
+
+const tools = [
+  ['bow', 'Bow'],
+  ['light-bow', 'Light bow'],
+  ['band', 'Stretch band'],
+  ['strap', 'Strap'],
+] as const;
+
+/** What the draft asks for, worked out once for each draft. */
+export interface Worked {
+  program: Program;
+  outline: DraftOutline;
+  weeks: readonly WeekAhead[];
+}
+
+/**
+ * The fields of the whole program.
+ * @param form the bench
+ * @returns title, tool and words
+ */
+export function headFields(form: BenchForm): TemplateResult {
+  return html`<div class="fields">
+      ${textField(form, ['title'], { label: 'Title' })}
+      ${choiceField(form, ['tool'], { label: 'Drawn with' }, tools)}
+      ${areaField(form, ['about'], { label: 'What it is for' })}
+    </div>
+    <details>
+      <summary>Author, source, warm-up and cool-down</summary>
+      <div class="fields">
+        ${textField(form, ['author'], { label: 'Author' })}
+        ${areaField(form, ['source'], { label: 'Where the numbers come from' })}
+        ${linesField(form, ['warmUp'], { label: 'Warm-up', hint: 'One line each.' })}
+        ${linesField(form, ['coolDown'], { label: 'Cool-down', hint: 'One line each.' })}
+      </div>
+    </details>`;
+}
+
+/**
+ * What the program will do to the archer.
+ * @param worked what it asks for
+ * @param units the archer's
+ * @param sessions a week, and how to choose another number
+ * @returns how tired one session makes, and the weeks ahead
+ */
+export function aheadTemplate(
+  { program, outline, weeks }: Worked,
+  units: Units,
+  sessions: { count: number; choose(count: number): void },
+): TemplateResult {
+  const choose = ({ target }: Event) => {
+    if (target instanceof HTMLSelectElement) sessions.choose(Number(target.value));
+  };
+  return html`<section aria-labelledby="fatigue-title">
+      <h2 id="fatigue-title">How tired it makes you</h2>
+      ${fatigueTemplate(outline, hrefOf('kit'))}
+    </section>
+    <section aria-labelledby="weeks-title">
+      <h2 id="weeks-title">The next eight weeks</h2>
+      <p class="dim">If every session is clean.</p>
+      <p class="sessions"><label for="sessions">Sessions a week</label>
+        <select id="sessions" @change=${choose}>
+          ${[1, 2, 3, 4, 5, 6, 7].map((count) => html`<option .selected=${count === sessions.count}>${count}</option>`)}
+        </select></p>
+      ${weeksTemplate(program, weeks, units)}
+    </section>`;
+}

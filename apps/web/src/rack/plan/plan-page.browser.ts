@@ -1,0 +1,73 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { page as window_ } from 'vitest/browser';
+import '@larkhold/ui/tokens.css';
+import { openTrialApp, type TrialApp, textOf } from '../../shell/trial-app.ts';
+
+const HOLDING_ID = '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1002';
+let trial: TrialApp;
+
+beforeEach(async () => {
+  trial = await openTrialApp(`#/plan/${HOLDING_ID}`);
+});
+
+afterEach(async () => {
+  trial.close();
+  await window_.viewport(1280, 900);
+});
+
+const plan = () => trial.page.shadowRoot?.querySelector('plan-page')?.shadowRoot;
+const rows = () => [...(plan()?.querySelectorAll('tbody tr:not(.week)') ?? [])].map(textOf);
+const weeks = () => [...(plan()?.querySelectorAll('tr.week') ?? [])].map(textOf);
+const field = (words: string) =>
+  [...(plan()?.querySelectorAll('label') ?? [])]
+    .find((label) => textOf(label).startsWith(words))
+    ?.querySelector('input, select') as HTMLInputElement;
+
+function choose(words: string, value: string): void {
+  field(words).value = value;
+  field(words).dispatchEvent(new Event('change'));
+}
+
+test('the coming weeks stand in a table, week by week, each change with its reason', async () => {
+  await expect.poll(() => rows().length).toBe(23); // two days left of this week, then seven weeks of three
+  expect(rows()[0]).toContain('Full-draw holds 2 × 10, hold 30 s');
+  expect(rows()[0]).toContain('10 min of 32 min');
+  expect(rows()[0]).toContain('where the program begins');
+  expect(plan()?.querySelectorAll('tbody details').length).toBe(23);
+  // The file: every fourth training week is lighter.
+  expect(weeks()[3]).toContain('lighter week');
+  expect(rows()[2]).toContain('because of 2 clean sessions');
+  for (const theme of ['dark', 'light', 'contrast']) {
+    document.documentElement.dataset.theme = theme;
+    expect(await trial.faults()).toEqual([]);
+  }
+});
+
+test('days a week and a competition are kept in the kit and change plan and line', async () => {
+  await expect.poll(() => rows().length).toBe(23);
+  choose('Days a week', '2');
+  await expect.poll(() => trial.state.app?.view.kit.plan?.daysPerWeek).toBe(2);
+  choose('Competition on', '2026-12-05');
+  await expect.poll(() => textOf(plan()?.querySelector('tr.competition'))).toContain('Competition');
+  expect(weeks()[0]).toContain('lighter before the competition');
+  expect(trial.state.app?.view.kit.plan).toEqual({ daysPerWeek: 2, competitionDay: '2026-12-05' });
+  choose('Weeks', '26');
+  await expect.poll(() => weeks().length).toBeGreaterThan(20);
+  expect(await trial.faults()).toEqual([]);
+});
+
+test('the plan is handed over as a calendar file', async () => {
+  await expect.poll(() => rows().length).toBe(23);
+  const button = [...(plan()?.querySelectorAll('button') ?? [])].find((one) => /calendar/.test(textOf(one)));
+  button?.click();
+  expect(trial.saved[0]?.name).toBe('holding-plan-2026-11-25.ics');
+  expect(trial.saved[0]?.text.match(/BEGIN:VEVENT/g)?.length).toBe(23);
+});
+
+test('on a small telephone nothing is cut off', async () => {
+  await window_.viewport(320, 700);
+  await expect.poll(() => rows().length).toBe(23);
+  for (const details of plan()?.querySelectorAll('details') ?? []) details.open = true;
+  expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(320);
+  expect(await trial.faults()).toEqual([]);
+});

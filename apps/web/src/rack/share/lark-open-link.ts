@@ -1,0 +1,134 @@
+import { formatProgram, idOf, layOut, type Program, prescribe, timeUnderTensionMs } from '@larkhold/engine';
+import { blockSentence, formatDuration, ladderSentences, toolWords } from '@larkhold/words';
+import { css, html, nothing, type PropertyValues } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from '../../shell/app-context.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+import '../lark-file-answer.ts';
+import '@larkhold/ui';
+import { hrefOf } from '../../shell/routing.ts';
+import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from '../read-program-file.ts';
+import { parsePayload, type ReadLink } from './program-link.ts';
+
+/**
+ * Shows the program of a link. Nothing is added until the archer says so.
+ *
+ * @prop payload what follows `#/open/` in the link
+ */
+@customElement('lark-open-link')
+export class LarkOpenLink extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      .about {
+        margin-top: 0.8rem;
+        white-space: pre-line;
+        overflow-wrap: anywhere;
+      }
+      .facts {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.8rem 2.4rem;
+        margin: var(--gap) 0;
+      }
+      .facts dd {
+        font-size: var(--text-large);
+        font-weight: 650;
+      }
+      .row {
+        margin: var(--gap) 0;
+      }
+      section + .notice {
+        margin-top: calc(var(--gap) * 1.4);
+      }
+      .words {
+        margin-top: 0.4rem;
+        padding-left: 1.1rem;
+        list-style: disc;
+        color: var(--dim);
+        overflow-wrap: anywhere;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) payload = '';
+  @state() private answer: ReadProgramFile | undefined;
+  #read: ReadLink = { ok: false, message: '' };
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has('payload')) return;
+    this.#read = parsePayload(this.payload);
+    this.answer = undefined;
+  }
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    if (!this.#read.ok) {
+      return html`<h1>This link can’t be opened</h1>
+        <p>${this.#read.message}</p>
+        <p class="row"><a class="button" href=${hrefOf('rack')}>To the rack</a></p>`;
+    }
+    const { program } = this.#read;
+    const same = app.view.programs.find((one) => formatProgram({ ...one, id: program.id }) === formatProgram(program));
+    return html`<p class="dim">From a link</p>
+      <h1>${program.title}</h1>
+      <p class="dim">${toolWords[program.tool]}${program.author ? ` · by ${program.author}` : ''}</p>
+      ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
+      <div class="row">
+        ${
+          same
+            ? html`<p>This program is in the rack already.</p><a class="button" href=${hrefOf('rack', idOf(same))}>Show it</a>`
+            : html`<button class="main" @click=${() => this.#accept(app, program)}>Add to the rack</button>`
+        }
+        <a class="button" href=${hrefOf('rack')}>Not now</a>
+      </div>
+      ${same ? nothing : html`<p class="small dim">Nothing is added until you say so.</p>`} ${this.#preview(app, program)}
+      ${this.answer ? html`<lark-file-answer .answer=${this.answer} @lark-answered=${this.#answered}></lark-file-answer>` : nothing}`;
+  }
+
+  #preview({ view }: App, program: Program) {
+    const prescription = prescribe({ program, records: [], today: view.today });
+    const { units } = view.kit;
+    return html`<dl class="facts numbers">
+        <div><dt class="dim small">In all</dt><dd>${formatDuration(prescription.durationMs)}</dd></div>
+        <div><dt class="dim small">At full draw</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
+      </dl>
+      <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
+      ${program.blocks.map(
+        (block) => html`<section>
+          <h2>${block.title}</h2>
+          <p>${blockSentence(block, units)}</p>
+          <ul class="words">
+            ${ladderSentences(block, units).map((words) => html`<li>${words}</li>`)}
+          </ul>
+        </section>`,
+      )}
+      ${prescription.cautions.map((words) => html`<p class="notice">${words}</p>`)}`;
+  }
+
+  async #accept(app: App, program: Program): Promise<void> {
+    const read = readProgramFile('The link', formatProgram(program), app.view.programs, app.act.newId);
+    if (read.kind === 'new') await this.#put(read.program);
+    else this.answer = read;
+  }
+
+  async #put(program: Program): Promise<void> {
+    await this.app?.act.putProgram(program);
+    location.hash = hrefOf('rack', idOf(program));
+  }
+
+  readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {
+    const { answer, app } = this;
+    this.answer = undefined;
+    if (answer?.kind !== 'same' || !app) return;
+    if (event.detail.choice === 'both') await this.#put(asAnother(answer.program, app.view.programs, app.act.newId));
+    else if (event.detail.choice === 'replace') await this.#put(inPlaceOf(answer.program, answer.there));
+  };
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-open-link': LarkOpenLink;
+  }
+}

@@ -1,0 +1,87 @@
+import { FATIGUE_CAUTION, layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { curveWords, formatSeconds, outlookWords, toolWords } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { type OwnHold, ownHoldOf } from './own-hold.ts';
+import { PlaceElement } from './place-element.ts';
+import './own-hold-offer.ts';
+import { reservePicture, reserveStyles } from '@larkhold/ui';
+
+/**
+ * What a drill will do to the archer, by the model: a curve to the scale of the timeline above it, the same in words, the caution that
+ * stands with it, and what it was worked out from.
+ *
+ * @prop prescription the drill
+ */
+@customElement('fatigue-curve')
+export class FatigueCurve extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    reserveStyles,
+    css`
+      figcaption {
+        display: flex;
+        justify-content: space-between;
+        gap: 1rem;
+        margin-top: 0.3rem;
+        color: var(--dim);
+        font-size: var(--text-small);
+      }
+      .words {
+        margin-top: 0.6rem;
+      }
+      .caution {
+        margin: 0.6rem 0;
+        padding-left: 0.9rem;
+        border-left: 2px solid var(--accent);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+
+  override render() {
+    const { app, prescription } = this;
+    if (!app || !prescription) return nothing;
+    const own = ownHoldOf(app.view);
+    return html`${own.kind === 'unknown' ? html`<p>No curve yet.</p>` : this.#curve(own, prescription)}
+      <own-hold-offer></own-hold-offer>`;
+  }
+
+  #curve(own: Exclude<OwnHold, { kind: 'unknown' }>, prescription: Prescription) {
+    const timeline = layOut(prescription);
+    const predict = (maxHoldSeconds: number) => predictSession(timeline, { maxHoldSeconds });
+    const prediction = predict(own.seconds);
+    const ends = own.kind === 'estimated' ? [own.lowSeconds, own.highSeconds] : [];
+    const range = ends.map(predict);
+    const words = curveWords(prediction, prescription);
+    return html`<figure>
+        ${reservePicture({ durationMs: timeline.durationMs, prediction, range, words })}
+        <figcaption>
+          <span>Line at the top: fresh. At the ground: nothing left.</span>
+          ${prediction.failsAt ? html`<span>Dashed: fails here</span>` : nothing}
+        </figcaption>
+      </figure>
+      <p class="words">${words}</p>
+      ${range.map(
+        (one, index) => html`<p>
+          If your longest hold is ${formatSeconds(Math.round(ends[index] ?? 0) * 1000)}, ${outlookWords(one, prescription)} (dotted).
+        </p>`,
+      )}
+      ${
+        prescription.tool === undefined || prescription.tool === 'bow'
+          ? nothing
+          : html`<p>
+              This assumes that the ${toolWords[prescription.tool].toLowerCase()} is as heavy as the bow of your longest hold. A lighter
+              one leaves more.
+            </p>`
+      }
+      <p class="caution small">${FATIGUE_CAUTION}</p>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'fatigue-curve': FatigueCurve;
+  }
+}

@@ -1,0 +1,109 @@
+import type { CueTrackOptions } from '@larkhold/cues';
+import { layOut, type Prescription } from '@larkhold/engine';
+import { choiceOf } from '@larkhold/ui';
+import { formatShare } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { PlaceElement } from './place-element.ts';
+import { fileNameOf, saveBlob } from './save-file.ts';
+
+type Format = NonNullable<CueTrackOptions['format']>;
+
+/**
+ * Today's cues as a sound file, to be played with the screen locked or by another player.
+ *
+ * @prop prescription today's numbers
+ * @prop programTitle names the file
+ * @prop save takes the finished file; the browser's own saving where left out
+ */
+@customElement('lark-cue-track')
+export class LarkCueTrack extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      .row {
+        margin: 0.4rem 0 1rem;
+      }
+      progress {
+        flex: 1 1 10rem;
+        height: 0.9rem;
+        accent-color: var(--accent);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+  @property({ attribute: false }) programTitle = '';
+  @property({ attribute: false }) save: (name: string, file: Blob) => void = saveBlob;
+  @state() private format: Format = 'webm';
+  @state() private doneRatio: number | undefined;
+  @state() private said = '';
+  #stop: AbortController | undefined;
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stop?.abort();
+  }
+
+  override render() {
+    const { prescription, doneRatio } = this;
+    if (!prescription || !this.app) return nothing;
+    return html`<details>
+      <summary>Cues as a sound file</summary>
+      <p class="dim small">
+        Today's cues at their times, to be played with the screen locked or by another player. It can't be paused by a press, and logs nothing.
+      </p>
+      <div class="row">
+        ${choiceOf('Kind', this.format, { webm: 'Opus in WebM, small', wav: 'WAV, plays everywhere' }, (format) => {
+          this.format = format;
+        })}
+        ${
+          doneRatio === undefined
+            ? html`<button @click=${() => this.#make(prescription)}>Make the file</button>`
+            : html`<progress aria-label="Made so far" max="1" .value=${doneRatio}></progress>
+                <span class="numbers">${formatShare(doneRatio)}</span>
+                <button @click=${() => this.#stop?.abort()}>Cancel</button>`
+        }
+      </div>
+      <p role="status">${this.said}</p>
+    </details>`;
+  }
+
+  async #make(prescription: Prescription): Promise<void> {
+    const kit = this.app?.view.kit;
+    if (!kit) return;
+    const { format } = this;
+    const stop = new AbortController();
+    this.#stop = stop;
+    this.doneRatio = 0;
+    this.said = '';
+    try {
+      const { renderCueTrack } = await import('@larkhold/cues');
+      const file = await renderCueTrack(layOut(prescription, { shotProcess: kit.shotProcess }), {
+        ...{ format, voice: kit.voice, quiet: kit.quiet, signal: stop.signal },
+        onProgress: (doneRatio) => {
+          this.doneRatio = doneRatio;
+        },
+      });
+      const name = `${fileNameOf(this.programTitle)}-${prescription.date}.${format}`;
+      this.save(name, file);
+      this.said = `Saved: ${name}, ${(file.size / 1e6).toFixed(1)} MB.`;
+    } catch (error) {
+      this.said = stop.signal.aborted ? 'Cancelled. Nothing was saved.' : `Not made: ${wordsOf(error)}`;
+    } finally {
+      this.doneRatio = undefined;
+    }
+  }
+}
+
+/** An encoder that this browser lacks is the one fault an archer can do something about. */
+function wordsOf(error: unknown): string {
+  if (error instanceof RangeError) return 'this browser cannot write that kind. Choose WAV.';
+  return error instanceof Error ? error.message : String(error);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-cue-track': LarkCueTrack;
+  }
+}

@@ -1,0 +1,140 @@
+import type { DrillRecord } from '@larkhold/engine';
+import { formatDay, formatSeconds } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import type { App } from './app-context.ts';
+import { BASELINE_ID, isAtOdds, lastBaseline, type OwnHold, ownHoldOf, retestWords } from './own-hold.ts';
+import { PlaceElement } from './place-element.ts';
+
+/** Longest and shortest that the kit keeps, seconds. */
+const LEAST_SECONDS = 1;
+const MOST_SECONDS = 600;
+
+/**
+ * The archer's longest hold: what is known, and offers that are never taken without asking: the baseline test, its result, the journal's
+ * own estimate where it disagrees with the kit.
+ *
+ * @prop drilled a drill that was just done: then only its result is offered, if it was the baseline test
+ */
+@customElement('own-hold-offer')
+export class OwnHoldOffer extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      p + p,
+      .row {
+        margin-top: 0.6rem;
+      }
+      .row {
+        align-items: end;
+      }
+      input {
+        width: 6.5rem;
+      }
+      .notice {
+        margin-top: var(--gap);
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) drilled: DrillRecord | undefined;
+  @state() private declined: string | undefined;
+  @state() private problem = '';
+
+  override render() {
+    const { app, drilled } = this;
+    if (!app) return nothing;
+    if (drilled) return drilled.programId === BASELINE_ID ? this.#result(app, drilled.id) : nothing;
+    const own = ownHoldOf(app.view);
+    return html`<p>${ownWords(own)}</p>
+      ${this.#result(app)} ${this.#atOdds(app, own)} ${this.#retest(app, own)}
+      <div class="row">
+        <label
+          >Longest hold, s
+          <input
+            type="number"
+            inputmode="numeric"
+            min=${LEAST_SECONDS}
+            max=${MOST_SECONDS}
+            step="1"
+            .value=${app.view.kit.maxHoldSeconds === undefined ? '' : String(app.view.kit.maxHoldSeconds)}
+            @change=${(event: Event) => this.#type(app, event)}
+          />
+        </label>
+      </div>
+      <p class="small" role="alert">${this.problem}</p>`;
+  }
+
+  /** The result of a test that the kit does not hold yet. */
+  #result({ view, act }: App, id?: string) {
+    const last = lastBaseline(view.journal.drills, view.programs);
+    if (!last || (id !== undefined && last.record.id !== id)) return nothing;
+    if (last.seconds === view.kit.maxHoldSeconds || this.declined === last.record.id) return nothing;
+    if (id === undefined && retestWords(last, view.today) !== undefined) return nothing;
+    const seconds = formatSeconds(last.seconds * 1000);
+    const said = view.kit.maxHoldSeconds;
+    return html`<div class="notice" role="group" aria-label="Baseline test">
+      <p>
+        By the baseline test of ${formatDay(last.record.date, 'short')} your longest hold is ${last.isAtLeast ? 'at least' : 'about'}
+        ${seconds}. A model worked it out from the rep where you let down.
+        ${said === undefined ? 'Keep it as yours?' : `The kit says ${formatSeconds(said * 1000)}. Take the new one?`}
+      </p>
+      <div class="row">
+        <button @click=${() => act.changeKit({ maxHoldSeconds: last.seconds })}>Take ${seconds}</button>
+        <button
+          class="quiet"
+          @click=${() => {
+            this.declined = last.record.id;
+          }}
+        >
+          Leave it
+        </button>
+      </div>
+    </div>`;
+  }
+
+  #atOdds({ act }: App, own: OwnHold) {
+    if (own.kind !== 'said' || own.estimate.kind !== 'estimate' || !isAtOdds(own)) return nothing;
+    const seconds = Math.min(MOST_SECONDS, Math.max(LEAST_SECONDS, Math.round(own.estimate.seconds)));
+    return html`<div class="notice" role="group" aria-label="Your drills disagree">
+      <p>Your drills disagree with the kit. They say: ${own.estimate.words}</p>
+      <button @click=${() => act.changeKit({ maxHoldSeconds: seconds })}>Take ${formatSeconds(seconds * 1000)}</button>
+    </div>`;
+  }
+
+  #retest({ view, act }: App, own: OwnHold) {
+    const test = view.programs.find(({ id }) => id === BASELINE_ID);
+    const due = retestWords(lastBaseline(view.journal.drills, view.programs), view.today);
+    if (!test || (own.kind === 'said' && due === undefined)) return nothing;
+    return html`${due ? html`<p>${due}</p>` : nothing}
+      <div class="row">
+        ${
+          view.chosen === test
+            ? html`<p class="dim">The baseline test is today's program.</p>`
+            : html`<button @click=${() => act.chooseProgram(BASELINE_ID)}>Take the baseline test today</button>`
+        }
+      </div>`;
+  }
+
+  #type({ act }: App, event: Event): void {
+    const { target } = event;
+    if (!(target instanceof HTMLInputElement)) return;
+    const seconds = target.value === '' ? undefined : Number(target.value);
+    const isGood =
+      seconds === undefined ? !target.validity.badInput : seconds >= LEAST_SECONDS && seconds <= MOST_SECONDS;
+    this.problem = isGood ? '' : `Not changed: expected ${LEAST_SECONDS} to ${MOST_SECONDS} seconds.`;
+    if (isGood) void act.changeKit({ maxHoldSeconds: seconds });
+  }
+}
+
+function ownWords(own: OwnHold): string {
+  if (own.kind === 'said') return `Your longest hold: ${formatSeconds(own.seconds * 1000)}, as the kit says.`;
+  const { words } = own.estimate;
+  return own.kind === 'estimated' ? `Your longest hold, from the journal: ${words}` : words;
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'own-hold-offer': OwnHoldOffer;
+  }
+}

@@ -1,0 +1,104 @@
+import {
+  compareInstants,
+  type DrillRecord,
+  dayNumber,
+  estimateMaxHold,
+  type MaxHoldEstimate,
+  type Program,
+} from '@larkhold/engine';
+import type { AppView } from './app-context.ts';
+
+/** The built-in program that measures the longest hold. */
+export const BASELINE_ID = '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1007';
+/** The test is worth taking again after so many days, and its result is old after so many (ndarchery.co 2025: every 4 to 8 weeks). */
+export const RETEST_DAYS = 28;
+export const OLD_DAYS = 56;
+
+/** What is known of the archer's longest hold. */
+export type OwnHold =
+  | { kind: 'said'; seconds: number; estimate: MaxHoldEstimate }
+  | { kind: 'estimated'; seconds: number; lowSeconds: number; highSeconds: number; estimate: MaxHoldEstimate }
+  | { kind: 'unknown'; estimate: MaxHoldEstimate };
+
+/** What the last baseline test gave. */
+export interface BaselineResult {
+  record: DrillRecord;
+  /** Whole seconds, 1 to 600, as the kit keeps them. */
+  seconds: number;
+  /** True when every rep was held: the longest hold is at least so long. */
+  isAtLeast: boolean;
+}
+
+const estimates = new WeakMap<AppView['journal'], { key: string; estimate: MaxHoldEstimate }>();
+
+/**
+ * The archer's longest hold: as the kit says, else as the journal tells it.
+ * @param view the app as it stands
+ * @returns what is known, with the journal's own estimate beside it
+ */
+export function ownHoldOf(view: Pick<AppView, 'journal' | 'programs' | 'today' | 'kit'>): OwnHold {
+  const { kit } = view;
+  const estimate = estimateOf(view);
+  if (kit.maxHoldSeconds !== undefined) return { kind: 'said', seconds: kit.maxHoldSeconds, estimate };
+  if (estimate.kind === 'too little data') return { kind: 'unknown', estimate };
+  const { seconds, lowSeconds, highSeconds } = estimate;
+  return { kind: 'estimated', seconds, lowSeconds, highSeconds, estimate };
+}
+
+function estimateOf({ journal, programs, today }: Pick<AppView, 'journal' | 'programs' | 'today'>): MaxHoldEstimate {
+  const key = `${today} ${programs.map(({ id, title }) => id ?? title).join(' ')}`;
+  const kept = estimates.get(journal);
+  if (kept?.key === key) return kept.estimate;
+  const estimate = estimateMaxHold(journal.drills, programs, today);
+  estimates.set(journal, { key, estimate });
+  return estimate;
+}
+
+/**
+ * True when the drills of the last weeks can't be made to fit with what the kit says.
+ * @param own what is known
+ * @returns whether the kit's value lies outside the journal's range
+ */
+export function isAtOdds(own: OwnHold): boolean {
+  if (own.kind !== 'said' || own.estimate.kind !== 'estimate') return false;
+  return own.seconds < own.estimate.lowSeconds || own.seconds > own.estimate.highSeconds;
+}
+
+/**
+ * The last baseline test that says something: not removed, no pain, no rep left open.
+ * @param records drills in any order
+ * @param programs where the test itself is looked up
+ * @returns its result; undefined when there is none
+ */
+export function lastBaseline(
+  records: readonly DrillRecord[],
+  programs: readonly Program[],
+): BaselineResult | undefined {
+  const tests = records
+    .filter(({ programId, removed, open }) => programId === BASELINE_ID && !removed && !open)
+    .sort((a, b) => (a.date === b.date ? compareInstants(b.startedAt, a.startedAt) : a.date < b.date ? 1 : -1));
+  for (const record of tests) {
+    const found = estimateMaxHold([record], programs, record.date);
+    if (found.kind === 'estimate' || found.atLeastSeconds === undefined) continue;
+    const seconds = Math.min(600, Math.max(1, Math.round(found.atLeastSeconds)));
+    return { record, seconds, isAtLeast: found.letDownDrillsCount === 0 };
+  }
+  return undefined;
+}
+
+/**
+ * Whether the baseline test is due, in words.
+ * @param last the last test, if there was one
+ * @param today ISO 8601 day
+ * @returns a sentence; undefined while the last result is young
+ */
+export function retestWords(last: BaselineResult | undefined, today: string): string | undefined {
+  if (!last) return undefined;
+  const days = dayNumber(today) - dayNumber(last.record.date);
+  if (days < RETEST_DAYS) return undefined;
+  const weeks = Math.floor(days / 7);
+  const ago = `Your last baseline test was ${weeks} weeks ago.`;
+  return days > OLD_DAYS
+    ? `${ago} Its result is old: take it again before you trust the curve.`
+    : `${ago} It is worth taking again every 4 to 8 weeks.`;
+}

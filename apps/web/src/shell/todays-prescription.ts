@@ -1,0 +1,32 @@
+import { type Prescription, type Program, prescribe } from '@larkhold/engine';
+import type { AppView } from './app-context.ts';
+import { archerOf } from './archer-of.ts';
+
+const kept = new WeakMap<AppView['journal'], Map<string, { program: Program; prescription: Prescription }>>();
+
+/**
+ * Today's numbers for a program, by what was done, the diary, and the archer's age and bow. The same journal, kit and program give the same
+ * object, so that a page can ask as often as it draws.
+ * @param view the app as it stands
+ * @param program one of the rack's
+ * @param minutes the time there is, whole minutes
+ * @returns the prescription
+ */
+export function todaysPrescription(
+  view: Pick<AppView, 'journal' | 'today' | 'kit'>,
+  program: Program,
+  minutes?: number,
+): Prescription {
+  const { journal, today, kit } = view;
+  const archer = archerOf(kit);
+  const competitionDay = kit.plan?.competitionDay;
+  const ofJournal = kept.get(journal) ?? new Map();
+  kept.set(journal, ofJournal);
+  const key = JSON.stringify([today, minutes, archer, competitionDay, program.id ?? program.title]);
+  const found = ofJournal.get(key);
+  if (found?.program === program) return found.prescription;
+  const { drills: records, days } = journal;
+  const prescription = prescribe({ program, records, today, minutes, archer, days, competitionDay });
+  ofJournal.set(key, { program, prescription });
+  return prescription;
+}

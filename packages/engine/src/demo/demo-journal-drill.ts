@@ -1,0 +1,103 @@
+import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
+import type { Block, Program } from '../program/program.ts';
+import { addToInstant } from '../units/instant.ts';
+import type { DemoChance } from './demo-journal-chance.ts';
+import type { DemoPlace } from './demo-journal-place.ts';
+
+/** One invented morning. */
+export interface DemoMorning {
+  program: Program;
+  /** One place for each block. */
+  places: readonly DemoPlace[];
+  /** ISO 8601 day. */
+  date: string;
+  /** Longest hold with good form when fresh, seconds. */
+  longestHoldSeconds: number;
+  /** What is on the fingers without added weight, pounds-force. */
+  onFingersLbf: number;
+  /** Of a test: the rep in which form fails, 0-based; it ends the morning. */
+  formFailsAtRep?: number;
+  /** Ends early with pain, after so many reps. */
+  hurtsAfterReps?: number;
+}
+
+/** Gets ready for so long before the first draw, milliseconds; as a timeline does. */
+const READY_MS = 10_000;
+
+/**
+ * Invents the record of a morning by a small rule: the longest hold shrinks to six tenths of itself within a few reps, and a rep that asks
+ * for more than is left, give or take, is let down early. A test goes on until form fails.
+ * @param morning what is drilled, when, and how strong the archer is
+ * @param chance numbers to invent from
+ * @returns a drill record without note
+ */
+export function inventDrill(morning: DemoMorning, chance: DemoChance): DrillRecord {
+  const { program, places, date, longestHoldSeconds } = morning;
+  const reps: RepRecord[] = [];
+  let prescribedReps = 0;
+  let durationMs = READY_MS;
+  let hardest = 0;
+  let isOver = false;
+
+  for (const [block, { drawMs, holdMs, letDownMs, restMs, setRestMs, sets, count, hand }] of program.blocks
+    .map((one, index) => timesOf(one, places[index]))
+    .entries()) {
+    for (let index = 0; index < sets * count; index++) {
+      prescribedReps += 1;
+      if (isOver) continue;
+      const left = longestHoldSeconds * (0.6 + 0.4 * Math.exp(-reps.length / 4)) * chance.between(0.93, 1.15);
+      const isFailing = reps.length === morning.formFailsAtRep;
+      const heldMs = Math.min(
+        holdMs,
+        Math.round((isFailing ? (holdMs / 1000) * chance.between(0.4, 0.9) : left) * 10) * 100,
+      );
+      hardest = Math.max(hardest, holdMs / 1000 / (longestHoldSeconds * 0.6));
+      reps.push({
+        block,
+        set: Math.floor(index / count),
+        rep: index % count,
+        hand: hand === 'both' ? ((index % count) % 2 === 0 ? 'usual' : 'opposite') : hand,
+        prescribedMs: holdMs,
+        heldMs,
+        outcome: heldMs < holdMs ? 'short' : 'held',
+      });
+      isOver = isFailing || reps.length === morning.hurtsAfterReps;
+      const pause = index % count === count - 1 ? setRestMs : restMs;
+      durationMs += drawMs + heldMs + letDownMs + (isOver ? 0 : pause);
+    }
+  }
+
+  const startedAt = `${date}T06:${String(Math.floor(chance.between(10, 50)))}:00Z`;
+  const record: DrillRecord = {
+    id: `demo-${date}`,
+    program: program.title,
+    date,
+    startedAt,
+    endedAt: addToInstant(startedAt, durationMs),
+    reps,
+    effort: Math.min(10, Math.max(1, Math.round(1.5 + 4.5 * hardest + chance.between(-0.7, 0.7)))),
+    prescribedReps,
+    durationMs,
+    onFingersLbf: morning.onFingersLbf + Math.max(0, ...places.map((place) => place.values.addedWeight)),
+    tool: program.tool,
+  };
+  if (program.id !== undefined) record.programId = program.id;
+  if (morning.hurtsAfterReps !== undefined) record.pain = true;
+  return record;
+}
+
+function timesOf(block: Block, place: DemoPlace | undefined) {
+  const { hold, sets, reps } = place?.values ?? block;
+  const restSeconds = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * hold;
+  const toMs = (seconds: number) => Math.round(seconds * 1000);
+  return {
+    drawMs: toMs(block.draw),
+    holdMs: toMs(hold),
+    letDownMs: toMs(block.letDown),
+    restMs: toMs(restSeconds),
+    setRestMs: toMs(block.setRest ?? 0),
+    sets,
+    count: reps,
+    hand: block.hand,
+  };
+}

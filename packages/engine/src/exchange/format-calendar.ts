@@ -1,0 +1,86 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+import { compareInstants } from '../journal/edit-order.ts';
+import type { DayEntry, Journal } from '../journal/journal.ts';
+import { visibleJournal } from '../journal/merge-journals.ts';
+import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc, readUtc } from './calendar-lines.ts';
+
+/** What a calendar file needs to be told. */
+export interface CalendarOptions {
+  /** The instant it is written, ISO 8601 with offset. */
+  madeAt: string;
+  /** Notes are private: they are left out unless this is true. */
+  includesNotes?: boolean;
+}
+
+/**
+ * Writes a journal as an iCalendar file: each drill an event at its time, each day with arrows or other work an all-day event. The same drill has
+ * the same UID in every file, so that a calendar takes a second file as an update.
+ * @param journal removed things are left out.
+ * @param options see `CalendarOptions`.
+ * @returns the text: lines end in CRLF and are folded at 75 octets.
+ * @throws RangeError if `madeAt` is not an instant.
+ * @source RFC 5545, sections 3.1, 3.3.11, 3.6.1, 3.8.
+ */
+export function formatCalendar(journal: Journal, options: CalendarOptions): string {
+  const visible = visibleJournal(journal);
+  const stamp = `DTSTAMP:${formatUtc(options.madeAt)}`;
+  const lines = [
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    'PRODID:-//Larkhold//Journal//EN',
+    'CALSCALE:GREGORIAN',
+    ...visible.drills.flatMap((record) => drillEvent(record, stamp, options.includesNotes === true)),
+    ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options.includesNotes === true)),
+    'END:VCALENDAR',
+  ];
+  return formatCalendarLines(lines);
+}
+
+function drillEvent(record: DrillRecord, stamp: string, includesNotes: boolean): string[] {
+  const heldCount = record.reps.filter((rep) => rep.outcome === 'held').length;
+  const holdSeconds = Math.round(record.reps.reduce((sum, rep) => sum + rep.heldMs, 0) / 1000);
+  const effort = record.effort === undefined ? '' : ` Effort ${record.effort} of 10.`;
+  const note = includesNotes && record.note ? `\n${record.note}` : '';
+  return [
+    'BEGIN:VEVENT',
+    `UID:${escapeText(record.id)}@drill.larkhold.invalid`,
+    stamp,
+    ...spanOf(record),
+    `SUMMARY:${escapeText(`${record.program}: ${heldCount} of ${record.reps.length} held`)}`,
+    `DESCRIPTION:${escapeText(`${holdSeconds} s at full draw.${effort}${note}`)}`,
+    ...lastModified(record.editedAt),
+    'END:VEVENT',
+  ];
+}
+
+function dayEvent(entry: DayEntry, stamp: string, includesNotes: boolean): string[] {
+  const arrows = (entry.arrows ?? []).filter((one) => one.count > 0).map((one) => `${one.count} arrows, ${one.kind}`);
+  const work = (entry.work ?? []).filter((one) => one.minutes > 0).map((one) => `${one.kind}, ${one.minutes} min`);
+  const done = [...arrows, ...work];
+  if (done.length === 0) return [];
+  return [
+    'BEGIN:VEVENT',
+    `UID:${entry.date}@day.larkhold.invalid`,
+    stamp,
+    `DTSTART;VALUE=DATE:${formatCalendarDay(entry.date)}`,
+    `SUMMARY:${escapeText(done.join('; '))}`,
+    ...(includesNotes && entry.note ? [`DESCRIPTION:${escapeText(entry.note)}`] : []),
+    'TRANSP:TRANSPARENT',
+    ...lastModified(entry.editedAt),
+    'END:VEVENT',
+  ];
+}
+
+function spanOf(record: DrillRecord): string[] {
+  const start = readUtc(record.startedAt);
+  if (start === undefined) return [`DTSTART;VALUE=DATE:${formatCalendarDay(record.date)}`, 'TRANSP:TRANSPARENT'];
+  const end = readUtc(record.endedAt);
+  // An end must be after the start (RFC 5545, 3.8.2.2); a clock set back in mid-drill can put it before.
+  const isAfter = end !== undefined && compareInstants(record.endedAt, record.startedAt) > 0 && end !== start;
+  return isAfter ? [`DTSTART:${start}`, `DTEND:${end}`] : [`DTSTART:${start}`];
+}
+
+function lastModified(editedAt: string | undefined): string[] {
+  const utc = editedAt === undefined ? undefined : readUtc(editedAt);
+  return utc === undefined ? [] : [`LAST-MODIFIED:${utc}`];
+}

@@ -1,0 +1,195 @@
+import { z } from 'zod';
+import { type DrillRecord, drillRecordSchema } from '../journal/drill-record.ts';
+import {
+  type DayEntry,
+  dayEntrySchema,
+  type Journal,
+  journalSchema,
+  type Milestone,
+  type WeekPage,
+  weekPageSchema,
+} from '../journal/journal.ts';
+import { journalDaySchema } from '../journal/journal-day.ts';
+import { createJournal, mergeJournals, visibleJournal } from '../journal/merge-journals.ts';
+import { programSchema } from '../program/program.ts';
+import { isoWeek } from '../units/calendar-day.ts';
+import { formatLines } from './journal-file.ts';
+import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
+
+/** What a coach writes back. The archer's app shows it and offers its program; it changes no record. */
+export const coachAnswerSchema = z.strictObject({
+  /** Who answers, as they call themselves. */
+  by: z.string().min(1).max(120),
+  /** ISO 8601. */
+  madeAt: z.string().max(40),
+  comment: z.string().max(4000),
+  /** A program to take on, if the archer wants it. */
+  program: programSchema.optional(),
+});
+/** What a coach writes back. */
+export type CoachAnswer = z.output<typeof coachAnswerSchema>;
+
+/** A stretch of an archer's journal for the coach to read, and what the coach answers. */
+export const handOverSchema = z.strictObject({
+  format: z.literal('larkhold/hand-over'),
+  version: z.literal(1),
+  /** The same archer in every file, so that a squad's files sort themselves. */
+  archerId: z.string().min(1).max(64),
+  /** The archer's name, as they call themselves. */
+  archer: z.string().min(1).max(120),
+  /** When it was written, ISO 8601. */
+  madeAt: z.string().max(40),
+  /** First and last day, both included. */
+  from: journalDaySchema,
+  to: journalDaySchema,
+  includesNotes: z.boolean(),
+  majorGoal: journalSchema.shape.majorGoal,
+  /** The programs that the archer is on: what was planned. */
+  programs: z.array(programSchema).max(20),
+  answers: z.array(coachAnswerSchema).max(100),
+  weeks: z.array(weekPageSchema),
+  days: z.array(dayEntrySchema),
+  drills: z.array(drillRecordSchema),
+  /** What is open, and what was reached up to the last day. */
+  milestones: journalSchema.shape.milestones,
+});
+/** A stretch of an archer's journal for the coach to read, and what the coach answers. */
+export type HandOver = z.output<typeof handOverSchema>;
+
+const handOverFormat: FileFormat<HandOver> = {
+  name: 'larkhold/hand-over',
+  thing: 'a hand-over',
+  version: 1,
+  limitChars: 64 * 1024 * 1024,
+  migrations: [],
+  schema: handOverSchema,
+};
+
+/** What a hand-over is made from. */
+export interface HandOverInput {
+  journal: Journal;
+  archerId: string;
+  archer: string;
+  /** First and last day, ISO 8601, both included. */
+  from: string;
+  to: string;
+  /** The instant it is written, ISO 8601. */
+  madeAt: string;
+  /** Notes are private: every free text about a day or a drill, and the week's review, is left out unless this is true. */
+  includesNotes?: boolean;
+  programs?: HandOver['programs'];
+}
+
+/**
+ * Makes a hand-over of a chosen span. Removed things are left out.
+ * @param input see `HandOverInput`.
+ * @returns the hand-over, with no answer yet.
+ * @throws RangeError if the span ends before it begins.
+ */
+export function createHandOver(input: HandOverInput): HandOver {
+  const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [] } = input;
+  if (to < from) throw new RangeError(`to: expected a day from ${from} on, got ${to}`);
+  const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
+  const isInSpan = ({ date }: { date: string }): boolean => from <= date && date <= to;
+  const [firstWeek, lastWeek] = [isoWeek(from), isoWeek(to)];
+  const drills = journal.drills.filter(isInSpan);
+  const days = journal.days.filter(isInSpan);
+  const milestones = journal.milestones?.filter((one) => one.setDay <= to && (one.reachedDay ?? to) <= to) ?? [];
+  const weeks = journal.weeks.filter(({ week }) => firstWeek <= week && week <= lastWeek);
+  return {
+    format: 'larkhold/hand-over',
+    version: 1,
+    archerId,
+    archer,
+    madeAt,
+    from,
+    to,
+    includesNotes,
+    ...(journal.majorGoal === undefined ? {} : { majorGoal: journal.majorGoal }),
+    programs: [...programs],
+    answers: [],
+    weeks: includesNotes ? weeks : weeks.map(withoutReview),
+    days: includesNotes ? days : days.map(withoutNotes),
+    drills: includesNotes ? drills : drills.map(withoutNote),
+    ...(milestones.length === 0 ? {} : { milestones: includesNotes ? milestones : milestones.map(withoutWords) }),
+  };
+}
+
+/**
+ * Adds a coach's answer to a hand-over, to be sent back as a file.
+ * @param handOver the archer's file; it is left as it is.
+ * @param answer the comment, and a program if there is one to take on.
+ * @returns a new hand-over with this answer last.
+ * @throws TypeError if the answer is not valid.
+ */
+export function answerHandOver(handOver: HandOver, answer: CoachAnswer): HandOver {
+  const read = coachAnswerSchema.safeParse(answer);
+  if (!read.success) throw new TypeError(`answer: ${read.error.issues[0]?.message ?? 'not valid'}`);
+  return { ...handOver, answers: [...handOver.answers, read.data] };
+}
+
+/**
+ * Keeps a coach's comment on the page of the week that the hand-over ends in. This is all that a returned file may do to a journal: its
+ * records are the archer's own, as they were when they were sent, and are never merged back.
+ * @param journal the archer's journal.
+ * @param handOver the returned file.
+ * @param editedAt the instant, ISO 8601 UTC.
+ * @returns the week page to put, all answers in order; undefined if there is none, or the page holds them already.
+ */
+export function commentedWeek(journal: Journal, handOver: HandOver, editedAt: string): WeekPage | undefined {
+  const week = isoWeek(handOver.to);
+  const comments = handOver.answers
+    .filter(({ comment }) => comment !== '')
+    .map(({ by, comment }) => `${by}: ${comment}`);
+  const page: WeekPage = visibleJournal(journal).weeks.find((one) => one.week === week) ?? { week };
+  const fresh = comments.filter((comment) => !page.comment?.includes(comment));
+  if (fresh.length === 0) return undefined;
+  const comment = [...(page.comment ? [page.comment] : []), ...fresh].join('\n\n');
+  return { ...page, comment: cutOff(comment, 4000), editedAt };
+}
+
+/**
+ * Reads a hand-over file.
+ * @param text the file's text.
+ * @returns the hand-over, or what is wrong with the file.
+ */
+export function parseHandOver(text: string): { ok: true; handOver: HandOver } | { ok: false; problems: FileProblem[] } {
+  const read = readFile(text, handOverFormat);
+  if (!read.ok) return read;
+  const { drills, days, weeks, milestones } = mergeJournals(read.value, createJournal());
+  return { ok: true, handOver: { ...read.value, drills, days, weeks, ...(milestones ? { milestones } : {}) } };
+}
+
+/**
+ * Writes a hand-over as a file, one entry a line.
+ * @param handOver what to write.
+ * @returns the file's text.
+ */
+export function formatHandOver(handOver: HandOver): string {
+  const { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal, ...lists } = handOver;
+  const { programs, answers, weeks, days, drills, milestones } = lists;
+  const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal };
+  return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
+}
+
+function withoutNote({ note: _private, ...record }: DrillRecord): DrillRecord {
+  return record;
+}
+
+function withoutNotes({ note: _note, feelWords: _words, place: _place, ...entry }: DayEntry): DayEntry {
+  return entry;
+}
+
+function withoutWords({ words: _words, ...milestone }: Milestone): Milestone {
+  return milestone;
+}
+
+/** Goal, focus and sketch are what the coach and the archer work on; the review is the archer's own. */
+function withoutReview(page: WeekPage): WeekPage {
+  const { wentRight: _right, needsWork: _work, carriedForward: _carried, comment: _comment, ...open } = page;
+  return open;
+}
+
+function cutOff(text: string, length: number): string {
+  return text.length <= length ? text : `${text.slice(0, length - 1)}…`;
+}

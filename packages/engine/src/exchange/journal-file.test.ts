@@ -1,0 +1,102 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import { journalSchema } from '../journal/journal.ts';
+import { createJournal, mergeJournals } from '../journal/merge-journals.ts';
+import { formatJournal, parseJournal } from './journal-file.ts';
+
+const fixture = readFileSync(new URL('../../../../tests/fixtures/journal/v1.journal.json', import.meta.url), 'utf8');
+const problemsOf = (text: string) => {
+  const read = parseJournal(text);
+  if (read.ok) throw new Error('expected problems');
+  return read.problems;
+};
+const change = (edit: (file: Record<string, unknown>) => void): string => {
+  const file = JSON.parse(fixture);
+  edit(file);
+  return JSON.stringify(file);
+};
+
+describe('a journal file', () => {
+  it('reads back what was written, each thing once', () => {
+    fc.assert(
+      fc.property(anyJournal, (journal) => {
+        const text = formatJournal(journal);
+        expect(parseJournal(text)).toEqual({ ok: true, journal: mergeJournals(journal, createJournal()) });
+        expect(formatJournal(journal)).toBe(text);
+      }),
+    );
+  });
+
+  it('holds only what the schema allows', () => {
+    fc.assert(fc.property(anyJournal, (journal) => journalSchema.safeParse(journal).success));
+  });
+
+  it('of version 1 is read for ever, and written byte for byte as it was', () => {
+    const read = parseJournal(fixture);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    expect(read.journal.drills.map((record) => record.id)).toEqual(['d-0001', 'd-0002']);
+    expect(read.journal.days[0]?.arrows).toEqual([{ kind: 'blank bale', count: 90, distanceM: 4 }]);
+    expect(read.journal.weeks[0]?.focus).toBe('Low front shoulder');
+    expect(read.madeAt).toBe('2026-01-05T07:00:00Z');
+    expect(formatJournal(read.journal, read.madeAt)).toBe(fixture);
+  });
+
+  it('may begin with a byte order mark', () => {
+    expect(parseJournal(`\uFEFF${fixture}`).ok).toBe(true);
+  });
+
+  it('that is cut off says where it ends', () => {
+    expect(problemsOf(fixture.slice(0, 200))).toMatchObject([{ pointer: '', line: expect.any(Number) }]);
+    expect(problemsOf('{\n  "format": oops')).toMatchObject([{ line: 2, column: 13 }]);
+    expect(problemsOf('')).toHaveLength(1);
+  });
+
+  it('of another kind is refused by name', () => {
+    expect(problemsOf('{"format":"larkhold/program","version":1}')[0]?.message).toContain('larkhold/program');
+    for (const foreign of ['[]', 'null', '12', '"larkhold/journal"', '{"format":["larkhold/journal"]}']) {
+      expect(problemsOf(foreign)[0]?.pointer).toBe('/format');
+    }
+  });
+
+  it('of a newer version is refused with a message that says so', () => {
+    expect(problemsOf('{"format":"larkhold/journal","version":2}')).toMatchObject([
+      { pointer: '/version', message: expect.stringContaining('newer') },
+    ]);
+    for (const version of ['0', '1.5', '"1"', 'null', '-1', '1e400']) {
+      expect(problemsOf(`{"format":"larkhold/journal","version":${version}}`)[0]?.pointer).toBe('/version');
+    }
+  });
+
+  it('reports every problem, and where', () => {
+    const text = change((file) => {
+      file['a/b'] = 1;
+      const [first] = file.drills as Record<string, unknown>[];
+      if (first !== undefined) {
+        first.effort = 11;
+        first.colour = 'red';
+      }
+      file.days = [{ date: '2026-02-30' }];
+    });
+    const pointers = problemsOf(text).map((problem) => problem.pointer);
+    expect(pointers.sort()).toEqual(['/a~1b', '/days/0/date', '/drills/0/colour', '/drills/0/effort']);
+  });
+
+  it('takes __proto__ and its kin as ordinary unknown keys', () => {
+    for (const key of ['__proto__', 'constructor', 'toString']) {
+      const text = fixture.replace('"format"', `"${key}": {"polluted": true}, "format"`);
+      expect(problemsOf(text)[0]?.pointer).toBe(`/${key}`);
+    }
+    expect(Object.keys(Object.prototype)).toEqual([]);
+    expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+
+  it('that is huge or bottomless is refused', () => {
+    expect(problemsOf(' '.repeat(64 * 1024 * 1024 + 1))[0]?.message).toContain('too big');
+    expect(problemsOf('['.repeat(200_000))).toHaveLength(1);
+    expect(problemsOf(`${'['.repeat(200_000)}${']'.repeat(200_000)}`)).toHaveLength(1);
+    const deep = `${'['.repeat(50_000)}${']'.repeat(50_000)}`;
+    expect(problemsOf(fixture.replace('"format"', `"deep": ${deep}, "format"`))).toHaveLength(1);
+  });
+});

@@ -1,0 +1,91 @@
+import type { Journal } from '../journal/journal.ts';
+
+/** What was done in a stretch of days. */
+export interface Totals {
+  arrowsCount: number;
+  drillsCount: number;
+  repsCount: number;
+  /** Of `repsCount`: those held in full. */
+  heldCount: number;
+  /** At full draw. */
+  holdMs: number;
+  strengthMinutes: number;
+  mobilityMinutes: number;
+  fitnessMinutes: number;
+}
+
+/**
+ * Totals of nothing done.
+ * @returns every count at 0
+ */
+export function createTotals(): Totals {
+  return {
+    arrowsCount: 0,
+    drillsCount: 0,
+    repsCount: 0,
+    heldCount: 0,
+    holdMs: 0,
+    strengthMinutes: 0,
+    mobilityMinutes: 0,
+    fitnessMinutes: 0,
+  };
+}
+
+/**
+ * Adds up every day of a journal in one pass. Removed things don't count.
+ * @param journal any journal.
+ * @returns totals by day (ISO 8601); days on which nothing was written are absent.
+ */
+export function totalsByDay(journal: Journal): Map<string, Totals> {
+  const byDay = new Map<string, Totals>();
+  const totalsOf = (day: string): Totals => {
+    const totals = byDay.get(day) ?? createTotals();
+    byDay.set(day, totals);
+    return totals;
+  };
+  for (const record of journal.drills) {
+    if (record.removed) continue;
+    const totals = totalsOf(record.date);
+    totals.drillsCount += 1;
+    totals.repsCount += record.reps.length;
+    for (const rep of record.reps) {
+      totals.holdMs += rep.heldMs;
+      if (rep.outcome === 'held') totals.heldCount += 1;
+    }
+  }
+  for (const entry of journal.days) {
+    if (entry.removed) continue;
+    const totals = totalsOf(entry.date);
+    for (const arrows of entry.arrows ?? []) totals.arrowsCount += arrows.count;
+    for (const work of entry.work ?? []) totals[`${work.kind}Minutes`] += work.minutes;
+  }
+  return byDay;
+}
+
+/**
+ * Adds up one day.
+ * @param journal any journal.
+ * @param day ISO 8601 day.
+ * @returns its totals.
+ */
+export function dayTotals(journal: Journal, day: string): Totals {
+  const ofDay = <T extends { date: string }>(things: readonly T[]): T[] => things.filter((one) => one.date === day);
+  return (
+    totalsByDay({ drills: ofDay(journal.drills), days: ofDay(journal.days), weeks: [] }).get(day) ?? createTotals()
+  );
+}
+
+/**
+ * Adds totals to a sum.
+ * @param sum changed in place. @param totals what is added.
+ */
+export function addTotals(sum: Totals, totals: Totals): void {
+  sum.arrowsCount += totals.arrowsCount;
+  sum.drillsCount += totals.drillsCount;
+  sum.repsCount += totals.repsCount;
+  sum.heldCount += totals.heldCount;
+  sum.holdMs += totals.holdMs;
+  sum.strengthMinutes += totals.strengthMinutes;
+  sum.mobilityMinutes += totals.mobilityMinutes;
+  sum.fitnessMinutes += totals.fitnessMinutes;
+}

@@ -1,0 +1,28 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+import { compareInstants } from '../journal/edit-order.ts';
+import type { Program } from '../program/program.ts';
+import { idOf } from '../program/program-id.ts';
+
+/**
+ * The program that the line shows: the one the archer took, else the one drilled last, else the first.
+ * @param programs of the rack, in its order
+ * @param takenId what the kit keeps; nothing while none was taken
+ * @param drills of the journal, in any order
+ * @returns the program; undefined only for an empty rack
+ */
+export function chosenProgram(
+  programs: readonly Program[],
+  takenId: string | undefined,
+  drills: readonly DrillRecord[],
+): Program | undefined {
+  const taken = takenId === undefined ? undefined : programs.find(({ id }) => id === takenId);
+  if (taken) return taken;
+  const lastId = lastDrilledId(drills);
+  return programs.find((program) => idOf(program) === lastId) ?? programs[0];
+}
+
+function lastDrilledId(drills: readonly DrillRecord[]): string | undefined {
+  let last: DrillRecord | undefined;
+  for (const drill of drills) if (!last || compareInstants(drill.startedAt, last.startedAt) > 0) last = drill;
+  return last && (last.programId ?? last.program);
+}

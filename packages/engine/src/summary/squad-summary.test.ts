@@ -1,0 +1,57 @@
+import { expect, test } from 'vitest';
+import { createHandOver, type HandOver } from '../exchange/hand-over.ts';
+import { createJournal } from '../journal/merge-journals.ts';
+import { addHandOver, orderSquad, summarizeArcher } from './squad-summary.ts';
+
+const drill = (date: string, pain = false) => ({
+  id: date,
+  date,
+  pain,
+  program: 'Slow mornings',
+  startedAt: `${date}T06:30:00Z`,
+  endedAt: `${date}T06:40:00Z`,
+  reps: [],
+});
+
+function handOverOf(archer: string, dates: readonly string[], painDay = ''): HandOver {
+  return createHandOver({
+    journal: {
+      ...createJournal(),
+      drills: dates.map((date) => drill(date, date === painDay)),
+      weeks: [{ week: '2026-W46', plannedDays: [1, 3] }],
+    },
+    ...{ archer, archerId: archer, from: '2026-11-09', to: '2026-11-25', madeAt: '2026-11-25T20:00:00Z' },
+  });
+}
+
+// Counted on a calendar: planned are the Mondays and Wednesdays 9, 11, 16, 18, 23 and 25 November.
+test('an archer is told by planned days, pain and the last day written', () => {
+  const line = summarizeArcher(
+    handOverOf('Ines', ['2026-11-09', '2026-11-10', '2026-11-18'], '2026-11-10'),
+    '2026-11-27',
+  );
+  expect(line).toMatchObject({ drillsCount: 3, plannedCount: 6, doneCount: 2, painDays: ['2026-11-10'] });
+  expect(line).toMatchObject({ lastDay: '2026-11-18', silentDays: 9 });
+});
+
+test('an archer who wrote nothing is silent since the file begins', () => {
+  const line = summarizeArcher(handOverOf('Ines', []), '2026-11-25');
+  expect(line.lastDay).toBeUndefined();
+  expect(line.silentDays).toBe(16);
+});
+
+test('pain comes first, then silence, then names', () => {
+  const lines = [
+    summarizeArcher(handOverOf('Anna', ['2026-11-25']), '2026-11-25'),
+    summarizeArcher(handOverOf('Bela', []), '2026-11-25'),
+    summarizeArcher(handOverOf('Cleo', ['2026-11-24'], '2026-11-24'), '2026-11-25'),
+  ];
+  expect(orderSquad(lines).map(({ handOver }) => handOver.archer)).toEqual(['Cleo', 'Bela', 'Anna']);
+});
+
+test('of two files of one archer the later one stands, in any order', () => {
+  const early = handOverOf('Ines', []);
+  const late = { ...early, madeAt: '2026-11-26T20:00:00Z' };
+  expect(addHandOver([early], late)).toEqual({ open: [late], isTaken: true });
+  expect(addHandOver([late], early)).toEqual({ open: [late], isTaken: false });
+});
