@@ -42,7 +42,12 @@ export interface Reader {
 
 const fixture = (path: string): string => readFileSync(new URL(`../fixtures/${path}`, import.meta.url), 'utf8');
 const ladder = builtInPrograms.find(({ blocks }) => blocks.some((block) => block.ladder)) ?? builtInPrograms[0]!;
-const programs = [fixture('program/v1-weekday-holding.drill.json'), formatProgram(ladder)];
+const programs = [
+  ...['v1-weekday-holding', 'v2-weekday-holding', 'v2-failing-rep', 'v2-longest-hold'].map((name) =>
+    fixture(`program/${name}.drill.json`),
+  ),
+  formatProgram(ladder),
+];
 const backups = ['v1', 'v1-notes', 'v1-milestones', 'v1-presses'].map((name) => fixture(`backup/${name}.backup.json`));
 const journal = fixture('journal/v1.journal.json');
 const handOver = fixture('journal/v1.hand-over.json');

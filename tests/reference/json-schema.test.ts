@@ -10,7 +10,7 @@ const ajv = new Ajv2020({ strict: true, allErrors: true });
 ajv.addFormat('uuid', /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i);
 const validate = ajv.compile(programJsonSchema);
 
-const fixture = readFileSync(new URL('../fixtures/program/v1-weekday-holding.drill.json', import.meta.url), 'utf8');
+const fixture = readFileSync(new URL('../fixtures/program/v2-weekday-holding.drill.json', import.meta.url), 'utf8');
 const publishedSchema = readFileSync(new URL('../../docs/program.schema.json', import.meta.url), 'utf8');
 /** The copy that comes with the package, found as another program finds it. */
 const packagedSchema = readFileSync(

@@ -9,6 +9,7 @@ import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import { migrationSteps } from './migrations.ts';
 import { openStore } from './open-store.ts';
+import { withProgramsOfToday } from './trial/with-programs-of-today.ts';
 
 const minute: Milestone = { id: 'm1', text: 'A minute at full draw', setDay: '2026-03-29' };
 const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
@@ -70,5 +71,5 @@ test('a backup with milestones put back and taken out again is the same file; th
   const store = createStore();
   await store.putBackupFolder({ name: 'Backups' });
   await restoreBackup(store, read.backup);
-  expect(formatBackup(await createBackup(store, read.backup.madeAt))).toBe(text);
+  expect(formatBackup(await createBackup(store, read.backup.madeAt))).toBe(withProgramsOfToday(text));
 });

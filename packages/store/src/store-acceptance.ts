@@ -6,7 +6,7 @@ import type { Store } from './store.ts';
 
 const program: Program = {
   format: 'larkhold/program',
-  version: 1,
+  version: 2,
   id: '0b0e3c1e-95b5-4c5e-9b1c-3f8f0f6f2a11',
   title: 'Slow mornings',
   tool: 'bow',

@@ -198,6 +198,8 @@ const bandEvening = {
 const baselineTest = {
   id: '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1007',
   title: 'Baseline test',
+  kind: 'test',
+  measure: 'rep-where-form-fails',
   about:
     'Holds of 15 seconds with 25 seconds of rest until form fails. Stop at that rep: its number is where you start. Repeat every 4 to 8 weeks.',
   source:
@@ -222,4 +224,4 @@ const baselineTest = {
 /** The programs that every rack has, the gentlest first. Each follows one published source, named in its `source`. */
 export const builtInPrograms: readonly Program[] = [
   ...[clubStarter, holding, ladderedHolding, power, flexibility, bandEvening, baselineTest],
-].map((program) => programSchema.parse({ format: 'larkhold/program', version: 1, ...program }));
+].map((program) => programSchema.parse({ format: 'larkhold/program', version: 2, ...program }));

@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 import { parseProgram } from './parse-program.ts';
 
 const folder = new URL('../../../../tests/fixtures/program/', import.meta.url);
-const good = readFileSync(new URL('v1-weekday-holding.drill.json', folder), 'utf8');
+const good = readFileSync(new URL('v2-weekday-holding.drill.json', folder), 'utf8');
 
 const place = fc.nat({ max: good.length - 1 });
 const putAt = (at: number, piece: string) => good.slice(0, at) + piece + good.slice(at);

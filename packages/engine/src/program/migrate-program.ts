@@ -1,11 +1,11 @@
 /** The version of the program file that this reader writes. */
-export const programVersion = 1;
+export const programVersion = 2;
 
 /** Turns a file of one version into one of the next; it gets what a valid older file holds. */
 export type ProgramMigration = (file: Record<string, unknown>) => Record<string, unknown>;
 
-/** One step per version: the function at n makes n + 1 of n. Empty while version 1 is the only one ever shipped. */
-export const programMigrations: Readonly<Record<number, ProgramMigration>> = {};
+/** One step per version: the function at n makes n + 1 of n. Version 2 added keys and changed none. */
+export const programMigrations: Readonly<Record<number, ProgramMigration>> = { 1: (file) => file };
 
 /**
  * Walks a file up to the version this reader knows.

@@ -75,7 +75,7 @@ describe('parseProgram', () => {
     ['an empty text', '', /empty/],
     ['a list', '[]', /object/],
     ['another format', '{"format":"other/thing","version":1}', /not a program/],
-    ['a newer version', '{"format":"larkhold/program","version":2}', /version 2.*Update/],
+    ['a newer version', '{"format":"larkhold/program","version":3}', /version 3.*Update/],
     ['a trailing comma', '{"format":"larkhold/program",}', /not JSON/],
     ['a key twice', '{"format":"larkhold/program","format":"x"}', /twice/],
     ['a number without end', '{"format":"larkhold/program","version":1e999}', /too large/],

@@ -2,7 +2,7 @@ import { describeIssue } from './describe-issue.ts';
 import { migrateProgram, type ProgramMigration, programMigrations, programVersion } from './migrate-program.ts';
 import { type Problem, pointerOf } from './problem.ts';
 import { mostBlocks, type Program, programSchema } from './program.ts';
-import { checkBlock, checkLength, type RuleBreak } from './program-rules.ts';
+import { checkBlock, checkLength, checkTest, type RuleBreak } from './program-rules.ts';
 import { type ReadJson, readJson } from './read-json.ts';
 
 /** The largest program file that is read, bytes of UTF-8. */
@@ -81,7 +81,8 @@ function notOurs({ value, placeOf }: ReadJson, oldest: number): Problem | undefi
 
 function validate(file: Record<string, unknown>, json: ReadJson): ParsedProgram {
   const result = programSchema.safeParse(file);
-  const problems = checkRules(file).map(({ path, message }) => ({
+  const { version } = json.value as { version: number };
+  const problems = checkRules(file, version).map(({ path, message }) => ({
     pointer: pointerOf(path),
     ...json.placeOf(path),
     message,
@@ -92,10 +93,13 @@ function validate(file: Record<string, unknown>, json: ReadJson): ParsedProgram 
 }
 
 /** The rules between keys, as far as the schema's own complaints leave something to check: block by block. */
-function checkRules({ blocks }: Record<string, unknown>): RuleBreak[] {
-  if (!Array.isArray(blocks)) return [];
+function checkRules({ blocks, kind, measure }: Record<string, unknown>, version: number): RuleBreak[] {
+  if (!Array.isArray(blocks)) return checkTest({ version, kind, measure, blocks: [] });
   const read = blocks.slice(0, mostBlocks).map((block) => programSchema.shape.blocks.element.safeParse(block));
-  const breaks = read.flatMap(({ data }, index) => (data ? checkBlock(data, index, blocks.length) : []));
+  const breaks = [
+    ...checkTest({ version, kind, measure, blocks: read.map(({ data }) => data) }),
+    ...read.flatMap(({ data }, index) => (data ? checkBlock(data, index, blocks.length) : [])),
+  ];
   const sound = read.flatMap(({ data }) => data ?? []);
   return sound.length === blocks.length ? [...breaks, ...checkLength(sound)] : breaks;
 }

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { formatProgram } from './format-program.ts';
-import { programVersion } from './migrate-program.ts';
+import { programMigrations, programVersion } from './migrate-program.ts';
 import { parseProgram } from './parse-program.ts';
 
 const folder = new URL('../../../../tests/fixtures/program/', import.meta.url);
@@ -26,8 +26,9 @@ describe('the frozen program files', () => {
 });
 
 describe('a file of an older version', () => {
-  // A version that never was, one before the first: what this reader will do with version 1 once there is a version 2.
+  // Two versions that never were, before the first: what a step does that changes a key.
   const steps = {
+    ...programMigrations,
     [-1]: ({ name, ...file }: Record<string, unknown>) => ({ ...file, title: name }),
     0: ({ drawn, ...file }: Record<string, unknown>) => ({ ...file, tool: drawn === 'rubber' ? 'band' : drawn }),
   };
@@ -39,7 +40,8 @@ describe('a file of an older version', () => {
 
   it('goes through every step, and is read and written as one of today', () => {
     const parsed = parseProgram(older, steps);
-    expect(parsed.ok && formatProgram(parsed.program)).toBe(text.replace('"tool": "bow"', '"tool": "band"'));
+    const today = text.replace('"version": 1', '"version": 2').replace('"tool": "bow"', '"tool": "band"');
+    expect(parsed.ok && formatProgram(parsed.program)).toBe(today);
     const between = parseProgram(older.replace('-1', '0').replace('"name"', '"title"'), steps);
     expect(between).toEqual(parsed);
   });
@@ -48,7 +50,7 @@ describe('a file of an older version', () => {
     expect(parseProgram(older)).toMatchObject({
       problems: [{ pointer: '/version', line: 3, message: 'Expected "version", a whole number from 1.' }],
     });
-    expect(() => parseProgram(older, { [-1]: steps[-1] })).toThrow(RangeError); // a release that lost a step
+    expect(() => parseProgram(older, { ...programMigrations, [-1]: steps[-1] })).toThrow(RangeError); // a release that lost a step
     const broken = parseProgram(older.replace('"hold": 30', '"hold": 500'), steps);
     expect(broken).toMatchObject({
       problems: [{ pointer: '/blocks/0/hold', message: expect.stringContaining('180') }],
@@ -56,8 +58,23 @@ describe('a file of an older version', () => {
     expect(broken.ok ? 0 : broken.problems[0]?.line).toBeGreaterThan(15);
   });
 
+  it('of version 1 is the same program in version 2, byte for byte but for the number', () => {
+    const parsed = parseProgram(text);
+    expect(parsed.ok && formatProgram(parsed.program)).toBe(text.replace('"version": 1', '"version": 2'));
+  });
+
+  it('of version 1 has no keys of version 2', () => {
+    const test = text.replace('"tool"', '"kind": "test",\n  "tool"');
+    expect(parseProgram(test)).toMatchObject({
+      ok: false,
+      problems: expect.arrayContaining([
+        { pointer: '/version', line: 3, column: 14, message: expect.stringContaining('Write "version": 2') },
+      ]),
+    });
+  });
+
   it('is older than one that is too new', () => {
-    expect(parseProgram(text.replace('"version": 1', '"version": 2'), steps)).toMatchObject({
+    expect(parseProgram(text.replace('"version": 1', '"version": 3'), steps)).toMatchObject({
       problems: [{ message: expect.stringContaining('Update Larkhold') }],
     });
   });

@@ -28,6 +28,55 @@ const needsSetRest = {
   then: { type: 'object', required: ['setRest'], properties: { setRest: true } },
 };
 
+/** A block of a test: one set, one hand, no ladder. */
+const testBlock = {
+  type: 'object',
+  properties: {
+    sets: { type: 'number', maximum: 1 },
+    hand: { type: 'string', enum: ['usual', 'opposite'] },
+    ladder: false,
+  },
+};
+const only = (key: string, value: string | number, type: string) => ({
+  type: 'object',
+  required: [key],
+  properties: { [key]: { type, const: value } },
+});
+
+/** The rules of a test that JSON Schema can say. */
+const testRules = {
+  allOf: [
+    {
+      if: only('kind', 'test', 'string'),
+      // biome-ignore lint/suspicious/noThenProperty: `then` is the schema language's own key
+      then: {
+        type: 'object',
+        required: ['measure'],
+        properties: { measure: true, blocks: { type: 'array', maxItems: 1, items: testBlock } },
+      },
+      else: { type: 'object', properties: { measure: false } },
+    },
+    {
+      if: only('measure', 'longest-hold-seconds', 'string'),
+      // biome-ignore lint/suspicious/noThenProperty: `then` is the schema language's own key
+      then: {
+        type: 'object',
+        properties: {
+          blocks: {
+            type: 'array',
+            items: { type: 'object', properties: { reps: { type: 'number', maximum: 1 } } },
+          },
+        },
+      },
+    },
+    {
+      if: only('version', 1, 'number'),
+      // biome-ignore lint/suspicious/noThenProperty: `then` is the schema language's own key
+      then: { type: 'object', properties: { kind: false, measure: false } },
+    },
+  ],
+};
+
 function generate(): Record<string, unknown> {
   const schema = z.toJSONSchema(programSchema, {
     target: 'draft-2020-12',
@@ -36,7 +85,8 @@ function generate(): Record<string, unknown> {
       if (jsonSchema.properties?.sets && jsonSchema.properties.letDown) Object.assign(jsonSchema, needsSetRest);
     },
   });
-  return { ...schema, $id: 'larkhold-program-1.schema.json', title: 'Larkhold drill program, version 1' };
+  const title = 'Larkhold drill program, version 2';
+  return { ...schema, ...testRules, $id: 'larkhold-program-2.schema.json', title };
 }
 
 /** The program file's JSON Schema (2020-12), generated from `programSchema`. The rules it cannot say are on the program file page. */

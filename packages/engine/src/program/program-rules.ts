@@ -1,4 +1,4 @@
-import { type Block, type Lever, leverRanges, type Rung } from './program.ts';
+import { type Block, type Lever, leverRanges, type Rung, testMeasures } from './program.ts';
 
 /** The longest timeline a program may have, seconds: 4 hours. */
 export const longestProgramSeconds = 4 * 3600;
@@ -35,6 +35,56 @@ export function checkLength(blocks: readonly Block[]): RuleBreak[] {
   if (seconds <= longestProgramSeconds) return [];
   const message = `The whole program may take 4 hours; this one can take ${(seconds / 3600).toFixed(1)}. Take off sets, reps or rest.`;
   return [{ path: ['blocks'], message }];
+}
+
+/** What the rules of a test read: a file's own keys, whatever else is wrong with it. */
+export interface TestKeys {
+  /** The version as the file says it, before it is brought up to date. */
+  version: number;
+  kind?: unknown;
+  measure?: unknown;
+  /** The blocks that their schema accepts, by their place in the file. */
+  blocks: readonly (Block | undefined)[];
+}
+
+/**
+ * The rules of a test: it says what it counts, and nothing in it leaves open what was counted or changes from one time to the next.
+ * @param keys a file's own keys
+ * @returns every rule it breaks
+ */
+export function checkTest({ version, kind, measure, blocks }: TestKeys): RuleBreak[] {
+  const breaks: RuleBreak[] = [];
+  if (version < 2 && (kind !== undefined || measure !== undefined)) {
+    const message = `"kind" and "measure" came with version 2 of the program file. Write "version": 2. Found ${version}.`;
+    breaks.push({ path: ['version'], message });
+  }
+  if (kind === undefined && measure !== undefined) {
+    breaks.push({ path: ['measure'], message: 'Only a test has a measure. Add "kind": "test", or remove this key.' });
+  }
+  if (kind !== 'test') return breaks;
+  if (measure === undefined) {
+    const forms = testMeasures.map((one) => JSON.stringify(one)).join(' or ');
+    breaks.push({ path: [], message: `The key "measure" is missing: a test says what it counts. Expected ${forms}.` });
+  }
+  if (blocks.length > 1) breaks.push({ path: ['blocks', 1], message: 'A test has one block. Remove this one.' });
+  const [block] = blocks;
+  if (!block) return breaks;
+  const path = ['blocks', 0];
+  if (block.sets > 1) breaks.push({ path: [...path, 'sets'], message: `A test has one set. Found ${block.sets}.` });
+  if (block.reps > 1 && measure === 'longest-hold-seconds') {
+    const message = `A test of the longest hold has one rep, for a second one is tired. Found ${block.reps}.`;
+    breaks.push({ path: [...path, 'reps'], message });
+  }
+  if (block.hand === 'both') {
+    const message =
+      'A test is done with one hand, or nobody can say which of the two failed. Expected "usual" or "opposite".';
+    breaks.push({ path: [...path, 'hand'], message });
+  }
+  if (block.ladder) {
+    const message = 'A test is the same each time, so its block has no ladder. Remove this key.';
+    breaks.push({ path: [...path, 'ladder'], message });
+  }
+  return breaks;
 }
 
 function checkTenths(block: Block, path: readonly PropertyKey[]): RuleBreak[] {

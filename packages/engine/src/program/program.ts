@@ -128,12 +128,33 @@ const lines = (what: string) => z.array(z.string().max(200)).max(30).optional().
 /** The most blocks a program may have. */
 export const mostBlocks = 20;
 
-/** The program file, version 1. Parsing fills in the defaults. Rules between keys are checked by `parseProgram`. */
+/** What a test counts; each is one published way of scoring. */
+export const testMeasures = ['rep-where-form-fails', 'longest-hold-seconds'] as const;
+
+/** The number a test gives: of the rep at which form failed, or the seconds of its one hold. */
+export type TestMeasure = (typeof testMeasures)[number];
+
+/**
+ * The program file, version 2. Parsing fills in the defaults. Rules between keys are checked by `parseProgram`. Version 2 only added keys, so
+ * an object of version 1, as it lies in a backup or on a disk, is read too and becomes one of version 2.
+ */
 export const programSchema = z.strictObject({
+  $schema: text(1000, 'For the editor in which the file is written; not read.').optional(),
   format: z.literal('larkhold/program').describe('Says what the file is.'),
-  version: z.literal(1).describe('The version of the format.'),
+  version: z
+    .literal([1, 2])
+    .transform((): 2 => 2)
+    .describe('The version of the format.'),
   id: z.uuid().optional().describe('The same program through renames and edits.'),
   title: z.string().min(1).max(120).describe('What the program is called.'),
+  kind: z
+    .literal('test')
+    .optional()
+    .describe('A test is done as it is written: it is never eased, cut or made harder.'),
+  measure: z
+    .enum(testMeasures)
+    .optional()
+    .describe('What a test counts: the rep at which form fails, or the seconds of its one hold.'),
   author: text(120, 'Who wrote it.').optional(),
   about: text(4000, 'What it is for. Shown as text, never as markup.').optional(),
   source: text(1000, 'Where the numbers come from.').optional(),
@@ -145,9 +166,21 @@ export const programSchema = z.strictObject({
 
 /** A drill program as the engine uses it: a valid program file with its defaults filled in. Times are seconds, weights pounds-force. */
 export type Program = z.output<typeof programSchema>;
+/** A program that measures and is never changed. */
+export type TestProgram = Program & { kind: 'test'; measure: TestMeasure };
 /** One drill inside a program. */
 export type Block = Program['blocks'][number];
 /** The ordered levers by which a block gets harder. */
 export type Ladder = NonNullable<Block['ladder']>;
 /** One lever and how far it goes. */
 export type Rung = Ladder['rungs'][number];
+
+/**
+ * Whether a program is a test.
+ * @param program any program
+ * @returns true where it is one and says what it counts
+ * @example isTestProgram(builtInPrograms[0]!) // false: the club starter is a drill
+ */
+export function isTestProgram(program: Program): program is TestProgram {
+  return program.kind === 'test' && program.measure !== undefined;
+}

@@ -38,7 +38,7 @@ export function createDraft(program: Program, changes: Partial<Pick<Program, 'id
  * @returns the draft
  */
 export function createEmptyDraft(id: string): Draft {
-  const head = { format: 'larkhold/program', version: 1, id, title: 'New program', tool: 'bow' };
+  const head = { format: 'larkhold/program', version: 2, id, title: 'New program', tool: 'bow' };
   return { file: { ...head, blocks: [freshBlock] }, blockKeys: [0] };
 }
 

@@ -97,7 +97,7 @@ function largestProgram(): Program {
     },
   });
   return {
-    ...{ format: 'larkhold/program', version: 1, id: '6f1d1a52-1f0a-4c8e-9a31-0d2b6a7e2001', tool: 'light-bow' },
+    ...{ format: 'larkhold/program', version: 2, id: '6f1d1a52-1f0a-4c8e-9a31-0d2b6a7e2001', tool: 'light-bow' },
     ...{ title: noise(120), author: noise(120), about: noise(4000), source: noise(1000) },
     ...{ warmUp: lines(30, 200), coolDown: lines(30, 200), blocks: Array.from({ length: 20 }, block) },
   };
