@@ -3,6 +3,7 @@ export * from './choice-of.ts';
 export * from './count-field.ts';
 export * from './day-strip.ts';
 export * from './file-drop.ts';
+export * from './follow-words.ts';
 export * from './keep-focus.ts';
 export * from './lark-day-strip.ts';
 export * from './lark-sketch-pad.ts';

@@ -1,5 +1,6 @@
 import { type AskedNumber, explain, type PrescribedBlock, type Prescription } from '@larkhold/engine';
-import { formatCounted, formatMinutes, formatSeconds, formatWeight, type Units } from './format-for-people.ts';
+import { formatCounted, formatMinutes, formatSeconds, formatWeight } from './format-for-people.ts';
+import type { Units } from './formats.ts';
 
 /** Between sets, reps and hold; they stay on one line. */
 const TIMES = '\u00a0×\u00a0';

@@ -14,9 +14,8 @@ import {
   formatShare,
   formatTimeOfDay,
   formatWeight,
-  toCentimetres,
-  toInches,
 } from './format-for-people.ts';
+import { toCentimetres, toInches } from './formats.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 

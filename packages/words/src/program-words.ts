@@ -1,5 +1,6 @@
 import type { Block, Program, Rung } from '@larkhold/engine';
-import { formatCounted, formatSeconds, formatShare, formatWeight, type Units } from './format-for-people.ts';
+import { formatCounted, formatSeconds, formatShare, formatWeight } from './format-for-people.ts';
+import type { Units } from './formats.ts';
 
 /** What is drawn, in words. */
 export const toolWords: Readonly<Record<Program['tool'], string>> = {

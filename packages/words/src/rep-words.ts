@@ -1,19 +1,21 @@
 import type { DrillRecord, RepRecord } from '@larkhold/engine';
-import { formatCounted, formatDuration, formatSeconds } from './format-for-people.ts';
+import type { Words } from './create-words.ts';
+import { formatCounted, formatDuration } from './format-for-people.ts';
+import { presentWords } from './present-words.ts';
 
 /**
  * How a rep that did not go as planned was logged, in words.
  * @param rep as logged
+ * @param words the language
  * @returns 'Let down 2 s early: logged as 28 s.'; undefined for a rep that was held
  */
-export function repWords(rep: RepRecord): string | undefined {
-  if (rep.outcome === 'short') {
-    const earlyMs = Math.max(0, rep.prescribedMs - rep.heldMs);
-    return `Let down ${formatSeconds(earlyMs)} early: logged as ${formatSeconds(rep.heldMs)}.`;
-  }
-  if (rep.outcome === 'skipped') return 'Skipped: logged as no hold.';
-  if (rep.outcome === 'unsure') return 'Time was lost here: logged as unsure. Put it right in the journal.';
-  return undefined;
+export function repWords(
+  { outcome, prescribedMs, heldMs }: RepRecord,
+  words: Words = presentWords(),
+): string | undefined {
+  if (outcome === 'short') return words.say('rep.early', { early: Math.max(0, prescribedMs - heldMs), held: heldMs });
+  if (outcome === 'skipped') return words.say('rep.skipped');
+  return outcome === 'unsure' ? words.say('rep.unsure') : undefined;
 }
 
 /**

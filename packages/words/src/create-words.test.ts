@@ -1,0 +1,56 @@
+import { expect, test } from 'vitest';
+import { createWords, parseMessage } from './create-words.ts';
+import { onWordsChange, presentWords, say, useWords } from './present-words.ts';
+
+const english = createWords('en-GB');
+const german = createWords('de');
+const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
+
+test('one sentence, two languages, each in its own order', () => {
+  expect(english.say('line.inAll', { length: '12 min' })).toBe('12 min in all.');
+  expect(german.say('line.inAll', { length: '12 min' })).toBe('Insgesamt 12 min.');
+});
+
+test('a sentence in pieces keeps what is put into it', () => {
+  const button = { is: 'a button' };
+  expect(english.pieces('line.inAll', { length: button })).toEqual([button, ' in all.']);
+  expect(german.pieces('line.inAll', { length: button })).toEqual(['Insgesamt ', button, '.']);
+});
+
+// CLDR: German writes a decimal comma and groups thousands by a full stop.
+test('numbers, units and days are those of the locale', () => {
+  expect(plain(english.seconds(7500))).toBe('7.5 s');
+  expect(plain(german.seconds(7500))).toBe('7,5 s');
+  expect(german.count(1250)).toBe('1.250');
+  expect(german.day('2026-11-25')).toBe('Mittwoch, 25. November');
+  expect(german.list(['Auszug', 'Halten', 'Pause'])).toBe('Auszug, Halten und Pause');
+});
+
+test('a message writes counts, times, shares and days in our units', () => {
+  const parts = parseMessage('{n, plural, one {# rep} other {# reps}}', 'en').formatToParts({ n: 2 });
+  expect(parts.map(({ value }) => value).join('')).toBe('2\u00a0reps');
+});
+
+test('a wrong or missing parameter, or a wrong key, is a type error', () => {
+  // @ts-expect-error the length is missing
+  expect(() => english.say('line.inAll')).toThrow();
+  // @ts-expect-error the length is a string
+  english.say('line.inAll', { length: 12 });
+  // @ts-expect-error it needs nothing
+  english.say('line.begin', { length: '12' });
+  // @ts-expect-error no such sentence
+  expect(() => english.say('line.end')).toThrow();
+});
+
+test('the present words change for all who listen', () => {
+  const before = presentWords();
+  let changes = 0;
+  const end = onWordsChange(() => {
+    changes += 1;
+  });
+  useWords(german);
+  expect(say('line.begin')).toBe('Beginnen');
+  end();
+  useWords(before);
+  expect(changes).toBe(1);
+});

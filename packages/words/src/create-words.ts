@@ -1,0 +1,113 @@
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
+import { de } from './de/index.ts';
+import { en } from './en/index.ts';
+import { createFormats, type DayStyle, type Formats } from './formats.ts';
+import { type Language, languageOf, localeOf } from './language.ts';
+import type { MessageParameters, NumberStyle } from './message-parameters.ts';
+
+/** The name of a sentence. */
+export type MessageKey = keyof typeof en;
+
+type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extends (all: infer All) => void
+  ? All
+  : never;
+
+/** What a sentence needs; where the key may be one of several, what all of them need. */
+export type ParametersOf<Key extends MessageKey> = Both<MessageParameters<(typeof en)[Key]>>;
+
+/** The parameters as they follow a key: nothing where the sentence needs nothing. */
+export type Given<Needs> = keyof Needs extends never ? [] : [parameters: Needs];
+
+/** The parameters of a sentence in pieces: what is a string may be a piece of another kind, as a button. */
+export type PiecesOf<Needs, Piece> = {
+  [Name in keyof Needs]: string extends Needs[Name] ? Needs[Name] | Piece : Needs[Name];
+};
+
+/** Every sentence and number of Larkhold in one language, as one locale writes it. */
+export interface Words extends Formats {
+  readonly language: Language;
+  /** What numbers and days follow, BCP 47. */
+  readonly locale: string;
+  /** A sentence. */
+  say<Key extends MessageKey>(key: Key, ...given: Given<ParametersOf<Key>>): string;
+  /** A sentence in pieces, in the language's own order, to put buttons or emphasis into it. */
+  pieces<Key extends MessageKey, Piece>(
+    key: Key,
+    ...given: Given<PiecesOf<ParametersOf<Key>, Piece>>
+  ): (string | Piece)[];
+}
+
+const messages: Readonly<Record<Language, Readonly<Record<MessageKey, string>>>> = { en, de };
+
+/**
+ * The words of a locale.
+ * @param locale BCP 47, as a browser or a system gives it; what is no tag, or names a language Larkhold does not speak, gives English
+ * @returns sentences in its language, numbers and days in its own way
+ * @example createWords('de-AT').say('line.begin') // 'Beginnen'
+ */
+export function createWords(locale: string): Words {
+  const language = languageOf(locale);
+  const tag = localeOf(locale);
+  const formats = createFormats(tag);
+  const formatters = formattersOf(formats, tag);
+  const parsed = new Map<MessageKey, IntlMessageFormat>();
+  const format = (key: MessageKey, given: Record<string, unknown> | undefined) => {
+    const message = parsed.get(key) ?? parseMessage(messages[language][key], tag, formatters);
+    parsed.set(key, message);
+    return message.formatToParts<unknown>(given).map(({ value }) => value);
+  };
+  return {
+    ...formats,
+    language,
+    locale: tag,
+    say: (key, ...[given]) => format(key, given as Record<string, unknown>).join(''),
+    pieces: <Piece>(key: MessageKey, ...[given]: unknown[]) =>
+      format(key, given as Record<string, unknown>) as (string | Piece)[],
+  };
+}
+
+const numberStyles = {
+  ...{ tenths: {}, seconds: {}, duration: {}, minutes: {}, share: {}, ratio: {}, impulse: {} },
+} as const satisfies Record<NumberStyle, object>;
+const dayStyles = { long: {}, longYear: {}, short: {}, year: {}, plain: {} } as const satisfies Record<
+  DayStyle,
+  object
+>;
+
+/**
+ * A message, ready to be filled in.
+ * @param text in the Unicode (ICU) message format, without markup
+ * @param locale what its plurals follow
+ * @param formatters how it writes numbers and days
+ * @returns the message
+ * @throws SyntaxError when the text is not in that format
+ */
+export function parseMessage(text: string, locale: string, formatters?: Formatters): IntlMessageFormat {
+  // A count and its noun stay on one line.
+  const bound = text.replaceAll('# ', '#\u00a0');
+  const styles = { number: numberStyles, date: dayStyles, time: {} };
+  return new IntlMessageFormat(bound, locale, styles, { ignoreTag: true, ...(formatters && { formatters }) });
+}
+
+/** Our own units in the library's place: it looks a style up by its name and asks for a formatter with what it finds. */
+function formattersOf(formats: Formats, locale: string): Formatters {
+  const numbers = new Map<unknown, (value: number) => string>(
+    (Object.keys(numberStyles) as NumberStyle[]).map((style) => [numberStyles[style], formats[style]]),
+  );
+  const days = new Map<unknown, DayStyle>(
+    (Object.keys(dayStyles) as DayStyle[]).map((style) => [dayStyles[style], style]),
+  );
+  const plurals = {
+    cardinal: new Intl.PluralRules(locale, { type: 'cardinal' }),
+    ordinal: new Intl.PluralRules(locale, { type: 'ordinal' }),
+  };
+  return {
+    getNumberFormat: (_, style) => ({ format: numbers.get(style) ?? formats.tenths }) as Intl.NumberFormat,
+    getDateTimeFormat: (_, style) => {
+      const day = days.get(style);
+      const format = (value: string) => (day === undefined ? formats.timeOfDay(value) : formats.day(value, day));
+      return { format } as unknown as Intl.DateTimeFormat;
+    },
+    getPluralRules: (_, options) => plurals[options?.type ?? 'cardinal'],
+  };
+}

@@ -1,0 +1,5 @@
+/** Days as seen from today. */
+export const day = {
+  'day.today': 'Today',
+  'day.yesterday': 'Yesterday',
+} as const;

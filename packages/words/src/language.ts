@@ -1,0 +1,40 @@
+/** The languages Larkhold speaks, each by its own name. A new one is added here and as a folder. */
+export const languages = { en: 'English', de: 'Deutsch' } as const;
+
+/** A language Larkhold speaks. */
+export type Language = keyof typeof languages;
+
+/** What numbers and days follow where a tag names another language, or none. */
+const USUAL: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de' };
+
+/**
+ * The language that serves a locale.
+ * @param tag BCP 47, as a browser or a system gives it; anything else counts as unknown
+ * @returns the tag's own language where Larkhold speaks it, else English
+ * @example languageOf('de-AT') // 'de'
+ */
+export function languageOf(tag: string): Language {
+  const language = localeOrNone(tag)?.language;
+  return language !== undefined && Object.hasOwn(languages, language) ? (language as Language) : 'en';
+}
+
+/**
+ * The locale that numbers and days follow: the reader's own kind of the language.
+ * @param tag BCP 47, as a browser or a system gives it; anything else counts as unknown
+ * @returns a tag that `Intl` accepts, without extensions
+ * @example localeOf('en-US-u-nu-arab') // 'en-US'
+ * @example localeOf('C') // 'en-GB'
+ */
+export function localeOf(tag: string): string {
+  const locale = localeOrNone(tag);
+  const language = languageOf(tag);
+  return locale?.language === language && locale.region !== undefined ? locale.baseName : USUAL[language];
+}
+
+function localeOrNone(tag: string): Intl.Locale | undefined {
+  try {
+    return new Intl.Locale(tag);
+  } catch {
+    return undefined; // "", "C", "en_US.UTF-8": not a tag, so nothing is known
+  }
+}

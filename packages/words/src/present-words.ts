@@ -1,0 +1,62 @@
+import {
+  createWords,
+  type Given,
+  type MessageKey,
+  type ParametersOf,
+  type PiecesOf,
+  type Words,
+} from './create-words.ts';
+
+let present: Words = createWords(globalThis.navigator?.language ?? '');
+const listeners = new Set<() => void>();
+
+/**
+ * The words in use now.
+ * @returns the words in use now
+ */
+export function presentWords(): Words {
+  return present;
+}
+
+/**
+ * Changes the language for all who read `presentWords`.
+ * @param words as `createWords` gives them
+ */
+export function useWords(words: Words): void {
+  present = words;
+  for (const listener of listeners) listener();
+}
+
+/**
+ * Hears when the language changes.
+ * @param listener called after each change
+ * @returns ends it
+ */
+export function onWordsChange(listener: () => void): () => void {
+  listeners.add(listener);
+  return () => listeners.delete(listener);
+}
+
+/**
+ * A sentence in the present language.
+ * @param key its name
+ * @param given what it needs
+ * @returns the sentence
+ * @example say('line.begin') // 'Begin'
+ */
+export function say<Key extends MessageKey>(key: Key, ...given: Given<ParametersOf<Key>>): string {
+  return present.say(key, ...given);
+}
+
+/**
+ * A sentence in the present language, in pieces.
+ * @param key its name
+ * @param given what it needs; a string may be a piece of another kind, as a Lit template
+ * @returns strings and pieces in the language's order
+ */
+export function pieces<Key extends MessageKey, Piece>(
+  key: Key,
+  ...given: Given<PiecesOf<ParametersOf<Key>, Piece>>
+): (string | Piece)[] {
+  return present.pieces<Key, Piece>(key, ...given);
+}
