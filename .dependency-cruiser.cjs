@@ -75,7 +75,12 @@ module.exports = {
       from: { path: '^(packages/([^/]+)|apps/[^/]+|tests)/' },
       to: {
         path: '^packages/[^/]+/src/',
-        pathNot: ['^packages/[^/]+/src/index\\.ts$', '^packages/ui/src/tokens\\.css$', '^packages/$2/'],
+        pathNot: [
+          '^packages/[^/]+/src/index\\.ts$',
+          '^packages/ui/src/tokens\\.css$',
+          '^packages/ui/src/ribbon/index\\.ts$',
+          '^packages/$2/',
+        ],
       },
     },
     {

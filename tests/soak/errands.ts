@@ -24,7 +24,14 @@ export async function correctOne(life: Life, page: Page): Promise<void> {
   const place = dice.between(0, reps.length - 1);
   const outcome = dice.pick(outcomes);
   await browser.go(`#/journal/${encodeURIComponent(picked.record.id)}`, page);
-  const buttons = page.locator('lark-drill-entry details[open] .reps li').nth(place);
+  const entry = page.locator('lark-drill-entry details[open]').first();
+  await entry.getByRole('slider').focus();
+  await page.keyboard.press('Home');
+  for (let step = 0; step < place; step += 1) await page.keyboard.press('ArrowRight');
+  // The rep's own answer, not one that is open because it did not go as asked.
+  const asked = await entry.getByRole('slider').getAttribute('aria-valuenow');
+  if (asked !== String(place + 1)) throw new Error(`rep ${place + 1} was chosen and ${asked} is`);
+  const buttons = entry.locator('lark-rep-answer[data-picked]');
   const button = buttons.getByRole('button', { name: outcomeWords[outcome] });
   await button.click();
   await buttons.locator('[aria-pressed=true]', { hasText: outcomeWords[outcome] }).waitFor();

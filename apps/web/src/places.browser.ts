@@ -85,8 +85,11 @@ test('every place passes axe, empty and with the demo journal, dark and light', 
   await state.app?.act.loadDemo();
   const journal = await goTo('#/journal', 'lark-journal');
   journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('summary')?.click();
+  const ribbon = () => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('lark-hold-ribbon[picks]');
+  await expect.poll(() => ribbon()?.shadowRoot?.querySelector('[role=slider]')).toBeTruthy();
+  ribbon()?.dispatchEvent(new CustomEvent('lark-pick', { detail: { index: 0 } }));
   await expect
-    .poll(() => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('.outcomes'))
+    .poll(() => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('lark-rep-answer'))
     .toBeTruthy();
   await expectClean();
 });
@@ -180,11 +183,12 @@ test('a wrong outcome is put right in one press, and undone in another', async (
   };
   await state.app?.act.putDrill(record);
   const journal = await goTo('#/journal/one', 'lark-journal');
+  const entryOf = () => journal.querySelector('lark-drill-entry')?.shadowRoot;
   await expect
-    .poll(() => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('.outcomes'))
+    .poll(() => entryOf()?.querySelector('lark-rep-answer')?.shadowRoot?.querySelector('button'))
     .toBeTruthy();
-  const entry = journal.querySelector('lark-drill-entry')?.shadowRoot as ShadowRoot;
-  buttonOf(entry, /Held/).click();
+  const entry = entryOf() as ShadowRoot;
+  buttonOf(entry.querySelector('lark-rep-answer')?.shadowRoot as ShadowRoot, /Held/).click();
   await expect.poll(() => state.app?.view.journal.drills[0]?.reps[0]).toMatchObject({ outcome: 'held', heldMs: 5000 });
   await expect.poll(() => entry.querySelector('.undo')).toBeTruthy();
   buttonOf(entry, /Undo/).click();

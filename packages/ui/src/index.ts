@@ -12,6 +12,7 @@ export * from './page-styles.ts';
 export * from './program-picture.ts';
 export * from './range-check.ts';
 export * from './reserve-picture.ts';
+export * from './ribbon/index.ts';
 export * from './stroke-path.ts';
 export * from './tick-of.ts';
 export * from './trend-chart.ts';

@@ -10,5 +10,6 @@ export * from './present-words.ts';
 export * from './program-words.ts';
 export * from './readiness-words.ts';
 export * from './rep-words.ts';
+export * from './ribbon-words.ts';
 export * from './trend-words.ts';
 export * from './week-words.ts';

@@ -1,18 +1,13 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
-import { drillWords, formatSeconds, formatTimeOfDay, formatWeight, placeOfRep } from '@larkhold/words';
+import { isAsAsked } from '@larkhold/ui';
+import { drillWords, formatTimeOfDay, formatWeight, placeOfRep } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 
-const outcomes: readonly { outcome: Outcome; words: string }[] = [
-  { outcome: 'held', words: 'Held' },
-  { outcome: 'short', words: 'Short' },
-  { outcome: 'skipped', words: 'Skipped' },
-  { outcome: 'unsure', words: 'Unsure' },
-];
-
 /**
- * One drill in the journal: a line when folded, rep by rep when open. A wrong outcome is put right in one press.
+ * One drill in the journal: its ribbon when folded; when open, the reps that did not go as asked, and any other at a press on its stroke. A
+ * wrong outcome is put right in one press.
  *
  * @prop record the drill
  * @prop isOpen begins open
@@ -39,32 +34,14 @@ export class LarkDrillEntry extends PlaceElement {
         display: block;
         font-weight: 400;
       }
-      .strip {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 3px 4px;
-        margin-top: 0.35rem;
-        color: var(--dim);
-        font-size: 0.8rem;
-        line-height: 1;
+      summary lark-hold-ribbon {
+        margin-top: 0.5rem;
       }
       .reps li {
-        display: grid;
-        grid-template-columns: minmax(6.5rem, 1fr) minmax(0, auto);
-        gap: 0.3rem 1rem;
-        align-items: center;
-        padding: 0.55rem 0;
         border-top: 1px solid var(--rule);
       }
-      .outcomes {
-        display: flex;
-        flex-wrap: wrap;
-        gap: 0.3rem;
-      }
-      .outcomes button {
-        padding: 0.3rem 0.6rem;
-        font-size: var(--text-small);
-        font-weight: 500;
+      .hint {
+        margin: 0.2rem 0 0.8rem;
       }
       .undo {
         margin-bottom: 0.8rem;
@@ -87,27 +64,20 @@ export class LarkDrillEntry extends PlaceElement {
       .row.end {
         margin: 1rem 0 1.4rem;
       }
-      @media (max-width: 36rem) {
-        .reps li {
-          grid-template-columns: 1fr;
-        }
-        .outcomes button {
-          flex: 1 1 auto;
-          padding-inline: 0.2rem;
-        }
-      }
     `,
   ];
 
   @property({ attribute: false }) record: DrillRecord | undefined;
   @property({ type: Boolean }) isOpen = false;
   @state() private isUnfolded = false;
+  @state() private picked: number | undefined;
   @state() private uncorrected: DrillRecord | undefined;
 
   override render() {
     const { record, app } = this;
     if (!record || !app) return nothing;
     const time = formatTimeOfDay(record.startedAt);
+    const isOpen = this.isUnfolded || this.isOpen;
     return html`<details
       ?open=${this.isOpen}
       @toggle=${(event: Event) => {
@@ -128,9 +98,10 @@ export class LarkDrillEntry extends PlaceElement {
               .filter((part) => part !== '')
               .join(' · ')}</span
           >
+          ${isOpen ? nothing : html`<lark-hold-ribbon .reps=${record.reps} .unit=${0.055} words=""></lark-hold-ribbon>`}
         </span>
       </summary>
-      ${this.isUnfolded || this.isOpen ? this.#inside(record) : nothing}
+      ${isOpen ? this.#inside(record) : nothing}
     </details>`;
   }
 
@@ -141,8 +112,17 @@ export class LarkDrillEntry extends PlaceElement {
         ? html`<div class="row undo" role="status"><span>Put right.</span><button @click=${this.#undo}>Undo</button></div>`
         : nothing
     }
+      <lark-hold-ribbon
+        picks
+        .reps=${record.reps}
+        .picked=${this.picked}
+        @lark-pick=${(event: CustomEvent<{ index: number }>) => {
+          this.picked = event.detail.index;
+        }}
+      ></lark-hold-ribbon>
+      <p class="hint dim small">Press a stroke to put that rep right.</p>
       <ol class="reps">
-        ${record.reps.map((rep, index) => this.#rep(record, rep, index))}
+        ${record.reps.map((rep, index) => (index === this.picked || !isAsAsked(rep) ? this.#rep(record, rep, index) : nothing))}
       </ol>
       ${record.onFingersLbf === undefined ? nothing : html`<p class="dim small">On the fingers: ${formatWeight(record.onFingersLbf, units)}</p>`}
       <fieldset>
@@ -188,25 +168,21 @@ export class LarkDrillEntry extends PlaceElement {
   }
 
   #rep(record: DrillRecord, rep: RepRecord, index: number) {
-    const place = placeOfRep(rep, record);
     return html`<li>
-      <span>${place} <span class="dim numbers">${formatSeconds(rep.heldMs)} of ${formatSeconds(rep.prescribedMs)}</span></span>
-      <span class="outcomes" role="group" aria-label=${place}>
-        ${outcomes.map(
-          ({ outcome, words }) => html`<button
-            aria-pressed=${rep.outcome === outcome ? 'true' : 'false'}
-            @click=${() => this.#correct(record, index, outcome)}
-          >
-            ${words}
-          </button>`,
-        )}
-      </span>
+      <lark-rep-answer
+        ?data-picked=${index === this.picked}
+        .rep=${rep}
+        .place=${placeOfRep(rep, record)}
+        @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(record, index, event.detail.outcome)}
+      ></lark-rep-answer>
     </li>`;
   }
 
   #correct(record: DrillRecord, index: number, outcome: Outcome): void {
     if (!this.app || record.reps[index]?.outcome === outcome) return;
     this.uncorrected = record;
+    // What was put right stays in sight, also when it is no longer doubtful.
+    this.picked = index;
     this.#put(correctOutcome(record, index, outcome, this.app.act.instant()));
   }
 
