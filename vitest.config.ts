@@ -21,7 +21,7 @@ export default defineConfig({
           testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
             'packages/*/src/**/*.test.ts',
-            'apps/web/src/**/*.test.ts',
+            'apps/*/src/**/*.test.ts',
             'tests/reference/**/*.test.ts',
             'tests/checks/**/*.test.ts',
             'tests/fuzz/**/*.test.ts',

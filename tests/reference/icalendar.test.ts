@@ -92,3 +92,12 @@ describe('iCalendar', () => {
     expect(() => formatCalendar(journal, { madeAt: 'now' })).toThrow(RangeError);
   });
 });
+
+it('keeps the days of two archers in one calendar apart (RFC 5545, 3.8.4.7: a UID is globally unique)', () => {
+  const uids = (archerId: string) =>
+    formatCalendar(journal, { madeAt, archerId })
+      .split('\r\n')
+      .filter((line) => line.startsWith('UID:') && line.includes('@day.'));
+  expect(uids('ada')).not.toEqual([]);
+  expect(uids('ada').filter((uid) => uids('bo').includes(uid))).toEqual([]);
+});

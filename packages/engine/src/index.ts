@@ -16,6 +16,7 @@ export {
   parseHandOver,
 } from './exchange/hand-over.ts';
 export { formatJournal, formatLines, journalFileSchema, parseJournal } from './exchange/journal-file.ts';
+export * from './exchange/journal-tables.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
 export { estimateMaxHold, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';

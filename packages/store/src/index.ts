@@ -1,3 +1,4 @@
+export * from './archer-of.ts';
 export {
   type Backup,
   backupSchema,

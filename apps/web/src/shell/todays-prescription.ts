@@ -1,6 +1,6 @@
 import { type Prescription, type Program, prescribe } from '@larkhold/engine';
+import { archerOf } from '@larkhold/store';
 import type { AppView } from './app-context.ts';
-import { archerOf } from './archer-of.ts';
 
 const kept = new WeakMap<AppView['journal'], Map<string, { program: Program; prescription: Prescription }>>();
 

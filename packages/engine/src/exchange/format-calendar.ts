@@ -10,6 +10,8 @@ export interface CalendarOptions {
   madeAt: string;
   /** Notes are private: they are left out unless this is true. */
   includesNotes?: boolean;
+  /** Whose journal it is: with it, the days of two archers in one calendar stay apart. */
+  archerId?: string;
 }
 
 /**
@@ -30,7 +32,7 @@ export function formatCalendar(journal: Journal, options: CalendarOptions): stri
     'PRODID:-//Larkhold//Journal//EN',
     'CALSCALE:GREGORIAN',
     ...visible.drills.flatMap((record) => drillEvent(record, stamp, options.includesNotes === true)),
-    ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options.includesNotes === true)),
+    ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options)),
     'END:VCALENDAR',
   ];
   return formatCalendarLines(lines);
@@ -53,14 +55,14 @@ function drillEvent(record: DrillRecord, stamp: string, includesNotes: boolean):
   ];
 }
 
-function dayEvent(entry: DayEntry, stamp: string, includesNotes: boolean): string[] {
+function dayEvent(entry: DayEntry, stamp: string, { includesNotes, archerId }: CalendarOptions): string[] {
   const arrows = (entry.arrows ?? []).filter((one) => one.count > 0).map((one) => `${one.count} arrows, ${one.kind}`);
   const work = (entry.work ?? []).filter((one) => one.minutes > 0).map((one) => `${one.kind}, ${one.minutes} min`);
   const done = [...arrows, ...work];
   if (done.length === 0) return [];
   return [
     'BEGIN:VEVENT',
-    `UID:${entry.date}@day.larkhold.invalid`,
+    `UID:${entry.date}${archerId === undefined ? '' : `.${escapeText(archerId)}`}@day.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(entry.date)}`,
     `SUMMARY:${escapeText(done.join('; '))}`,

@@ -21,6 +21,8 @@ export interface PlanCalendarOptions {
   programId?: string;
   /** The instant it is written, ISO 8601 with offset. */
   madeAt: string;
+  /** Whose plan it is: with it, the plans of two archers in one calendar stay apart. */
+  archerId?: string;
 }
 
 const kindWords = { usual: '', deload: ' Lighter week.', taper: ' Lighter before the competition.', competition: '' };
@@ -36,18 +38,23 @@ const kindWords = { usual: '', deload: ' Lighter week.', taper: ' Lighter before
  */
 export function formatPlanCalendar(days: readonly PlannedDay[], options: PlanCalendarOptions): string {
   const stamp = `DTSTAMP:${formatUtc(options.madeAt)}`;
+  const owner = options.archerId === undefined ? '' : `.${escapeText(options.archerId)}`;
   const name = escapeText(options.programId ?? options.program);
   return formatCalendarLines([
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Larkhold//Plan//EN',
     'CALSCALE:GREGORIAN',
-    ...days.flatMap((day) => planEvent(day, name, stamp, options.program)),
+    ...days.flatMap((day) => planEvent(day, { name, owner, program: options.program }, stamp)),
     'END:VCALENDAR',
   ]);
 }
 
-function planEvent(day: PlannedDay, name: string, stamp: string, program: string): string[] {
+function planEvent(
+  day: PlannedDay,
+  { name, owner, program }: { name: string; owner: string; program: string },
+  stamp: string,
+): string[] {
   const isCompetition = day.kind === 'competition';
   const minutes = (ms: number): number => Math.max(1, Math.round(ms / 60_000));
   const text = isCompetition
@@ -56,7 +63,7 @@ function planEvent(day: PlannedDay, name: string, stamp: string, program: string
   return [
     'BEGIN:VEVENT',
     // One competition is one event, whichever program is planned around it.
-    `UID:${day.date}.${isCompetition ? 'competition' : name}@plan.larkhold.invalid`,
+    `UID:${day.date}.${isCompetition ? 'competition' : name}${owner}@plan.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(day.date)}`,
     `SUMMARY:${escapeText(isCompetition ? day.words : `${program}: ${day.words}`)}`,

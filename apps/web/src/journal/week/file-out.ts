@@ -13,6 +13,7 @@ import {
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
+import { archerIdOf } from '../../shell/archer-id.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { saveJournal } from '../../shell/save-journal.ts';
@@ -105,9 +106,10 @@ export class FileOut extends PlaceElement {
           ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
           ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
           ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
-          ${this.#button('Calendar (iCalendar)', (now) =>
-            save(now, 'calendar.ics', formatCalendar(inOrder(now), { madeAt: now.act.instant() })),
-          )}
+          ${this.#button('Calendar (iCalendar)', async (now) => {
+            const options = { madeAt: now.act.instant(), archerId: await archerIdOf(now) };
+            save(now, 'calendar.ics', formatCalendar(inOrder(now), options));
+          })}
         </div>
       </details>`;
   }
@@ -138,9 +140,10 @@ export class FileOut extends PlaceElement {
 
   async #handOver(event: Event, app: App, span: { from: string; to: string; name: string }): Promise<void> {
     event.preventDefault();
-    const archer = { id: app.view.kit.archer?.id ?? app.act.newId(), name: span.name.trim() };
-    if (archer.name === '' || span.to < span.from) return;
+    const name = span.name.trim();
+    if (name === '' || span.to < span.from) return;
     await this.settle();
+    const archer = { id: await archerIdOf(app), name };
     await app.act.changeKit({ archer });
     const handOver = createHandOver({
       journal: (this.app ?? app).view.journal,

@@ -3,6 +3,7 @@ import { formatCounted, formatDay, formatDuration, formatMinutes } from '@larkho
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App, AppView } from '../../shell/app-context.ts';
+import { archerIdOf } from '../../shell/archer-id.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { planPageStyles } from './plan-page-styles.ts';
@@ -140,9 +141,11 @@ export class PlanPage extends PlaceElement {
     return weeks;
   }
 
-  #export({ view, act }: App, { title, id }: Program, weeks: readonly PlannedWeek[]): void {
+  async #export(app: App, { title, id }: Program, weeks: readonly PlannedWeek[]): Promise<void> {
+    const { view, act } = app;
+    const archerId = await archerIdOf(app);
     const rows = weeks.flatMap((week) => week.rows);
-    const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant() });
+    const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant(), archerId });
     act.saveFile(`${fileNameOf(title)}-plan-${view.today}.ics`, text);
   }
 }

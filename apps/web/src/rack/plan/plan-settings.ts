@@ -1,6 +1,6 @@
 import { type Journal, type PlanRow, type Program, planWeeks } from '@larkhold/engine';
+import { archerOf } from '@larkhold/store';
 import type { AppView } from '../../shell/app-context.ts';
-import { archerOf } from '../../shell/archer-of.ts';
 
 /** Days a week where nothing else is known: what most sources of the built-in programs say lies around three. */
 const USUAL_DAYS = 3;

@@ -1,5 +1,5 @@
 import type { Archer } from '@larkhold/engine';
-import type { Kit } from '@larkhold/store';
+import type { Kit } from './kit.ts';
 
 /** An age of each band. No limit changes within a band. */
 const yearsOf = {

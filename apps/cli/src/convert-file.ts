@@ -1,0 +1,53 @@
+import { formatCalendar, formatCsv, formatJournal, type Journal, journalTables } from '@larkhold/engine';
+import type { OpenedFile } from './file-kinds.ts';
+import { formatParquet } from './format-parquet.ts';
+import { openFile, writeFile } from './open-file.ts';
+import type { Surroundings } from './surroundings.ts';
+
+/** What a journal can be turned into. */
+export const targets = ['csv', 'ics', 'parquet', 'journal'] as const;
+
+/** What `larkhold convert` is asked. */
+export interface ConvertOptions {
+  to: (typeof targets)[number];
+  /** Which table, for CSV and Parquet. */
+  table: keyof ReturnType<typeof journalTables>;
+  /** Notes are private: left out of a calendar unless this is true. */
+  notes?: boolean;
+  output?: string;
+}
+
+type JournalFile = Extract<OpenedFile, { kind: 'journal' | 'backup' | 'hand-over' }>;
+
+/**
+ * `larkhold convert`: a journal, backup or hand-over as CSV, iCalendar, Parquet or a journal file.
+ * @param path the file, `-` for standard input
+ * @param options what to
+ * @param around the surroundings
+ */
+export async function convertFile(path: string, options: ConvertOptions, around: Surroundings): Promise<void> {
+  const file = await openFile(path, ['journal', 'backup', 'hand-over'], around);
+  await writeFile(options.output ?? '-', contentOf(file, options, around), around);
+}
+
+function contentOf(file: JournalFile, { to, table, notes = false }: ConvertOptions, around: Surroundings) {
+  const journal = journalOf(file);
+  const owner = ownerOf(file);
+  if (to === 'ics') return formatCalendar(journal, { madeAt: around.instant(), includesNotes: notes, ...owner });
+  if (to === 'journal') return formatJournal(journal, around.instant());
+  const rows = journalTables(journal)[table];
+  return to === 'csv' ? formatCsv(rows) : formatParquet(rows);
+}
+
+function journalOf(file: JournalFile): Journal {
+  if (file.kind === 'journal') return file.journal;
+  if (file.kind === 'backup') return file.backup;
+  return { notes: [], ...file.handOver };
+}
+
+/** Whose journal it is, where the file says; a calendar of two archers keeps their days apart by it. */
+function ownerOf(file: JournalFile): { archerId?: string } {
+  if (file.kind === 'hand-over') return { archerId: file.handOver.archerId };
+  if (file.kind === 'backup' && file.backup.kit.archer) return { archerId: file.backup.kit.archer.id };
+  return {};
+}

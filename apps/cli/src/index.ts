@@ -1,0 +1,2 @@
+export { run } from './run.ts';
+export { exitCodes, type Surroundings } from './surroundings.ts';

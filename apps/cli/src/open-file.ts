@@ -1,0 +1,72 @@
+import { faultLines } from './fault-lines.ts';
+import { type OpenedFile, readAnyFile } from './file-kinds.ts';
+import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
+
+/**
+ * Reads a file's text.
+ * @param path a file, or `-` for standard input
+ * @param around the surroundings
+ * @returns the text
+ * @throws CommandEnd where it can't be read
+ */
+export async function readText(path: string, around: Surroundings): Promise<string> {
+  try {
+    return await around.read(path);
+  } catch (cause) {
+    throw new CommandEnd(
+      exitCodes.unreachable,
+      `${path}: can't be read (${reasonOf(cause)}). Check the name and try again.`,
+    );
+  }
+}
+
+/**
+ * Writes a file, or to standard output.
+ * @param path a file, or `-`
+ * @param content text or bytes
+ * @param around the surroundings
+ * @throws CommandEnd where it can't be written
+ */
+export async function writeFile(path: string, content: string | Uint8Array, around: Surroundings): Promise<void> {
+  try {
+    await around.write(path, content);
+  } catch (cause) {
+    throw new CommandEnd(exitCodes.unreachable, `${path}: can't be written (${reasonOf(cause)}). Nothing was changed.`);
+  }
+}
+
+/**
+ * Opens a file of one of the kinds that a command can use.
+ * @param path a file, or `-` for standard input
+ * @param kinds what the command can use
+ * @param around the surroundings
+ * @returns the file
+ * @throws CommandEnd where it can't be read, is not right, or is of another kind
+ */
+export async function openFile<Kind extends OpenedFile['kind']>(
+  path: string,
+  kinds: readonly Kind[],
+  around: Surroundings,
+): Promise<Extract<OpenedFile, { kind: Kind }>> {
+  const read = readAnyFile(await readText(path, around));
+  if (!read.ok) throw new CommandEnd(exitCodes.wrong, faultLines(path, read.faults).join('\n'));
+  const { file } = read;
+  if (!isOneOf(file, kinds)) {
+    throw new CommandEnd(
+      exitCodes.wrong,
+      `${path}: this is a ${file.kind} file; expected a ${kinds.join(' or ')} file.`,
+    );
+  }
+  return file;
+}
+
+function isOneOf<Kind extends OpenedFile['kind']>(
+  file: OpenedFile,
+  kinds: readonly Kind[],
+): file is Extract<OpenedFile, { kind: Kind }> {
+  return (kinds as readonly string[]).includes(file.kind);
+}
+
+function reasonOf(cause: unknown): string {
+  return cause instanceof Error ? cause.message : String(cause);
+}

@@ -1,0 +1,188 @@
+import { parquetReadObjects } from 'hyparquet';
+import ICAL from 'ical.js';
+import Papa from 'papaparse';
+import { describe, expect, it } from 'vitest';
+import { run } from './run.ts';
+import { trialSurroundings } from './trial-surroundings.ts';
+
+const program = `{
+  "format": "larkhold/program",
+  "version": 1,
+  "title": "Five short holds",
+  "tool": "bow",
+  "blocks": [
+    {
+      "title": "Holds",
+      "drill": "holding",
+      "sets": 1,
+      "reps": 5,
+      "draw": 3,
+      "hold": 5,
+      "letDown": 3,
+      "rest": { "seconds": 20 }
+    }
+  ]
+}
+`;
+
+const journal = JSON.stringify({
+  format: 'larkhold/journal',
+  version: 1,
+  weeks: [],
+  days: [{ date: '2026-11-24', arrows: [{ kind: 'blank bale', count: 36 }], note: 'windy; =1+1' }],
+  drills: [
+    {
+      id: 'one',
+      program: 'Five short holds',
+      date: '2026-11-24',
+      startedAt: '2026-11-24T06:30:00+01:00',
+      endedAt: '2026-11-24T06:33:00+01:00',
+      reps: [{ block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 5000, heldMs: 5000, outcome: 'held' }],
+      prescribedReps: 5,
+      durationMs: 145_000,
+      pain: false,
+    },
+  ],
+  notes: [],
+  milestones: [],
+});
+
+const files = {
+  'good.drill.json': program,
+  'bad.drill.json': program.replace('"hold": 5', '"hold": 500'),
+  'j.json': journal,
+};
+
+describe('check', () => {
+  it('says of each file whether it is right, and where it is not', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['check', 'good.drill.json', 'bad.drill.json', 'j.json'], around)).toBe(1);
+    const lines = around.printed().split('\n');
+    expect(lines[0]).toBe('good.drill.json: a program file, all right');
+    expect(lines[1]).toMatch(/^bad\.drill\.json:13:\d+: .*180/); // the hold stands in line 13; the file page says 180 s at most
+    expect(lines[2]).toBe('j.json: a journal file, all right');
+  });
+
+  it('reads standard input, and prints JSON for other programs', async () => {
+    const around = trialSurroundings({ '-': 'nonsense' });
+    expect(await run(['check', '--json', '-'], around)).toBe(1);
+    expect(JSON.parse(around.printed())).toMatchObject([{ path: '-', faults: [{ line: 1 }] }]);
+  });
+
+  it('goes on after a file that is not there, and ends with the graver code', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['check', 'nowhere', 'good.drill.json'], around)).toBe(3);
+    expect(around.printed()).toContain("nowhere: can't be read (no such file)");
+    expect(around.printed()).toContain('good.drill.json: a program file, all right');
+  });
+});
+
+describe('format', () => {
+  it('writes the canonical form, which it then finds', async () => {
+    const around = trialSurroundings({ 'p.json': JSON.stringify(JSON.parse(program)) });
+    expect(await run(['format', '--check', 'p.json'], around)).toBe(1);
+    expect(await run(['format', '--write', 'p.json'], around)).toBe(0);
+    expect(await run(['format', '--check', 'p.json'], around)).toBe(0);
+  });
+
+  it('prints to standard output and leaves the file as it is', async () => {
+    const text = JSON.stringify(JSON.parse(program));
+    const around = trialSurroundings({ 'p.json': text });
+    expect(await run(['format', 'p.json'], around)).toBe(0);
+    expect(JSON.parse(around.printed()).title).toBe('Five short holds');
+    expect(around.files.get('p.json')).toBe(text);
+  });
+
+  it('writes nothing of a wrong file, and says when a disk is full', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['format', '-w', 'bad.drill.json'], around)).toBe(1);
+    expect(around.files.get('bad.drill.json')).toBe(files['bad.drill.json']);
+    expect(await run(['format', 'good.drill.json', '-o', '/full/x'], around)).toBe(3);
+    expect(around.complained()).toContain("/full/x: can't be written (no space left)");
+  });
+});
+
+describe('today', () => {
+  it('says the numbers of a program file', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['today', 'good.drill.json'], around)).toBe(0);
+    const words = around.printed().replaceAll('\u00a0', ' ');
+    expect(words).toContain('Five short holds, 2026-11-25');
+    expect(words).toContain('Holds: 5 × 5 s');
+    expect(words).toContain('Take care');
+  });
+
+  it('gives JSON, and styles text only for a person', async () => {
+    const [plain, seen] = [trialSurroundings(files), trialSurroundings(files, true)];
+    await run(['today', '--json', 'good.drill.json'], plain);
+    expect(JSON.parse(plain.printed())).toMatchObject({ date: '2026-11-25', blocks: [{ reps: 5, holdMs: 5000 }] });
+    await run(['today', 'good.drill.json'], seen);
+    expect(seen.printed()).toContain('\u001b[1m');
+  });
+
+  it.each([
+    [['today', 'good.drill.json', '--minutes', '0'], 2],
+    [['today', 'good.drill.json', '--day', '2026-02-30'], 2],
+    [['today', 'j.json'], 1],
+    [['tomorrow'], 2],
+    [[], 2],
+    [['--help'], 0],
+  ])('%j ends with %i', async (args, code) => {
+    expect(await run(args, trialSurroundings(files))).toBe(code);
+  });
+});
+
+describe('cues', () => {
+  it('writes a sound file as long as the drill', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['cues', 'good.drill.json', '-o', 'out.wav'], around)).toBe(0);
+    const bytes = around.files.get('out.wav') as Uint8Array;
+    expect(new TextDecoder().decode(bytes.subarray(0, 4))).toBe('RIFF');
+    // 5 x (3 + 5 + 3) s and 4 x 20 s make 135 s; the time to get ready and the last cue's end come on top. 24 kHz, two bytes a sample.
+    expect((bytes.length - 44) / 48_000).toBeGreaterThan(135);
+    expect((bytes.length - 44) / 48_000).toBeLessThan(160);
+  });
+});
+
+describe('convert', () => {
+  it('writes CSV that a table reader reads', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['convert', 'j.json', '--to', 'csv'], around)).toBe(0);
+    const { data } = Papa.parse<Record<string, string>>(around.printed(), { header: true, skipEmptyLines: true });
+    expect(data).toMatchObject([{ date: '2026-11-24', 'prescribed reps': '5', 'duration seconds': '145', pain: 'no' }]);
+  });
+
+  it('writes Parquet that a Parquet reader reads', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['convert', 'j.json', '--to', 'parquet', '--table', 'days', '-o', 'days.parquet'], around)).toBe(
+      0,
+    );
+    const bytes = around.files.get('days.parquet') as Uint8Array;
+    const file = bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer;
+    const rows = await parquetReadObjects({ file });
+    expect(rows).toMatchObject([{ date: '2026-11-24', 'blank bale arrows': 36, note: 'windy; =1+1', pain: null }]);
+  });
+
+  it('writes a calendar that a calendar reads', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['convert', 'j.json', '--to', 'ics', '-o', 'j.ics'], around)).toBe(0);
+    const calendar = new ICAL.Component(ICAL.parse(around.files.get('j.ics') as string));
+    expect(calendar.getAllSubcomponents('vevent')).toHaveLength(2);
+  });
+
+  it('asks what to', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['convert', 'j.json'], around)).toBe(2);
+    expect(around.complained()).toContain('--to');
+  });
+});
+
+describe('simulate', () => {
+  it('lists the planned days', async () => {
+    const around = trialSurroundings(files);
+    expect(await run(['simulate', 'good.drill.json', '--weeks', '2', '--days', '2', '--json'], around)).toBe(0);
+    const rows = JSON.parse(around.printed());
+    expect(rows.length).toBeGreaterThan(1);
+    expect(rows[0]).toMatchObject({ week: '2026-W48' });
+  });
+});

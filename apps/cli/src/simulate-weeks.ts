@@ -1,0 +1,41 @@
+import { type PlanRow, planWeeks } from '@larkhold/engine';
+import { formatDuration } from '@larkhold/words';
+import { openFile } from './open-file.ts';
+import { createStyle } from './style.ts';
+import type { Surroundings } from './surroundings.ts';
+import { knownOf, programOf } from './todays-drill.ts';
+
+/** What `larkhold simulate` is asked. */
+export interface SimulateOptions {
+  program?: string;
+  weeks: number;
+  days: number;
+  day?: string;
+  json?: boolean;
+}
+
+/**
+ * `larkhold simulate`: the coming weeks of a program as if every hold were held.
+ * @param path a backup or a program file, `-` for standard input
+ * @param options weeks, days a week, first day
+ * @param around the surroundings
+ */
+export async function simulateWeeks(path: string, options: SimulateOptions, around: Surroundings): Promise<void> {
+  const file = await openFile(path, ['backup', 'program'], around);
+  const program = file.kind === 'program' ? file.program : programOf(file.backup, options.program);
+  const { records, archer, competitionDay } = file.kind === 'program' ? { records: [] } : knownOf(file.backup);
+  const { weeks, days: daysPerWeek } = options;
+  const rows = planWeeks({
+    ...{ program, records, today: options.day ?? around.today(), weeks, daysPerWeek, archer, competitionDay },
+  });
+  if (options.json) return around.print(`${JSON.stringify(rows, null, 2)}\n`);
+  const style = createStyle(around.isTerminal);
+  const lines = rows.map((row) => lineOf(row));
+  around.print(`${[style.strong(program.title), ...lines].join('\n')}\n`);
+}
+
+function lineOf({ week, date, kind, words, heldMs }: PlanRow): string {
+  return [week, date, kind.padEnd(11), words, heldMs > 0 ? `(${formatDuration(heldMs)} at full draw)` : '']
+    .join('  ')
+    .trim();
+}

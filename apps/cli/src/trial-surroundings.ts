@@ -1,0 +1,45 @@
+import type { Surroundings } from './surroundings.ts';
+
+/** Surroundings of a test: files in memory, and all that was printed. */
+export interface TrialSurroundings extends Surroundings {
+  files: Map<string, string | Uint8Array>;
+  /** What went to standard output. */
+  printed(): string;
+  /** What went to standard error. */
+  complained(): string;
+}
+
+/**
+ * Surroundings with files in memory. Standard input is the file `-`.
+ * @param files by path
+ * @param isTerminal whether a person looks
+ * @returns the surroundings; the day is 2026-11-25
+ */
+export function trialSurroundings(files: Record<string, string>, isTerminal = false): TrialSurroundings {
+  const kept = new Map<string, string | Uint8Array>(Object.entries(files));
+  let [printed, complained] = ['', ''];
+  return {
+    files: kept,
+    isTerminal,
+    async read(path) {
+      const content = kept.get(path);
+      if (typeof content !== 'string') throw new Error('no such file');
+      return content;
+    },
+    async write(path, content) {
+      if (path === '-') printed += typeof content === 'string' ? content : `<${content.length} bytes>`;
+      else if (path.startsWith('/full/')) throw new Error('no space left');
+      else kept.set(path, content);
+    },
+    print(text) {
+      printed += text;
+    },
+    complain(text) {
+      complained += text;
+    },
+    today: () => '2026-11-25',
+    instant: () => '2026-11-25T06:00:00Z',
+    printed: () => printed,
+    complained: () => complained,
+  };
+}

@@ -1,0 +1,34 @@
+import { renderCueTrack } from '@larkhold/cues';
+import { layOut } from '@larkhold/engine';
+import { openFile, writeFile } from './open-file.ts';
+import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
+import { type DrillWish, todaysDrill } from './todays-drill.ts';
+
+/**
+ * `larkhold cues`: a day's drill as a sound file of tones, WAV, 16-bit mono. Spoken words need a browser's decoder: the app writes those.
+ * @param path a backup or a program file, `-` for standard input
+ * @param options the wish, and `output`: where to
+ * @param around the surroundings
+ * @throws CommandEnd where there is nothing to do that day
+ */
+export async function writeCues(
+  path: string,
+  options: Partial<DrillWish> & { output: string },
+  around: Surroundings,
+): Promise<void> {
+  const file = await openFile(path, ['backup', 'program'], around);
+  const { prescription } = todaysDrill(file, { ...options, day: options.day ?? around.today() });
+  const timeline = layOut(prescription);
+  if (timeline.cues.length === 0) {
+    const why = prescription.reasons.map(({ change }) => change).join(' ');
+    throw new CommandEnd(
+      exitCodes.wrong,
+      `There is no drill on ${prescription.date}, so there are no cues. ${why}`.trim(),
+    );
+  }
+  const onProgress = around.isTerminal
+    ? (doneRatio: number) => around.complain(`\r${Math.round(doneRatio * 100)} %${doneRatio === 1 ? '\n' : ''}`)
+    : undefined;
+  const track = await renderCueTrack(timeline, { voice: 'tones', ...(onProgress && { onProgress }) });
+  await writeFile(options.output, new Uint8Array(await track.arrayBuffer()), around);
+}
