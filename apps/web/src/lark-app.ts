@@ -122,6 +122,17 @@ export class LarkApp extends LitElement {
         : nothing
     }
       ${
+        view.refusal
+          ? html`<div class="notice banner refusal" role="alert">
+        <p>${view.refusal.message}</p>
+        <div class="row">
+          ${view.refusal.thing === 'fault' ? html`<button @click=${() => act.saveBackup()}>Save everything as a file</button>` : nothing}
+          <button @click=${act.dismissRefusal}>Close</button>
+        </div>
+      </div>`
+          : nothing
+      }
+      ${
         this.newer
           ? html`<div class="notice banner" role="status">
         <p>A newer version is ready.</p>

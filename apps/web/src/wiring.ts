@@ -32,6 +32,7 @@ const state = createAppState({
   },
   askForPersistence,
   pickFolder: folderPicker(),
+  report: (error) => reportError(error),
   dumpStored: () => dumpDatabase('larkhold'),
   drillLock: createDrillLock(),
 });

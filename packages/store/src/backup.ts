@@ -11,6 +11,7 @@ import {
 import { z } from 'zod';
 import { kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
+import type { TakenIn } from './taken-in.ts';
 
 /** Everything of one archer in one file: journal, programs, kit. */
 export const backupSchema = z.strictObject({
@@ -68,14 +69,13 @@ export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: 
 }
 
 /**
- * Puts a backup back. The journal is merged, so nothing newer is lost; programs of the same id and the kit are replaced.
+ * Puts a backup back, all or nothing. The journal is merged, so nothing newer is lost; programs of the same id and the kit are replaced.
  * @param store where to.
  * @param backup what was read.
  * @param keepsKit leave the kit of this device as it is.
+ * @returns what changed, for `takeBack`
  */
-export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<void> {
+export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<TakenIn> {
   const { format: _format, version: _version, madeAt: _madeAt, kit, programs, ...journal } = backup;
-  await store.mergeInto(journal);
-  for (const program of programs) await store.putProgram(program);
-  if (!keepsKit) await store.putKit(kit);
+  return store.takeIn({ journal, programs, ...(keepsKit ? {} : { kit }) });
 }

@@ -12,6 +12,8 @@ export * from './kit.ts';
 export * from './open-store.ts';
 export { askForPersistence, type Persistence } from './persistence.ts';
 export { dumpDatabase } from './raw-dump.ts';
+export { RefusedValueError, type StoredThing } from './refused-value.ts';
 export * from './running-drill.ts';
 export type * from './store.ts';
+export type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
 export * from './trouble.ts';

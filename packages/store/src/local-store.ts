@@ -1,4 +1,4 @@
-import { type Journal, mergeJournals, type Program } from '@larkhold/engine';
+import { createJournal, type Journal, type Program } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
 import { editAfter } from './edit-after.ts';
 import type { IntegrityReport, SetAside } from './integrity-report.ts';
@@ -16,6 +16,7 @@ import {
   putSingle,
   type RowTable,
 } from './stored-rows.ts';
+import { type Incoming, incomingTables, type LeftValue, type TakenIn, takeBack, takeIn, takenBy } from './taken-in.ts';
 import { describeTrouble, StoreError, type StoreTrouble, troubleOf } from './trouble.ts';
 
 /** Tells other tabs which tables changed, and hears of theirs. */
@@ -149,29 +150,54 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     return edit(rows.map((row) => putRow(table, row)));
   };
 
+  const kitOf = (found: Found): Kit => salvageKit(found.get('single')?.get('kit') ?? parts.firstKit).kit;
   const readJournal = async (): Promise<Journal> => {
     const found = await load(journalTables);
     if (journalTables.some((table) => !mirror.has(table))) return journalOf(found);
     journal ??= journalOf(found);
     return journal;
   };
-  const merge = async (incoming: Journal): Promise<void> => {
-    await readJournal(); // damaged values are set aside first, so that the merge doesn't write over them
-    const decide = (found: Found): Change[] => {
-      const ours = new Map(journalTables.map((table) => [table, checkTable(table, found.get(table) ?? new Map(), [])]));
+  /** Changes what is on the disk at that moment, so that no other tab's change gets lost in between. */
+  const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<void> => {
+    await load(from); // damaged values are set aside first, so that they are not written over
+    let refused: { error: unknown } | undefined;
+    const decideChecked = (found: Found): Change[] => {
+      const ours = new Map(from.map((table) => [table, checkTable(table, found.get(table) ?? new Map(), [])]));
       applyChanges(ours, unwritten);
-      const stored = journalOf(ours);
-      return journalChanges(stored, mergeJournals(stored, incoming));
+      try {
+        return decide(ours);
+      } catch (error) {
+        refused = { error };
+        throw error;
+      }
     };
     let changes: Change[];
     try {
-      changes = await adapter.update(journalTables, decide);
+      changes = await adapter.update(from, decideChecked);
     } catch (error) {
-      throw fail(error, decide(await load(journalTables)));
+      if (refused) throw refused.error; // the caller's mistake, not the disk's
+      throw fail(error, decide(await load(from)));
     }
     unwritten = supersede(unwritten, changes);
     succeed(changes);
     if (unwritten.length > 0) await write([]).catch(() => {}); // there is room again, it seems; `trouble` says if not for all
+  };
+
+  const rewrite = (change: (stored: Journal) => Journal): Promise<void> =>
+    update(journalTables, (found) => [
+      ...journalTables.map(
+        (table): Change => (table === 'single' ? { table, do: 'remove', key: 'majorGoal' } : { table, do: 'clear' }),
+      ),
+      ...journalChanges(createJournal(), change(journalOf(found))),
+    ]);
+  const takeInNow = async (incoming: Incoming): Promise<TakenIn> => {
+    let taken: TakenIn = { values: [] };
+    await update(incomingTables, (found) => {
+      const changes = takeIn(found, incoming, kitOf(found));
+      taken = takenBy(found, changes);
+      return changes;
+    });
+    return taken;
   };
 
   return {
@@ -214,24 +240,30 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     putMajorGoal: async (goal) => {
       await edit([putSingle('majorGoal', goal)]);
     },
-    replaceJournal: async (next) => {
-      const changes: Change[] = [
-        { table: 'drills', do: 'clear' },
-        { table: 'days', do: 'clear' },
-        { table: 'weeks', do: 'clear' },
-        { table: 'notes', do: 'clear' },
-        { table: 'milestones', do: 'clear' },
-        { table: 'single', do: 'remove', key: 'majorGoal' },
-        ...journalChanges({ drills: [], days: [], weeks: [] }, next),
-      ];
-      await inTurn(async () => {
-        await load(journalTables); // damaged values are set aside first
-        await write(changes);
-      });
+    replaceJournal: (next) => inTurn(() => rewrite(() => next)),
+    rewriteJournal: (change) => inTurn(() => rewrite(change)),
+    mergeInto: async (journal) => {
+      await inTurn(() => takeInNow({ journal }));
     },
-    mergeInto: (incoming) => inTurn(() => merge(incoming)),
-    kit: () =>
-      inTurn(async () => salvageKit((await load(['single'])).get('single')?.get('kit') ?? parts.firstKit).kit as Kit),
+    takeIn: (incoming) => inTurn(() => takeInNow(incoming)),
+    takeBack: (taken) =>
+      inTurn(async () => {
+        let left: LeftValue[] = [];
+        await update(incomingTables, (found) => {
+          const back = takeBack(found, taken);
+          left = back.left;
+          return back.changes;
+        });
+        return left;
+      }),
+    kit: () => inTurn(async () => kitOf(await load(['single']))),
+    changeKit: (patch) =>
+      inTurn(() =>
+        update(['single'], (found) => {
+          const kit = kitOf(found);
+          return [putSingle('kit', { ...kit, ...patch(kit) })];
+        }),
+      ),
     putKit: async (kit) => {
       const change = putSingle('kit', kit);
       await inTurn(() => write([change]));

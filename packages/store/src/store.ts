@@ -2,12 +2,13 @@ import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Program, Wee
 import type { IntegrityReport } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
+import type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
 import type { StoreTrouble } from './trouble.ts';
 
 /**
  * Programs, journal and kit, kept on the device. Every write resolves when it is done and rejects with a `StoreError` when it did not
- * reach the disk; the value then stays in memory, is still read back, and goes to disk with the next write that can. What is read is
- * shared: don't change it, put a changed copy.
+ * reach the disk; the value then stays in memory, is still read back, and goes to disk with the next write that can. A value that is not
+ * what its table holds is refused with a `RefusedValueError`, and nothing changes. What is read is shared: don't change it, put a changed copy.
  */
 export interface Store {
   /** `memory`: nothing outlives the page. */
@@ -32,12 +33,29 @@ export interface Store {
   /** Writes down or changes a milestone; one that is taken off stays as a mark. */
   putMilestone(milestone: Milestone): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
-  /** Puts this journal in the place of the stored one; also the undo of a merge. */
+  /** Puts this journal in the place of the stored one. */
   replaceJournal(journal: Journal): Promise<void>;
+  /** Puts a journal in the place of the one that is stored at that moment, in one transaction. */
+  rewriteJournal(change: (stored: Journal) => Journal): Promise<void>;
   /** Merges another journal into the stored one as `mergeJournals` says, in one transaction. */
   mergeInto(journal: Journal): Promise<void>;
+  /**
+   * Takes in a journal, programs and values of the kit, all or nothing, in one transaction.
+   * @returns what changed, for `takeBack`
+   */
+  takeIn(incoming: Incoming): Promise<TakenIn>;
+  /**
+   * Takes an import back in one transaction: only what still is as the import left it.
+   * @returns what was left because it has changed since
+   */
+  takeBack(taken: TakenIn): Promise<LeftValue[]>;
   kit(): Promise<Kit>;
   putKit(kit: Kit): Promise<void>;
+  /**
+   * Changes some values of the kit as it is stored at that moment, also where another change has just been asked for here or in another tab.
+   * @param patch gives the values that change; `undefined` takes one away
+   */
+  changeKit(patch: (kit: Kit) => Partial<Kit>): Promise<void>;
   /** The folder that backups go to: a handle of this browser, as it was put. It is in no backup. */
   backupFolder(): Promise<unknown>;
   putBackupFolder(handle: unknown): Promise<void>;

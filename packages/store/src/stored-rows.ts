@@ -17,6 +17,7 @@ import type { z } from 'zod';
 import type { Change, Found, Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
 import { kitSchema, salvageKit } from './kit.ts';
+import { RefusedValueError } from './refused-value.ts';
 import { runningDrillSchema } from './running-drill.ts';
 
 /** The tables that make a journal. `single` holds the major goal. */
@@ -59,11 +60,11 @@ export function put(table: Table, key: string, value: unknown): Change {
  * @param table where.
  * @param row what a caller wants stored.
  * @returns the change, with a copy of the row.
- * @throws TypeError if the row is not what the table holds; that is the caller's mistake.
+ * @throws RefusedValueError if the row is not what the table holds
  */
 export function putRow(table: RowTable, row: unknown): Change {
   const read = rowSchemas[table].safeParse(row);
-  if (!read.success) throw new TypeError(`${table}: ${sentenceOf(read.error)}`);
+  if (!read.success) throw new RefusedValueError(table, read.error, row);
   return put(table, String(Object.entries(read.data).find(([name]) => name === keyNames[table])?.[1]), read.data);
 }
 
@@ -73,11 +74,11 @@ export function putRow(table: RowTable, row: unknown): Change {
  * @param key under which key.
  * @param value what a caller wants stored.
  * @returns the change.
- * @throws TypeError if the value is not what this key holds; that is the caller's mistake.
+ * @throws RefusedValueError if the value is not what this key holds
  */
 export function putSingle(key: keyof typeof singleSchemas, value: unknown): Change {
   const read = singleSchemas[key].safeParse(value);
-  if (!read.success) throw new TypeError(`${key}: ${sentenceOf(read.error)}`);
+  if (!read.success) throw new RefusedValueError(key, read.error, value);
   return put('single', key, JSON.parse(JSON.stringify(read.data)));
 }
 
@@ -134,7 +135,7 @@ export function journalOf(found: Found): Journal {
  * Makes the changes that lead from one journal to another that holds all of it.
  * @param from what is stored.
  * @param to what shall be; entries that are the same object as before are left alone.
- * @returns the changes. @throws TypeError if an entry is not valid.
+ * @returns the changes. @throws RefusedValueError if an entry is not valid
  */
 export function journalChanges(from: Journal, to: Journal): Change[] {
   const before = new Set<unknown>([from.drills, from.days, from.weeks, from.notes ?? [], from.milestones ?? []].flat());

@@ -101,9 +101,8 @@ export class BackupSettings extends PlaceElement {
     this.said = endWords[await act.saveToFolder(true)];
   }
 
-  async #change({ view, act }: App, changes: Partial<App['view']['kit']['backup']>): Promise<void> {
-    const backup = { ...(this.app?.view.kit.backup ?? view.kit.backup), ...changes };
-    await act.changeKit({ backup });
+  async #change({ act }: App, changes: Partial<App['view']['kit']['backup']>): Promise<void> {
+    await act.changeKit(({ backup }) => ({ backup: { ...backup, ...changes } }));
   }
 }
 

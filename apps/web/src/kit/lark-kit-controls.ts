@@ -28,7 +28,8 @@ export class LarkKitControls extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     const { kit } = app.view;
-    const change = (changes: Partial<Kit['listens']>) => app.act.changeKit({ listens: { ...kit.listens, ...changes } });
+    const change = (changes: Partial<Kit['listens']>) =>
+      app.act.changeKit(({ listens }) => ({ listens: { ...listens, ...changes } }));
     const sources = pressSourcesOf(kit.listens, 'Larkhold');
     return html`<section aria-labelledby="controls">
       <h2 id="controls">Controls</h2>
@@ -51,7 +52,7 @@ export class LarkKitControls extends PlaceElement {
             .theme=${kit.theme}
             @lark-learned=${(event: CustomEvent<{ codes: string[] }>) => {
               this.said = '';
-              void app.act.changeKit({ keys: { ...kit.keys, [action]: event.detail.codes.slice(0, 12) } });
+              void app.act.changeKit(({ keys }) => ({ keys: { ...keys, [action]: event.detail.codes.slice(0, 12) } }));
             }}
           ></lark-learn>`,
         )}

@@ -38,7 +38,8 @@ export class LarkKitDisplay extends PlaceElement {
     if (!app) return nothing;
     const { kit } = app.view;
     const { viewing, units, theme } = kit;
-    const change = (changes: Partial<Kit['viewing']>) => app.act.changeKit({ viewing: { ...viewing, ...changes } });
+    const change = (changes: Partial<Kit['viewing']>) =>
+      app.act.changeKit((now) => ({ viewing: { ...now.viewing, ...changes } }));
     return html`<section aria-labelledby="display">
       <h2 id="display">Display</h2>
       <div class="fields">

@@ -245,8 +245,7 @@ export class LarkRack extends PlaceElement {
   }
 
   async #put(program: Program, what: string): Promise<void> {
-    await this.app?.act.putProgram(program);
-    this.said = `${what}: ${program.title}.`;
+    if (await this.app?.act.putProgram(program)) this.said = `${what}: ${program.title}.`;
   }
 
   readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {

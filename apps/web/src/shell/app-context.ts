@@ -8,7 +8,17 @@ import type {
   Program,
   WeekPage,
 } from '@larkhold/engine';
-import type { IntegrityReport, Kit, Persistence, RunningDrill, StoreTrouble } from '@larkhold/store';
+import type {
+  Incoming,
+  IntegrityReport,
+  Kit,
+  LeftValue,
+  Persistence,
+  RunningDrill,
+  StoredThing,
+  StoreTrouble,
+  TakenIn,
+} from '@larkhold/store';
 import { createContext } from '@lit/context';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 
@@ -29,6 +39,8 @@ export interface AppView {
   running?: RunningDrill;
   where: 'disk' | 'memory';
   trouble?: StoreTrouble;
+  /** What was asked for last and could not be done. */
+  refusal?: Refusal;
   persistence: Persistence;
   /** Set while a drill fills the screen. */
   isDrilling: boolean;
@@ -36,37 +48,48 @@ export interface AppView {
   runsElsewhere: boolean;
 }
 
-/** What the places can do. A write that did not reach the disk is kept in memory and shows as `trouble`; none of these reject. */
+/** What could not be done, in words for the archer. */
+export interface Refusal {
+  /** What was refused; `fault` where Larkhold itself failed. */
+  thing: StoredThing | 'fault';
+  message: string;
+}
+
+/**
+ * What the places can do. None of these reject. Those that write tell whether the value is kept: a write that did not reach the disk is kept
+ * in memory and shows as `trouble`; a value that is refused shows as `refusal`, and the field that it came from must keep it.
+ */
 export interface AppActions {
-  chooseProgram(id: string): Promise<void>;
-  putProgram(program: Program): Promise<void>;
-  removeProgram(id: string): Promise<void>;
-  changeKit(changes: Partial<Kit>): Promise<void>;
-  putDrill(record: DrillRecord): Promise<void>;
-  removeDrills(ids: readonly string[]): Promise<void>;
-  putDay(entry: DayEntry): Promise<void>;
-  putWeek(page: WeekPage): Promise<void>;
+  chooseProgram(id: string): Promise<boolean>;
+  putProgram(program: Program): Promise<boolean>;
+  removeProgram(id: string): Promise<boolean>;
+  /** Changes values of the kit. Where the new value is made from the old one, pass a function: the kit may have changed since it was shown. */
+  changeKit(changes: Partial<Kit> | ((kit: Kit) => Partial<Kit>)): Promise<boolean>;
+  putDrill(record: DrillRecord): Promise<boolean>;
+  removeDrills(ids: readonly string[]): Promise<boolean>;
+  putDay(entry: DayEntry): Promise<boolean>;
+  putWeek(page: WeekPage): Promise<boolean>;
   /** Puts up or changes a scrap of the notes wall. */
-  putNote(note: NoteScrap): Promise<void>;
+  putNote(note: NoteScrap): Promise<boolean>;
   /** Writes down or changes a milestone. */
-  putMilestone(milestone: Milestone): Promise<void>;
-  putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
+  putMilestone(milestone: Milestone): Promise<boolean>;
+  putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<boolean>;
   /** The journal with the marks of removed things, as files and undo need it. */
   storedJournal(): Promise<Journal>;
-  /** Merges another journal into ours as `mergeJournals` says. */
-  mergeInto(journal: Journal): Promise<void>;
-  /** Puts a journal in the place of ours: the undo of a merge. */
-  replaceJournal(journal: Journal): Promise<void>;
-  writeRep(record: DrillRecord, running: RunningDrill): Promise<void>;
-  putRunning(running: RunningDrill | undefined): Promise<void>;
+  /** Takes in a journal, programs and values of the kit, all or nothing. @returns what changed, for `takeBack`; undefined where it was refused */
+  takeIn(incoming: Incoming): Promise<TakenIn | undefined>;
+  /** Takes back what still is as the import left it. @returns what was left; undefined where nothing could be taken back */
+  takeBack(taken: TakenIn): Promise<LeftValue[] | undefined>;
+  writeRep(record: DrillRecord, running: RunningDrill): Promise<boolean>;
+  putRunning(running: RunningDrill | undefined): Promise<boolean>;
   /** Takes the one drill that may run for this tab. @returns false while another tab has it */
   takeDrill(): Promise<boolean>;
   /** Lets another tab drill. */
   freeDrill(): void;
   /** Says that a drill fills the screen, so that nothing gets in its way. */
   setDrilling(isDrilling: boolean): void;
-  loadDemo(): Promise<void>;
-  removeDemo(): Promise<void>;
+  loadDemo(): Promise<boolean>;
+  removeDemo(): Promise<boolean>;
   /** Asks the browser to keep what is stored when room runs out. */
   keepStored(): Promise<void>;
   /** Hands a file to the archer. */
@@ -82,6 +105,8 @@ export interface AppActions {
   saveDump(): Promise<string | undefined>;
   /** Lets one cue be heard, as the kit says. */
   trySound(kind: CueKind): void;
+  /** The archer has read what was refused. */
+  dismissRefusal(): void;
   newId(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;

@@ -9,8 +9,17 @@ import {
   visibleJournal,
   withoutDemoDiary,
 } from '@larkhold/engine';
-import { createBackup, createKit, formatBackup, type Kit, type Persistence, type Store } from '@larkhold/store';
-import type { App, AppActions, AppView } from './app-context.ts';
+import {
+  createBackup,
+  createKit,
+  formatBackup,
+  type Kit,
+  type Persistence,
+  RefusedValueError,
+  type Store,
+  StoreError,
+} from '@larkhold/store';
+import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 
@@ -29,6 +38,8 @@ export interface Surroundings {
   pickFolder?: FolderBackupParts['pickFolder'];
   /** All that lies on the disk, table by table; left out where there is none. */
   dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
+  /** Hears of a fault of Larkhold's own, for the console of whoever looks for it. */
+  report?(error: unknown): void;
   /** One drill at a time over all tabs; where left out there is only this one. */
   drillLock?: DrillLock;
 }
@@ -53,11 +64,31 @@ export function createAppState(around: Surroundings): AppState {
   const listeners = new Set<(app: App) => void>();
   let app: App | undefined;
   let isDrilling = false;
+  let refusal: Refusal | undefined;
+  let reading: Promise<void> | undefined;
+  let next: Promise<void> | undefined;
   let persistence: Persistence = 'unknown';
   let last: { stored?: Journal; visible: Journal } = { visible: createJournal() };
   let kit: Kit = createKit();
 
-  async function reload(): Promise<void> {
+  /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
+  function reload(): Promise<void> {
+    if (reading) {
+      next ??= reading
+        .catch(() => {}) // told to those who asked for it
+        .then(() => {
+          next = undefined;
+          return reload();
+        });
+      return next;
+    }
+    reading = read().finally(() => {
+      reading = undefined;
+    });
+    return reading;
+  }
+
+  async function read(): Promise<void> {
     const [opened, stored, readKit, running] = await Promise.all([
       store.programs(),
       store.journal(),
@@ -76,7 +107,7 @@ export function createAppState(around: Surroundings): AppState {
     if (!chosen) throw new RangeError('builtInPrograms is empty; expected at least one program');
     const view: AppView = {
       ...{ today: around.today(), programs, openedIds, chosen, journal: last.visible, kit, running },
-      ...{ where: store.where, trouble: store.trouble, persistence, isDrilling },
+      ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
       runsElsewhere: drillLock.isElsewhere,
     };
     show({ view, act });
@@ -87,46 +118,60 @@ export function createAppState(around: Surroundings): AppState {
     for (const fn of [...listeners]) fn(next);
   }
 
-  /** A refused write stays in memory and shows as the store's trouble; the archer's work goes on. */
-  async function write(work: () => Promise<void>): Promise<void> {
-    try {
-      await work();
-    } catch {
-      // told below by `store.trouble`
-    }
-    await reload();
+  /**
+   * Does something that writes. Only the store's own trouble is let pass: the value is in memory then, and the trouble is shown. Everything
+   * else is told to the archer. @returns what the work gave, or `undefined` where nothing came of it
+   */
+  async function attempt<T>(thing: Refusal['thing'], work: () => Promise<T>): Promise<{ given?: T } | undefined> {
+    const done = await work().then(
+      (given) => ({ given }),
+      (error: unknown) => {
+        if (error instanceof StoreError) return {};
+        refusal = refusalOf(error);
+        if (refusal.thing === 'fault') around.report?.(error);
+        return undefined;
+      },
+    );
+    if (done && refusal?.thing === thing) refusal = undefined;
+    await reload().catch((error: unknown) => {
+      refusal = refusalOf(error);
+      around.report?.(error);
+      if (app) show({ ...app, view: { ...app.view, refusal } });
+    });
+    return done;
+  }
+
+  async function write(thing: Refusal['thing'], work: () => Promise<void>): Promise<boolean> {
+    return (await attempt(thing, work)) !== undefined;
   }
 
   const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
   const act: AppActions = {
     chooseProgram: (id) => act.changeKit({ programId: id }),
-    putProgram: (program) => write(() => store.putProgram(program)),
-    removeProgram: (id) => write(() => store.removeProgram(id)),
-    changeKit: (changes) => {
-      kit = { ...kit, ...changes };
-      const changed = kit;
-      return write(() => store.putKit(changed));
-    },
-    putDrill: (record) => write(() => store.putDrill(record)),
-    removeDrills: (ids) => write(() => store.removeDrills(ids)),
-    putDay: (entry) => write(() => store.putDay(entry)),
-    putWeek: (page) => write(() => store.putWeek(page)),
-    putNote: (note) => write(() => store.putNote(note)),
-    putMilestone: (milestone) => write(() => store.putMilestone(milestone)),
-    putMajorGoal: (goal) => write(() => store.putMajorGoal(goal)),
+    putProgram: (program) => write('programs', () => store.putProgram(program)),
+    removeProgram: (id) => write('programs', () => store.removeProgram(id)),
+    changeKit: (changes) =>
+      write('kit', () => store.changeKit(typeof changes === 'function' ? changes : () => changes)),
+    putDrill: (record) => write('drills', () => store.putDrill(record)),
+    removeDrills: (ids) => write('drills', () => store.removeDrills(ids)),
+    putDay: (entry) => write('days', () => store.putDay(entry)),
+    putWeek: (page) => write('weeks', () => store.putWeek(page)),
+    putNote: (note) => write('notes', () => store.putNote(note)),
+    putMilestone: (milestone) => write('milestones', () => store.putMilestone(milestone)),
+    putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),
-    mergeInto: (journal) => write(() => store.mergeInto(journal)),
-    replaceJournal: (journal) => write(() => store.replaceJournal(journal)),
-    writeRep: (record, running) => write(() => store.writeRep(record, running)),
-    putRunning: (running) => write(() => store.putRunning(running)),
+    takeIn: async (incoming) => (await attempt('fault', () => store.takeIn(incoming)))?.given,
+    takeBack: async (taken) => (await attempt('fault', () => store.takeBack(taken)))?.given,
+    writeRep: (record, running) => write('running', () => store.writeRep(record, running)),
+    putRunning: (running) => write('running', () => store.putRunning(running)),
     takeDrill: () => drillLock.take(),
     freeDrill: () => drillLock.free(),
     setDrilling(next) {
       isDrilling = next;
       if (app) show({ ...app, view: { ...app.view, isDrilling } });
     },
-    loadDemo: () => write(() => store.mergeInto(demoDiary(around.today()))),
-    removeDemo: () => write(async () => store.replaceJournal(withoutDemoDiary(await store.journal()))),
+    loadDemo: () => write('fault', () => store.mergeInto(demoDiary(around.today()))),
+    removeDemo: () => write('fault', () => store.rewriteJournal(withoutDemoDiary)),
     keepStored: async () => {
       persistence = await around.askForPersistence();
       await reload();
@@ -135,12 +180,12 @@ export function createAppState(around: Surroundings): AppState {
     saveBackup: async () => {
       const backup = await createBackup(store, around.instant());
       around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
-      await act.changeKit({ backup: { ...kit.backup, lastAt: backup.madeAt } });
+      await act.changeKit(({ backup: { ...rest } }) => ({ backup: { ...rest, lastAt: backup.madeAt } }));
     },
     folderBackup,
     async saveToFolder(asks) {
       const end = (await folderBackup?.save(asks)) ?? 'no folder';
-      if (end === 'saved') await act.changeKit({ backup: { ...kit.backup, lastAt: around.instant() } });
+      if (end === 'saved') await act.changeKit(({ backup }) => ({ backup: { ...backup, lastAt: around.instant() } }));
       return end;
     },
     checkStored: async () => {
@@ -157,6 +202,10 @@ export function createAppState(around: Surroundings): AppState {
       } catch {
         return 'The browser does not let the disk be read.';
       }
+    },
+    dismissRefusal() {
+      refusal = undefined;
+      if (app) show({ ...app, view: { ...app.view, refusal } });
     },
     trySound: (kind) => around.trySound(kind, kit),
     newId: around.newId,
@@ -175,5 +224,15 @@ export function createAppState(around: Surroundings): AppState {
       if (app) fn(app);
       return () => listeners.delete(fn);
     },
+  };
+}
+
+/** What went wrong, and what the archer can do about it. */
+function refusalOf(error: unknown): Refusal {
+  if (error instanceof RefusedValueError) return { thing: error.thing, message: error.message };
+  const reason = error instanceof Error ? error.message : String(error);
+  return {
+    thing: 'fault',
+    message: `Something in Larkhold failed (${reason}). The last change may not be on disk. Save everything as a file, then load the page again.`,
   };
 }

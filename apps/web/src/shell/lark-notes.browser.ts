@@ -24,6 +24,7 @@ async function wallOf(programId?: string) {
       putNote: async (note) => {
         put.push(note);
         show();
+        return true;
       },
     };
     wall.app = { view, act } as App;

@@ -165,22 +165,22 @@ export class LarkNotes extends PlaceElement {
       return;
     }
     const at = act.instant();
-    await act.putNote({
+    const isKept = await act.putNote({
       ...{ id: old?.id ?? act.newId(), madeAt: old?.madeAt ?? at, editedAt: at },
       ...(words ? { text: words } : {}),
       ...(strokes?.length ? { strokes } : {}),
       ...(programId ? { programId } : {}),
       ...(week ? { week } : {}),
     });
-    this.#close('Up on the wall.');
+    if (isKept) await this.#close('Up on the wall.');
   }
 
   /** It stays in the journal as a mark, so that another device takes it down too. */
   async #takeDown(note: NoteScrap): Promise<void> {
     const { app } = this;
     if (!app) return;
-    await app.act.putNote({ ...note, removed: true, editedAt: app.act.instant() });
-    this.#close('Taken down.');
+    if (await app.act.putNote({ ...note, removed: true, editedAt: app.act.instant() }))
+      await this.#close('Taken down.');
   }
 
   async #close(said: string): Promise<void> {

@@ -194,20 +194,20 @@ export class MilestonesPage extends PlaceElement {
     event.preventDefault();
     const text = this.text.trim();
     if (text === '') return;
-    this.text = '';
-    await act.putMilestone({ id: act.newId(), text, setDay: view.today, editedAt: act.instant() });
+    const isKept = await act.putMilestone({ id: act.newId(), text, setDay: view.today, editedAt: act.instant() });
+    if (isKept) this.text = '';
   }
 
   async #save(event: Event, { act }: App, { words, reachedDay, ...milestone }: Milestone): Promise<void> {
     event.preventDefault();
     const [text, how] = [milestone.text.trim(), words?.trim()];
     if (text === '') return;
-    this.edited = undefined;
-    await act.putMilestone({
+    const isKept = await act.putMilestone({
       ...{ ...milestone, text, editedAt: act.instant() },
       ...(reachedDay ? { reachedDay } : {}),
       ...(how ? { words: how } : {}),
     });
+    if (isKept) this.edited = undefined;
   }
 
   /** What is taken off is the milestone as it is kept, not what was just typed into it. */

@@ -2,12 +2,13 @@ import {
   type CoachAnswer,
   commentedWeek,
   compareJournals,
+  createJournal,
   type HandOver,
   type Journal,
   type JournalComparison,
   type Program,
 } from '@larkhold/engine';
-import type { Kit } from '@larkhold/store';
+import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
 import { formatCount, formatCounted, formatDay } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -20,12 +21,26 @@ import { type Incoming, readIncoming } from './read-incoming.ts';
 /** Days and weeks written on both sides that are listed. */
 const CLASHES_SHOWN = 40;
 
-/** Everything that taking a file in can change, as it was before. */
-interface Before {
-  journal: Journal;
-  kit: Kit;
-  programs: readonly Program[];
-  addedIds: readonly string[];
+/** What was left when an import was taken back, by where it is kept: one and more of it. */
+const leftNames: Readonly<Record<string, readonly [string, string]>> = {
+  programs: ['program', 'programs'],
+  drills: ['drill', 'drills'],
+  days: ['day', 'days'],
+  weeks: ['week page', 'week pages'],
+  notes: ['note', 'notes'],
+  milestones: ['milestone', 'milestones'],
+  kit: ['part of the kit', 'parts of the kit'],
+  majorGoal: ['major goal', 'major goals'],
+};
+
+function leftWords(left: readonly LeftValue[]): string {
+  const names = left.map(({ table, key }) => (table === 'single' ? key : table));
+  return [...new Set(names)]
+    .map((name) => {
+      const [one, more] = leftNames[name] ?? [name, name];
+      return formatCounted(names.filter((other) => other === name).length, one, more);
+    })
+    .join(', ');
 }
 
 /**
@@ -64,7 +79,8 @@ export class FileIn extends PlaceElement {
   @state() private clashes: readonly EditClash[] = [];
   @state() private takesKit = false;
   @state() private said = '';
-  @state() private undoTo: Before | undefined;
+  /** What was taken in, in order: enough to take it back. */
+  @state() private taken: readonly TakenIn[] = [];
   #takenCount = 0;
 
   override render() {
@@ -73,12 +89,12 @@ export class FileIn extends PlaceElement {
     return html`<file-drop words="Open a backup, journal or answer" @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.incoming ? html`<div class="notice">${this.#shown(app, this.incoming)}</div>` : nothing}
-        ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.undoTo ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
+        ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.taken.length > 0 ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
       </div>`;
   }
 
   #undoButton() {
-    return this.undoTo ? html`<div><button @click=${this.#undo}>Undo</button></div>` : nothing;
+    return this.taken.length > 0 ? html`<div><button @click=${this.#undo}>Undo</button></div>` : nothing;
   }
 
   #shown(app: App, incoming: Incoming) {
@@ -185,7 +201,7 @@ export class FileIn extends PlaceElement {
     this.#takenCount += 1;
     const turn = this.#takenCount;
     this.#say('');
-    this.undoTo = undefined;
+    this.taken = [];
     const text = await file.text().catch(() => '');
     await this.settle();
     const ours = await this.app.act.storedJournal();
@@ -201,52 +217,45 @@ export class FileIn extends PlaceElement {
   };
 
   async #apply(app: App, journal: Journal, programs: readonly Program[], kit: Kit | undefined): Promise<void> {
-    await this.#remember(app, programs);
-    await app.act.mergeInto(journal);
-    for (const program of programs) await app.act.putProgram(program);
     // When this device was last backed up, and where to, is its own.
-    if (kit && this.takesKit) await app.act.changeKit({ ...kit, backup: app.view.kit.backup });
-    this.#say(`${this.name} was taken in.`);
+    const { backup: _, ...itsKit } = kit ?? {};
+    const isTaken = await this.#takeIn(app, { journal, programs, ...(this.takesKit ? { kit: itsKit } : {}) });
+    if (isTaken) this.#say(`${this.name} was taken in.`);
   }
 
   async #takeComment(app: App, handOver: HandOver): Promise<void> {
     const page = commentedWeek(app.view.journal, handOver, app.act.instant());
     if (!page) return this.#note('The comment is on the week’s page already.');
-    await this.#remember(app, []);
-    await app.act.putWeek(page);
-    this.#note(`The comment is on the page of ${page.week}.`);
+    const isTaken = await this.#takeIn(app, { journal: { ...createJournal(), weeks: [page] } });
+    if (isTaken) this.#note(`The comment is on the page of ${page.week}.`);
   }
 
   async #takeProgram(app: App, program: Program): Promise<void> {
     const taken = { ...program, id: program.id ?? app.act.newId() };
-    await this.#remember(app, [taken]);
-    await app.act.putProgram(taken);
-    await app.act.chooseProgram(taken.id);
-    this.#note(`${taken.title} is in the rack, and today's.`);
+    if (await this.#takeIn(app, { programs: [taken], kit: { programId: taken.id } }))
+      this.#note(`${taken.title} is in the rack, and today's.`);
   }
 
-  async #remember({ view, act }: App, incoming: readonly Program[]): Promise<void> {
-    // More than one thing can be taken from an answer: undo goes back to before the first.
+  /** Takes in all of it or nothing, and remembers what changed. More than one thing can be taken from an answer. */
+  async #takeIn(app: App, incoming: Parameters<App['act']['takeIn']>[0]): Promise<boolean> {
     await this.settle();
-    const known = this.undoTo;
-    const addedIds = incoming.flatMap(({ id }) => (id === undefined || view.openedIds.has(id) ? [] : [id]));
-    this.undoTo = {
-      journal: known?.journal ?? (await act.storedJournal()),
-      kit: known?.kit ?? view.kit,
-      programs: known?.programs ?? view.programs.filter(({ id }) => id !== undefined && view.openedIds.has(id)),
-      addedIds: [...(known?.addedIds ?? []), ...addedIds],
-    };
+    const taken = await app.act.takeIn(incoming);
+    if (taken) this.taken = [...this.taken, taken];
+    return taken !== undefined;
   }
 
   readonly #undo = async (): Promise<void> => {
-    const { app, undoTo: before } = this;
-    if (!app || !before) return;
-    await app.act.replaceJournal(before.journal);
-    for (const id of before.addedIds) await app.act.removeProgram(id);
-    for (const program of before.programs) await app.act.putProgram(program);
-    await app.act.changeKit({ ...before.kit, programId: before.kit.programId });
-    this.undoTo = undefined;
-    this.#say('Undone: everything is as it was before.');
+    const { app, taken } = this;
+    if (!app) return;
+    await this.settle();
+    this.taken = [];
+    const left: LeftValue[] = [];
+    for (const one of taken.toReversed()) left.push(...((await app.act.takeBack(one)) ?? []));
+    this.#say(
+      left.length === 0
+        ? 'Undone: everything is as it was before.'
+        : `Undone, but for what you changed since: ${leftWords(left)}. That stays as it is.`,
+    );
   };
 
   #say(words: string): void {

@@ -10,7 +10,8 @@ type Fields = Record<string, unknown>;
 /** What was typed into one thing and is not yet on disk. */
 interface Draft {
   changes: Fields;
-  write(changes: Fields): Promise<void>;
+  /** @returns false where the value was refused: what was typed stays here then. */
+  write(changes: Fields): Promise<boolean>;
 }
 
 /**
@@ -72,7 +73,7 @@ export class JournalKeeper implements ReactiveController {
     this.#change(`day ${date}`, changes, async (fields) => {
       const app = this.#app();
       const stored = app?.view.journal.days.find((entry) => entry.date === date) ?? { date };
-      await app?.act.putDay({ ...withChanges(stored, fields), editedAt: app.act.instant() });
+      return (await app?.act.putDay({ ...withChanges(stored, fields), editedAt: app.act.instant() })) ?? false;
     });
   }
 
@@ -85,7 +86,7 @@ export class JournalKeeper implements ReactiveController {
     this.#change(`week ${week}`, changes, async (fields) => {
       const app = this.#app();
       const stored = app?.view.journal.weeks.find((page) => page.week === week) ?? { week };
-      await app?.act.putWeek({ ...withChanges(stored, fields), editedAt: app.act.instant() });
+      return (await app?.act.putWeek({ ...withChanges(stored, fields), editedAt: app.act.instant() })) ?? false;
     });
   }
 
@@ -93,7 +94,7 @@ export class JournalKeeper implements ReactiveController {
   changeGoal(text: string): void {
     this.#change('goal', { text }, async () => {
       const app = this.#app();
-      await app?.act.putMajorGoal({ text: this.goal(), editedAt: app.act.instant() });
+      return (await app?.act.putMajorGoal({ text: this.goal(), editedAt: app.act.instant() })) ?? false;
     });
   }
 
@@ -117,7 +118,7 @@ export class JournalKeeper implements ReactiveController {
 
   async #writeAll(): Promise<void> {
     for (const [key, { changes, write }] of [...this.#drafts]) {
-      await write(changes);
+      if (!(await write(changes))) continue;
       const draft = this.#drafts.get(key);
       if (!draft) continue;
       // What was typed while this was being written stays a draft.

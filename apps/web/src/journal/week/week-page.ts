@@ -9,6 +9,7 @@ import { nothingDrawn } from '@larkhold/ui';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { hrefOf } from '../../shell/routing.ts';
 import './day-entry.ts';
+import type { Kit } from '@larkhold/store';
 import type { DayChange } from './day-entry.ts';
 import '@larkhold/ui';
 import { daysOfWeek, mondayOfWeek, shiftWeek, weekdayOf, weekListing } from '@larkhold/engine';
@@ -182,7 +183,8 @@ export class WeekPageElement extends PlaceElement {
     if (date > today) return html`<p class="open dim">This day is still to come.</p>`;
     const entry = this.#keeper.dayOf(date);
     const place = placeOfDay(journal.days, entry);
-    const elsewhere = kit.rangeCheckPlaces.filter((one) => one !== place);
+    const elsewhere = ({ rangeCheckPlaces }: Pick<Kit, 'rangeCheckPlaces'>) =>
+      rangeCheckPlaces.filter((one) => one !== place);
     return html`<div class="open">
       ${
         drills.length > 0
@@ -198,8 +200,9 @@ export class WeekPageElement extends PlaceElement {
         .places=${knownPlaces(journal.days)}
         .checkedPlaces=${kit.rangeCheckPlaces}
         @day-change=${this.#changeDay}
-        @range-check-dismiss=${() => this.app?.act.changeKit({ rangeCheckPlaces: [...elsewhere, place].slice(-20) })}
-        @range-check-show=${() => this.app?.act.changeKit({ rangeCheckPlaces: elsewhere })}
+        @range-check-dismiss=${() =>
+          this.app?.act.changeKit((now) => ({ rangeCheckPlaces: [...elsewhere(now), place].slice(-20) }))}
+        @range-check-show=${() => this.app?.act.changeKit((now) => ({ rangeCheckPlaces: elsewhere(now) }))}
       ></day-entry>
     </div>`;
   }

@@ -28,7 +28,7 @@ function trialApp() {
   };
   const act: Partial<App['act']> = {
     newId: () => crypto.randomUUID(),
-    putProgram: async (program) => void put.push(program),
+    putProgram: async (program) => put.push(program) > 0,
   };
   return { app: { view, act } as App, put };
 }

@@ -316,7 +316,7 @@ export class BenchPage extends LitElement {
     const { app } = this;
     if (!app) return;
     const kept = program.id === undefined ? { ...program, id: app.act.newId() } : program;
-    await app.act.putProgram(kept);
+    if (!(await app.act.putProgram(kept))) return;
     this.keeper.keep(this.programId, undefined);
     this.dispatchEvent(new CustomEvent('bench-saved', { detail: kept, bubbles: true, composed: true }));
     globalThis.location.hash = hrefOf('rack', kept.id);

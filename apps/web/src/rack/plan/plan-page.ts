@@ -59,7 +59,7 @@ export class PlanPage extends PlaceElement {
         </label>
         <label
           >Days a week
-          <select @change=${(event: Event) => act.changeKit({ plan: { ...kit.plan, daysPerWeek: Number(chosenIn(event)) } })}>
+          <select @change=${(event: Event) => act.changeKit(({ plan }) => ({ plan: { ...plan, daysPerWeek: Number(chosenIn(event)) } }))}>
             ${[1, 2, 3, 4, 5, 6, 7].map(
               (days) => html`<option value=${days} ?selected=${days === daysPerWeekOf(view)}>${days}</option>`,
             )}
@@ -82,7 +82,7 @@ export class PlanPage extends PlaceElement {
           <input
             type="date"
             .value=${competitionDay ?? ''}
-            @change=${(event: Event) => act.changeKit({ plan: { ...kit.plan, competitionDay: chosenIn(event) || undefined } })}
+            @change=${(event: Event) => act.changeKit(({ plan }) => ({ plan: { ...plan, competitionDay: chosenIn(event) || undefined } }))}
           />
         </label>
       </div>

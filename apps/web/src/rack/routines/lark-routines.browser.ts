@@ -22,12 +22,14 @@ async function routinesOf(days: DayEntry[] = []) {
       newId: () => 'own-1',
       instant: () => '2026-11-25T07:00:00Z',
       changeKit: async (changes) => {
-        kit = { ...kit, ...changes };
+        kit = { ...kit, ...(typeof changes === 'function' ? changes(kit) : changes) };
         show();
+        return true;
       },
       putDay: async (day) => {
         stood.days = [...stood.days.filter(({ date }) => date !== day.date), day];
         show();
+        return true;
       },
     };
     element.app = { view, act } as App;

@@ -143,15 +143,16 @@ export class LarkRoutines extends PlaceElement {
       this.said = 'Not kept: there are 30 routines. Remove one first.';
       return;
     }
-    const routines = isThere
-      ? own.map((one) => (one.id === read.routine.id ? read.routine : one))
-      : [...own, read.routine];
-    await act.changeKit({ routines });
+    const { routine } = read;
+    const isKept = await act.changeKit(({ routines = [] }) => ({
+      routines: isThere ? routines.map((one) => (one.id === routine.id ? routine : one)) : [...routines, routine],
+    }));
+    if (!isKept) return;
     await this.#close(`Kept: ${read.routine.title}.`);
   }
 
-  async #remove({ view, act }: App, routine: Routine): Promise<void> {
-    await act.changeKit({ routines: (view.kit.routines ?? []).filter(({ id }) => id !== routine.id) });
+  async #remove({ act }: App, routine: Routine): Promise<void> {
+    await act.changeKit(({ routines = [] }) => ({ routines: routines.filter(({ id }) => id !== routine.id) }));
     await this.#close(`Removed: ${routine.title}.`);
   }
 
@@ -168,7 +169,7 @@ export class LarkRoutines extends PlaceElement {
       this.said = 'Not logged: the day is full.';
       return;
     }
-    await act.putDay({ ...next, editedAt: act.instant() });
+    if (!(await act.putDay({ ...next, editedAt: act.instant() }))) return;
     this.ticked = new Set([...this.ticked].filter((key) => !key.startsWith(`${routine.id} `)));
     this.dayBefore = day;
     this.said = `Logged today: ${minutes} min of ${routine.kind}.`;

@@ -13,7 +13,7 @@ const newId = '00000000-0000-4000-8000-000000000001';
 async function open(payload: string, programs: readonly Program[] = [...builtInPrograms, there]) {
   const put: Program[] = [];
   const view: Partial<App['view']> = { today: '2026-11-25', programs, kit: createKit() };
-  const act: Partial<App['act']> = { newId: () => newId, putProgram: async (program) => void put.push(program) };
+  const act: Partial<App['act']> = { newId: () => newId, putProgram: async (program) => put.push(program) > 0 };
   const page = document.createElement('lark-open-link');
   Object.assign(page, { payload, app: { view, act } as App });
   document.body.append(page);

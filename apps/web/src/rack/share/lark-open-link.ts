@@ -114,8 +114,7 @@ export class LarkOpenLink extends PlaceElement {
   }
 
   async #put(program: Program): Promise<void> {
-    await this.app?.act.putProgram(program);
-    location.hash = hrefOf('rack', idOf(program));
+    if (await this.app?.act.putProgram(program)) location.hash = hrefOf('rack', idOf(program));
   }
 
   readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {

@@ -1,0 +1,143 @@
+import 'fake-indexeddb/auto';
+import { type DrillRecord, visibleJournal } from '@larkhold/engine';
+import { openStore, type Store } from '@larkhold/store';
+import { IDBFactory } from 'fake-indexeddb';
+import { describe, expect, it } from 'vitest';
+import type { App } from './app-context.ts';
+import { createAppState } from './app-state.ts';
+
+const record: DrillRecord = {
+  ...{ id: 'a', program: 'Slow mornings', date: '2026-11-25' },
+  ...{ startedAt: '2026-11-25T06:00:00Z', endedAt: '2026-11-25T06:10:00Z', reps: [] },
+};
+
+/** An app over a store, read once. */
+async function opened(changes: (store: Store) => Partial<Store> = () => ({})) {
+  const inner = await openStore({ name: 'app', indexedDB: new IDBFactory() });
+  const store = new Proxy(inner, {
+    get: (target, key) => Reflect.get({ ...changes(target) }, key) ?? Reflect.get(target, key),
+  });
+  const reported: unknown[] = [];
+  const state = createAppState({
+    ...{ store, today: () => '2026-11-25', instant: () => '2026-11-25T06:00:00Z', newId: () => 'new' },
+    ...{ saveFile: () => {}, trySound: () => {}, askForPersistence: async () => 'unknown' as const },
+    report: (error) => reported.push(error),
+  });
+  await state.reload();
+  const app = (): App => {
+    if (!state.app) throw new TypeError('not read');
+    return state.app;
+  };
+  return { app, state, store: inner, reported };
+}
+
+describe('the kit', () => {
+  it('keeps an edit that is made while a reading is under way: 30 of 30', async () => {
+    const { app, state, store } = await opened();
+    for (let count = 1; count <= 30; count++) {
+      const reading = state.reload();
+      const [first, second] = [
+        app().act.changeKit({ drawWeightLbf: 20 + count }),
+        app().act.changeKit(({ listens }) => ({ listens: { ...listens, headset: count % 2 === 0 } })),
+      ];
+      await Promise.all([reading, first, second]);
+      expect(await store.kit()).toMatchObject({ drawWeightLbf: 20 + count, listens: { headset: count % 2 === 0 } });
+      expect(app().view.kit).toEqual(await store.kit());
+    }
+  });
+
+  it('keeps both of two edits of one part that were made before either was shown', async () => {
+    const { app } = await opened();
+    const { changeKit } = app().act;
+    await Promise.all([
+      changeKit(({ listens }) => ({ listens: { ...listens, headset: true } })),
+      changeKit(({ listens }) => ({ listens: { ...listens, microphone: true } })),
+    ]);
+    expect(app().view.kit.listens).toEqual({ gamepad: true, headset: true, microphone: true });
+  });
+
+  it('keeps what another tab changed meanwhile', async () => {
+    const indexedDB = new IDBFactory();
+    const [here, there] = await Promise.all([openStore({ name: 'x', indexedDB }), openStore({ name: 'x', indexedDB })]);
+    await here.kit();
+    await there.kit();
+    await here.changeKit(() => ({ bow: 'compound' }));
+    await there.changeKit(() => ({ hand: 'left' }));
+    here.close();
+    there.close();
+    const read = await openStore({ name: 'x', indexedDB });
+    expect(await read.kit()).toMatchObject({ bow: 'compound', hand: 'left' });
+    read.close();
+  });
+});
+
+describe('readings', () => {
+  it('are made one at a time, and those asked for during one share the next', async () => {
+    let readings = 0;
+    const { state } = await opened((store) => ({
+      programs: () => {
+        readings += 1;
+        return store.programs();
+      },
+    }));
+    readings = 0;
+    await Promise.all(Array.from({ length: 20 }, () => state.reload()));
+    expect(readings).toBe(2);
+  });
+});
+
+describe('what is refused', () => {
+  it('is told in words, nothing changes, and the asker hears that it was not kept', async () => {
+    const { app, store } = await opened();
+    const isKept = await app().act.putDay({ date: '2026-11-25', note: 'x'.repeat(5000) });
+    expect(isKept).toBe(false);
+    expect((await store.journal()).days).toEqual([]);
+    expect(app().view.refusal).toEqual({
+      thing: 'days',
+      message:
+        'This day in the diary was not kept (note): it has 5000 characters, and at most 4000 fit. Change it and try again.',
+    });
+  });
+
+  it('is told of a milestone in the year 26', async () => {
+    const { app } = await opened();
+    const { putMilestone } = app().act;
+    const milestone = { id: 'm', text: 'A minute', setDay: '2026-11-25' };
+    expect(await putMilestone({ ...milestone, reachedDay: '0026-11-25' })).toBe(false);
+    expect(app().view.refusal?.message).toContain('Expected a day of a year from 1900 to 2999.');
+    expect(await putMilestone({ ...milestone, reachedDay: '2026-11-25' })).toBe(true);
+    expect(app().view.refusal).toBeUndefined();
+  });
+
+  it('stays until it is read, whatever else is kept meanwhile', async () => {
+    const { app } = await opened();
+    await app().act.putDay({ date: '2026-11-25', note: 'x'.repeat(5000) });
+    await app().act.putDrill(record);
+    expect(app().view.refusal).toBeDefined();
+    app().act.dismissRefusal();
+    expect(app().view.refusal).toBeUndefined();
+  });
+
+  it('lets the store’s own trouble pass: the value is kept in memory and shown', async () => {
+    const indexedDB = new IDBFactory();
+    const inner = await openStore({ name: 'x', indexedDB });
+    inner.close();
+    const state = createAppState({
+      ...{ store: inner, today: () => '2026-11-25', instant: () => '', newId: () => '' },
+      ...{ saveFile: () => {}, trySound: () => {}, askForPersistence: async () => 'unknown' as const },
+    });
+    await state.reload();
+    expect(await state.app?.act.putDrill(record)).toBe(true);
+    expect(visibleJournal(await inner.journal()).drills).toEqual([record]);
+    expect(state.app?.view.trouble?.kind).toBe('newer');
+    expect(state.app?.view.refusal).toBeUndefined();
+  });
+
+  it('tells a fault of Larkhold’s own, and hands it on', async () => {
+    const fault = new Error('no such step');
+    const { app, reported } = await opened(() => ({ putNote: () => Promise.reject(fault) }));
+    expect(await app().act.putNote({ id: 'n', madeAt: '2026-11-25T06:00:00Z' })).toBe(false);
+    expect(app().view.refusal).toMatchObject({ thing: 'fault', message: expect.stringContaining('no such step') });
+    expect(reported).toEqual([fault]);
+  });
+});
