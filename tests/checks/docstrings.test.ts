@@ -24,7 +24,7 @@ function undocumented(entry: string): string[] {
 }
 
 describe('docstrings', () => {
-  it.each(['engine', 'words', 'cues', 'store', 'runner'])(
+  it.each(['engine', 'words', 'cues', 'sight', 'store', 'runner'])(
     'stand on everything that %s exports',
     (name) => {
       expect(undocumented(`${root}packages/${name}/src/index.ts`)).toEqual([]);

@@ -1,0 +1,138 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type BodyFilmOptions, bodyFilm } from '../../../tests/fixtures/sight/body-film.ts';
+import type { ScriptedRep } from '../../../tests/fixtures/sight/rep-script.ts';
+import { nameBodyPoints } from './body-points.ts';
+import { createHoldDetector } from './hold-detector.ts';
+import type { SightEvent } from './sight-event.ts';
+
+// Series of points from a figure of our own, whose joints and instants are exact.
+
+const MIXED: ScriptedRep[] = [
+  { holdS: 5 },
+  { holdS: 7, drawS: 2 },
+  { holdS: 4, twitchM: 0.02 },
+  { holdS: 2.3 },
+  { holdS: 3, onlyRaised: true },
+  { holdS: 6, creepM: 0.03 },
+  { holdS: 5, elbowDropM: 0.04 },
+];
+
+function watch(reps: ScriptedRep[], options: BodyFilmOptions = {}, light = 120) {
+  const { frames, holds } = bodyFilm(reps, options);
+  const detector = createHoldDetector();
+  const events = frames.flatMap(({ atMs, rows }) => detector.push(atMs, nameBodyPoints(rows), light));
+  return { events, holds };
+}
+
+const ofType = <T extends SightEvent['type']>(events: SightEvent[], type: T) =>
+  events.filter((event): event is Extract<SightEvent, { type: T }> => event.type === type);
+
+describe('the model alone', () => {
+  it.each<[string, BodyFilmOptions]>([
+    ['from the front', {}],
+    ['a left-handed archer', { leftHanded: true }],
+    ['10 frames a second', { fps: 10 }],
+    ['30 frames a second', { fps: 30 }],
+    ['three frames in ten dropped', { dropped: 0.3 }],
+    ['twice the model’s noise', { noiseTorsos: 0.024 }],
+    ['30 degrees to the side', { yawDeg: 30 }],
+    ['30 degrees to the other side', { yawDeg: -30 }],
+    ['near', { distanceM: 1.5 }],
+    ['far', { distanceM: 3.5 }],
+    ['seated', { seated: true }],
+    ['a fifteen-year-old', { size: 0.88 }],
+  ])('sees every hold and no other: %s', (_name, options) => {
+    const { events, holds } = watch(MIXED, options);
+    const drawn = ofType(events, 'drawn');
+    const letDown = ofType(events, 'letDown');
+    expect(drawn).toHaveLength(holds.length);
+    expect(letDown).toHaveLength(holds.length);
+    holds.forEach((hold, index) => {
+      // Alone it is good to a quarter of a second and more; the pixels make it a tenth.
+      expect(Math.abs((drawn[index]?.atMs ?? 0) - hold.fromMs)).toBeLessThan(400);
+      expect(Math.abs((letDown[index]?.atMs ?? 0) - hold.toMs)).toBeLessThan(250);
+    });
+    expect(ofType(events, 'refused')).toEqual([]);
+  });
+
+  it('learns full draw from the first hold', () => {
+    expect(ofType(watch(MIXED).events, 'calibrated').map(({ fullDrawTorsos }) => fullDrawTorsos > 1.4)).toEqual([true]);
+  });
+
+  it('refuses wrists that the model is not sure of, and says what to do', () => {
+    const behind = watch(MIXED, { wristScore: 0.33 });
+    expect(ofType(behind.events, 'drawn')).toEqual([]);
+    expect(ofType(behind.events, 'refused')[0]?.reason).toBe('turnSideOn');
+    expect(ofType(watch(MIXED, { wristScore: 0.33 }, 20).events, 'refused')[0]?.reason).toBe('moreLight');
+  });
+
+  it('needs to have seen both hands hang', () => {
+    const { frames } = bodyFilm([{ holdS: 20 }]);
+    const detector = createHoldDetector();
+    const events = frames
+      .filter(({ atMs }) => atMs > 5_000 && atMs < 25_000)
+      .flatMap(({ atMs, rows }) => detector.push(atMs, nameBodyPoints(rows), 120));
+    expect(events.map((event) => event.type === 'refused' && event.reason)).toEqual(['handsDown']);
+  });
+
+  it('loses a hold that nobody sees any more, at the last moment it was seen', () => {
+    const { frames, holds } = bodyFilm([{ holdS: 8 }]);
+    const [hold] = holds;
+    if (hold === undefined) throw new Error('no hold');
+    const darkMs = hold.fromMs + 4_000;
+    const detector = createHoldDetector();
+    const events = frames.flatMap(({ atMs, rows }) =>
+      detector.push(atMs, atMs > darkMs ? undefined : nameBodyPoints(rows), 120),
+    );
+    const [lost] = ofType(events, 'lost');
+    expect(lost?.atMs).toBeGreaterThan(darkMs - 100);
+    expect(lost?.atMs).toBeLessThanOrEqual(darkMs);
+    expect(ofType(events, 'letDown')).toEqual([]);
+  });
+
+  it('keeps to the archer when the model jumps to somebody else', () => {
+    const { frames, holds } = bodyFilm([{ holdS: 6 }]);
+    const detector = createHoldDetector();
+    const events = frames.flatMap(({ atMs, rows }, index) => {
+      // Every fourth frame shows a person at the picture's edge, with hands that hang.
+      const stranger = rows.map(([x = 0, y = 0, score = 0], row) => [
+        x * 0.5 - 60,
+        y + (row === 9 || row === 10 ? 120 : 0),
+        score,
+      ]);
+      return detector.push(atMs, nameBodyPoints(index % 4 === 3 && atMs > 3_000 ? stranger : rows), 120);
+    });
+    expect(ofType(events, 'drawn')).toHaveLength(1);
+    expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(300);
+  });
+
+  it('tells holds in order, never overlapping, never shorter than the shortest', () => {
+    const rep = fc.record({
+      holdS: fc.double({ min: 0.3, max: 6, noNaN: true }),
+      drawS: fc.double({ min: 0.6, max: 2.5, noNaN: true }),
+      onlyRaised: fc.boolean(),
+    });
+    const options = fc.record({
+      fps: fc.constantFrom(8, 10, 15, 30),
+      dropped: fc.constantFrom(0, 0.2),
+      seed: fc.nat(1_000),
+    });
+    fc.assert(
+      fc.property(fc.array(rep, { minLength: 1, maxLength: 3 }), options, (reps, chosen) => {
+        const { events } = watch(reps, chosen);
+        let last = 0;
+        let isDrawn = false;
+        for (const event of events) {
+          if (event.type !== 'drawn' && event.type !== 'letDown') continue;
+          expect(event.type).toBe(isDrawn ? 'letDown' : 'drawn');
+          isDrawn = !isDrawn;
+          expect(event.atMs).toBeGreaterThanOrEqual(last);
+          expect(event.knownAtMs).toBeGreaterThanOrEqual(event.atMs);
+          last = event.atMs;
+        }
+      }),
+      { seed: 14, numRuns: 40 },
+    );
+  });
+});

@@ -1,0 +1,204 @@
+import type { BodyPoints } from './body-points.ts';
+import { crossingAtMs, type Reading } from './crossing.ts';
+import { median } from './median.ts';
+import { readStance, type Stance } from './read-stance.ts';
+import type { Refusal, SightEvent } from './sight-event.ts';
+
+/** Shorter holds are ignored, milliseconds: a raised bow that is not drawn looks like one for a moment. Measured on rendered films. */
+export const SHORTEST_HOLD_MS = 1_200;
+/** Less sure wrists are not believed, 0 to 1. Measured on rendered films: from behind and in the dark they lie below, else above. */
+export const LEAST_WRIST_SCORE = 0.45;
+
+/** Hand to hand at full draw before the first hold taught how far it is, torso lengths: 1.6 seen from the front, 1.1 from 30 degrees behind. */
+const DRAWN_FROM = 1.02;
+/** Up to here an undrawn bow can look drawn to the model, so that an uncalibrated hold must last longer to be believed. */
+const CLEARLY_DRAWN_FROM = 1.2;
+const DOUBTFUL_HOLD_MS = 2_500;
+/** Once full draw is known, a hold begins above this part of it and ends below the other one. */
+const DRAWN_RATIO = 0.88;
+const UNDRAWN_RATIO = 0.8;
+/** A draw that gives way by so much is a let-down, torso lengths: about 7 cm, three times what a twitch or a poor frame makes. */
+const LET_DOWN_TORSOS = 0.14;
+/** How far from the level of the hold its edges are looked for, torso lengths: three times the model's noise. */
+const EDGE_TORSOS = 0.06;
+/** Below this mean brightness, 0 to 255, it is the light that is wanting. */
+const DARK = 50;
+const LONGEST_BLIND_MS = 1_000;
+const KEPT_MS = 5_000;
+
+interface Sample {
+  atMs: number;
+  spread: number;
+  stance: Stance;
+}
+
+/** Sees from points alone when a bow is drawn and let down. No clock: `atMs` is the caller's, milliseconds, and only grows. */
+export interface HoldDetector {
+  /**
+   * Takes the points of one frame.
+   * @param light mean brightness of the picture, 0 to 255, so that a refusal can tell darkness from a bad angle
+   */
+  push(atMs: number, points: BodyPoints | undefined, light?: number): SightEvent[];
+  /** Whether a hold is under way, and since when. */
+  holdFromMs(): number | undefined;
+  /** Torso length, pixels, once both hands have hung for a moment. */
+  yardstick(): number | undefined;
+  /** How far the draw has given way in the latest frame, torso lengths; 0 without a hold. */
+  gaveWay(): number;
+  /** Ends the hold at once: somebody else (pixels) knows it before the median of three does. */
+  endHold(atMs: number): SightEvent[];
+  /** Pixels say that the hold goes on: what the model saw is taken back. */
+  resumeHold(): void;
+}
+
+/**
+ * Makes a detector for one drill.
+ * @returns it, not calibrated
+ */
+export function createHoldDetector(): HoldDetector {
+  const torsos: number[] = [];
+  let samples: Sample[] = [];
+  let phase: 'down' | 'rising' | 'drawn' = 'down';
+  let risenAtMs = 0;
+  let fromMs = 0;
+  let level = 0;
+  let fullDraw: number | undefined;
+  let refusal: Refusal | undefined;
+  let seenAtMs = Number.NEGATIVE_INFINITY;
+  let startedAtMs: number | undefined;
+  let taken: { fromMs: number; level: number } | undefined;
+
+  const torso = () => (torsos.length >= 4 ? median(torsos) : undefined);
+  const enter = () => (fullDraw === undefined ? DRAWN_FROM : fullDraw * DRAWN_RATIO);
+  const exit = () => Math.max(enter() * (UNDRAWN_RATIO / DRAWN_RATIO), level - LET_DOWN_TORSOS);
+
+  function refuse(reason: Refusal | undefined, atMs: number): SightEvent[] {
+    if (reason === refusal) return [];
+    refusal = reason;
+    return [reason === undefined ? { type: 'sees', atMs } : { type: 'refused', reason, atMs }];
+  }
+
+  function unseen(atMs: number): SightEvent[] {
+    const blindMs = atMs - Math.max(seenAtMs, startedAtMs ?? atMs);
+    if (blindMs < LONGEST_BLIND_MS) return [];
+    const events: SightEvent[] = [];
+    if (phase === 'drawn') events.push({ type: 'lost', atMs: seenAtMs, knownAtMs: atMs });
+    phase = 'down';
+    samples = [];
+    return [...events, ...refuse('nobody', atMs)];
+  }
+
+  /** A second person, or the archer in a mirror: not where the archer was, or not of the archer's size. */
+  function isStranger({ centre, torso: length }: Stance, atMs: number): boolean {
+    const last = samples.at(-1);
+    const unit = torso();
+    if (last === undefined || unit === undefined || atMs - last.atMs > LONGEST_BLIND_MS) return false;
+    const moved = Math.hypot(centre.x - last.stance.centre.x, centre.y - last.stance.centre.y);
+    return moved > unit * 0.6 || length < unit * 0.65 || length > unit * 1.45;
+  }
+
+  function measure({ torso: length, drawHandBelow, bowHandBelow, trunk, spread }: Stance) {
+    // Only while both hands hang: a raised arm moves the shoulders that the torso is measured from.
+    const hangs = Math.min(drawHandBelow, bowHandBelow) > length * 0.5 && spread < length * 1.5;
+    if (!hangs || trunk < LEAST_WRIST_SCORE) return;
+    torsos.push(length);
+    if (torsos.length > 31) torsos.shift();
+  }
+
+  function looksDrawn(spread: number, { drawHandBelow, bowHandBelow, handToFace }: Stance, unit: number): boolean {
+    const raised = Math.abs(drawHandBelow) < unit * 0.55 && Math.abs(bowHandBelow) < unit * 0.6;
+    return spread >= enter() && raised && handToFace < unit;
+  }
+
+  /** How far each frame falls short of the hold's level, a single poor frame left out. */
+  function shortfalls(from: readonly Sample[]): Reading[] {
+    return from.map(({ atMs }, index) => {
+      const near = from.slice(Math.max(0, index - 1), index + 2).map((sample) => sample.spread);
+      return { atMs, value: level - median(near) };
+    });
+  }
+
+  function startHold(atMs: number, light: number | undefined): SightEvent[] {
+    const held = samples.filter((sample) => sample.atMs >= risenAtMs);
+    const wrists = median(held.map(({ stance }) => stance.worstWrist));
+    if (wrists < LEAST_WRIST_SCORE) {
+      // Hands pass in front of each other while a bow is raised: only a lasting doubt is worth a word.
+      return atMs - risenAtMs < DOUBTFUL_HOLD_MS
+        ? []
+        : refuse((light ?? 255) < DARK ? 'moreLight' : 'turnSideOn', atMs);
+    }
+    level = median(held.filter((sample) => sample.atMs > atMs - SHORTEST_HOLD_MS * 0.6).map(({ spread }) => spread));
+    // Looked for from the confirmed hold backwards: the last sample that was not yet at the hold's level.
+    fromMs = crossingAtMs(shortfalls(samples).reverse(), EDGE_TORSOS) ?? risenAtMs;
+    if (atMs - fromMs < SHORTEST_HOLD_MS) return [];
+    phase = 'drawn';
+    return [...refuse(undefined, atMs), { type: 'drawn', atMs: fromMs, knownAtMs: atMs }];
+  }
+
+  function endHold(knownAtMs: number): SightEvent[] {
+    if (phase !== 'drawn') return [];
+    phase = 'down';
+    taken = { fromMs, level };
+    const held = shortfalls(samples).filter((reading) => reading.atMs >= fromMs);
+    const lastStill = held.findLastIndex(({ value }) => value <= EDGE_TORSOS);
+    const atMs = crossingAtMs(held.slice(Math.max(0, lastStill)), EDGE_TORSOS) ?? knownAtMs;
+    const events: SightEvent[] = [{ type: 'letDown', atMs: Math.max(fromMs, atMs), knownAtMs }];
+    if (fullDraw === undefined || level > fullDraw * 1.1) {
+      fullDraw = level;
+      events.push({ type: 'calibrated', fullDrawTorsos: level, atMs: knownAtMs });
+    }
+    return events;
+  }
+
+  function judge(atMs: number, spread: number, stance: Stance, unit: number, light: number | undefined): SightEvent[] {
+    if (phase === 'drawn') {
+      // The level follows a hold that creeps, slowly enough not to follow a let-down.
+      if (Math.abs(spread - level) < EDGE_TORSOS) level += (spread - level) * 0.04;
+      return spread < exit() ? endHold(atMs) : [];
+    }
+    if (!looksDrawn(spread, stance, unit)) {
+      phase = 'down';
+      return [];
+    }
+    if (phase === 'down') {
+      phase = 'rising';
+      risenAtMs = atMs;
+    }
+    const isDoubtful = fullDraw === undefined && spread < CLEARLY_DRAWN_FROM;
+    const neededMs = isDoubtful ? DOUBTFUL_HOLD_MS : SHORTEST_HOLD_MS * 0.8;
+    return atMs - risenAtMs < neededMs ? [] : startHold(atMs, light);
+  }
+
+  return {
+    push(atMs, points, light) {
+      startedAtMs ??= atMs;
+      if (points === undefined) return unseen(atMs);
+      const stance = readStance(points);
+      if (stance.trunk < 0.2 || isStranger(stance, atMs)) return unseen(atMs);
+      const events = atMs - seenAtMs > LONGEST_BLIND_MS && phase === 'drawn' ? unseen(atMs) : [];
+      seenAtMs = atMs;
+      if (refusal === 'nobody') events.push(...refuse(undefined, atMs));
+      measure(stance);
+      const unit = torso();
+      if (unit === undefined) {
+        const waits = atMs - startedAtMs > 8_000;
+        return waits ? [...events, ...refuse('handsDown', atMs)] : events;
+      }
+      if (refusal === 'handsDown') events.push(...refuse(undefined, atMs));
+      samples.push({ atMs, spread: stance.spread / unit, stance });
+      const keptFromMs = phase === 'drawn' ? Math.min(fromMs, atMs - KEPT_MS) : atMs - KEPT_MS;
+      samples = samples.filter((sample) => sample.atMs >= keptFromMs);
+      const spread = median(samples.slice(-3).map((sample) => sample.spread));
+      return [...events, ...judge(atMs, spread, stance, unit, light)];
+    },
+    holdFromMs: () => (phase === 'drawn' ? fromMs : undefined),
+    yardstick: torso,
+    gaveWay: () => (phase === 'drawn' ? level - (samples.at(-1)?.spread ?? level) : 0),
+    endHold,
+    resumeHold() {
+      if (taken === undefined) return;
+      ({ fromMs, level } = taken);
+      phase = 'drawn';
+    },
+  };
+}

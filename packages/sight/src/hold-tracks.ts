@@ -1,0 +1,170 @@
+import type { BodyPoints } from './body-points.ts';
+import { crossingAtMs, type Reading } from './crossing.ts';
+import type { GrayFrame } from './gray-frame.ts';
+import { median } from './median.ts';
+import { faceOf, readStance } from './read-stance.ts';
+import { type Found, findPatch, LEAST_MATCH, type Patch, takePatch } from './track-patch.ts';
+
+/** The places of a drawn archer that are followed by their pixels. */
+export const TRACKED = ['drawHand', 'drawElbow', 'face', 'bowShoulder'] as const;
+/** One of the places that are followed. */
+export type Tracked = (typeof TRACKED)[number];
+
+/** Where the places were found in one frame. */
+export interface TrackedFrame {
+  atMs: number;
+  found: Partial<Record<Tracked, Found>>;
+}
+
+/** A frame with its instant, milliseconds. */
+export interface TimedFrame {
+  atMs: number;
+  frame: GrayFrame;
+}
+
+interface Place {
+  x: number;
+  y: number;
+}
+
+/** Off its place, torso lengths: about 7 mm, four times the error of a patch. */
+const OFF_TORSOS = 0.014;
+const LONGEST_KEPT = 4_000;
+const SUDDEN_MS = 400;
+
+/** Follows the pixels of one hold, from the frame in which it was known. */
+export interface HoldTracks {
+  push(now: TimedFrame): void;
+  frames(): readonly TrackedFrame[];
+  /** When hand and elbow came to rest, each as its pixels tell it, milliseconds; a patch that cannot tell is left out. */
+  cameToRestAtMs(before: readonly TimedFrame[]): number[];
+  /** When they left their place for the last time. */
+  leftAtMs(): number[];
+  /** How far hand and elbow are from where they rested, torso lengths; only those that are found or known to have left. */
+  moved(): number[];
+}
+
+/**
+ * Begins to follow a hold.
+ * @param now the frame in which the hold was known
+ * @param points that frame's points, pixels
+ * @param torso torso length, pixels
+ * @returns what follows it
+ */
+export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): HoldTracks {
+  const radius = Math.max(4, Math.min(16, Math.round(torso * 0.11)));
+  const reach = Math.max(6, Math.round(torso * 0.17));
+  const off = Math.max(0.8, torso * OFF_TORSOS);
+  const { drawSide } = readStance(points);
+  const bowSide = drawSide === 'left' ? 'right' : 'left';
+  const places = {
+    drawHand: handOf(points[`${drawSide}Wrist`], points[`${drawSide}Elbow`]),
+    drawElbow: points[`${drawSide}Elbow`],
+    face: faceOf(points),
+    bowShoulder: points[`${bowSide}Shoulder`],
+  };
+  const patches: Partial<Record<Tracked, Patch>> = {};
+  for (const name of TRACKED) {
+    const patch = takePatch(now.frame, places[name].x, places[name].y, radius);
+    if (patch !== undefined) patches[name] = patch;
+  }
+  let frames: TrackedFrame[] = [{ atMs: now.atMs, found: {} }];
+  for (const name of TRACKED) {
+    const patch = patches[name];
+    if (patch !== undefined) (frames[0] as TrackedFrame).found[name] = { x: patch.x, y: patch.y, match: 1 };
+  }
+
+  function follow({ atMs, frame }: TimedFrame, last: TrackedFrame): TrackedFrame {
+    const found: TrackedFrame['found'] = {};
+    for (const name of TRACKED) {
+      const patch = patches[name];
+      const near = last.found[name];
+      if (patch === undefined || near === undefined) continue;
+      const here = findPatch(frame, patch, near, reach);
+      // A patch that is lost is looked for where it was last found.
+      found[name] = here.match < LEAST_MATCH ? { ...near, match: here.match } : here;
+    }
+    return { atMs, found };
+  }
+
+  return {
+    push(next) {
+      frames.push(follow(next, frames.at(-1) as TrackedFrame));
+    },
+    frames: () => frames,
+    cameToRestAtMs(before) {
+      const back: TrackedFrame[] = [frames[0] as TrackedFrame];
+      for (const frame of before.toReversed()) back.push(follow(frame, back.at(-1) as TrackedFrame));
+      const restFromMs = now.atMs - 600;
+      const edges = handAndElbow(
+        back,
+        back.filter(({ atMs }) => atMs >= restFromMs),
+        off,
+      );
+      frames = [...back.toReversed()];
+      return edges.flatMap((readings) => crossingAtMs(readings, off) ?? []);
+    },
+    leftAtMs() {
+      const at = (frames.at(-1) as TrackedFrame).atMs;
+      const recent = frames.filter(({ atMs }) => atMs > at - LONGEST_KEPT);
+      return handAndElbow(recent, restOf(recent, at), off).flatMap((readings) => {
+        const still = readings.findLastIndex(({ value }) => value <= off);
+        return still < 0 ? [] : (crossingAtMs(readings.slice(still), off) ?? []);
+      });
+    },
+    moved() {
+      const at = (frames.at(-1) as TrackedFrame).atMs;
+      const recent = frames.filter(({ atMs }) => atMs > at - LONGEST_KEPT);
+      // A patch that was lost a while ago has no vote.
+      return handAndElbow(recent, restOf(recent, at), off).flatMap((readings) => {
+        const last = readings.at(-1);
+        return last === undefined || at - last.atMs > SUDDEN_MS ? [] : last.value / torso;
+      });
+    },
+  };
+}
+
+/** The hand lies beyond the wrist, in line with the forearm; a forearm looks the same all along, so that a patch on it slides unnoticed. */
+function handOf(wrist: Place, elbow: Place): Place {
+  return { x: wrist.x + (wrist.x - elbow.x) * 0.4, y: wrist.y + (wrist.y - elbow.y) * 0.4 };
+}
+
+/** The frames that tell where hand and elbow rest: recent, but older than a let-down that is just under way. */
+function restOf(frames: readonly TrackedFrame[], atMs: number): TrackedFrame[] {
+  const rest = frames.filter((frame) => frame.atMs <= atMs - 600 && frame.atMs > atMs - 1_600);
+  return rest.length > 0 ? rest : frames.slice(0, 1);
+}
+
+/** How far hand and elbow are from the median of their places at rest, the head's own movement left out where it is seen, pixels. */
+function handAndElbow(frames: readonly TrackedFrame[], rest: readonly TrackedFrame[], off: number): Reading[][] {
+  const face = placeOf(rest, 'face');
+  const all = (['drawHand', 'drawElbow'] as const).map((name) => {
+    const home = placeOf(rest, name);
+    if (home === undefined) return [];
+    let foundAtMs = Number.NaN;
+    return frames.flatMap(({ atMs, found }): Reading[] => {
+      const place = wellFound(found[name]);
+      if (place !== undefined) {
+        foundAtMs = atMs;
+        const head = wellFound(found.face);
+        const [nodX, nodY] = head && face ? [head.x - face.x, head.y - face.y] : [0, 0];
+        return [{ atMs, value: Math.hypot(place.x - home.x - nodX, place.y - home.y - nodY) }];
+      }
+      // Lost of a sudden while others are there: it went, and turned on its way. With all of them gone it is the picture that changed,
+      // and what fades slowly only looks different by now.
+      const othersAreThere = wellFound(found.face) !== undefined || wellFound(found.bowShoulder) !== undefined;
+      return othersAreThere && Math.abs(atMs - foundAtMs) < SUDDEN_MS ? [{ atMs, value: off * 12 }] : [];
+    });
+  });
+  return all.filter((readings) => readings.length > 0);
+}
+
+function placeOf(frames: readonly TrackedFrame[], name: Tracked): Place | undefined {
+  const places = frames.flatMap(({ found }) => wellFound(found[name]) ?? []);
+  if (places.length === 0) return undefined;
+  return { x: median(places.map(({ x }) => x)), y: median(places.map(({ y }) => y)) };
+}
+
+function wellFound(found: Found | undefined): Place | undefined {
+  return found !== undefined && found.match >= LEAST_MATCH ? found : undefined;
+}

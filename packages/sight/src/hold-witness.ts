@@ -1,0 +1,132 @@
+import type { BodyPoints } from './body-points.ts';
+import { brightnessOf, type GrayFrame } from './gray-frame.ts';
+import { createHoldDetector } from './hold-detector.ts';
+import { type HoldTracks, type TimedFrame, trackHold } from './hold-tracks.ts';
+import { type FormReading, judgeForm } from './judge-form.ts';
+import { median } from './median.ts';
+import type { SightEvent } from './sight-event.ts';
+
+/** One hold as it was seen, told when it has ended. Instants on the caller's clock, milliseconds. */
+export interface SeenHold {
+  type: 'hold';
+  fromMs: number;
+  toMs: number;
+  /** What moved since the anchor; empty where nothing did. */
+  form: FormReading[];
+  /** How long nothing had moved, milliseconds. */
+  wholeMs: number;
+}
+
+/** What the witness tells. */
+export type WitnessEvent = SightEvent | SeenHold;
+
+/** One frame for the witness. */
+export interface WitnessFrame {
+  /** When it was taken, on the caller's monotonic clock, milliseconds. */
+  atMs: number;
+  frame: GrayFrame;
+  /** Absent where the model was not asked about this frame; null where it found nobody. */
+  points?: BodyPoints | null;
+}
+
+/** Puts the model's word and the pixels' together: the model decides whether, the pixels decide when. */
+export interface HoldWitness {
+  push(now: WitnessFrame): WitnessEvent[];
+  /** Torso length, pixels, once it is known. */
+  yardstick(): number | undefined;
+}
+
+const REMEMBERED_MS = 3_200;
+/** Both hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. */
+const SURELY_MOVED = 0.1;
+const SURELY_GAVE_WAY = 0.05;
+/** Below this neither has moved, and the model is mistaken. */
+const HARDLY_MOVED = 0.04;
+const LONGEST_VETO_MS = 2_500;
+
+/**
+ * Makes a witness for one drill.
+ * @param options `torsoCm`: the archer's shoulders to hips, centimetres (0.288 of the height after Drillis and Contini 1966: 49 at 1.70 m)
+ * @returns it, not calibrated
+ */
+export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): HoldWitness {
+  const detector = createHoldDetector();
+  let recent: TimedFrame[] = [];
+  let tracks: HoldTracks | undefined;
+  let hold: { fromMs: number; bowRight: boolean } | undefined;
+  let latest: BodyPoints | undefined;
+  let vetoedAtMs: number | undefined;
+
+  function begin(event: Extract<SightEvent, { type: 'drawn' }>, now: TimedFrame): WitnessEvent {
+    const torso = detector.yardstick();
+    if (latest === undefined || torso === undefined) return event;
+    tracks = trackHold(now, latest, torso);
+    const from = event.atMs - 900;
+    const rests = tracks.cameToRestAtMs(recent.filter(({ atMs }) => atMs >= from && atMs < now.atMs));
+    const atMs = middle(event.atMs, rests);
+    const { leftWrist, rightWrist, nose } = latest;
+    hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
+    return { ...event, atMs };
+  }
+
+  function end(event: Extract<SightEvent, { type: 'letDown' }>): WitnessEvent[] {
+    const moved = tracks?.moved() ?? [];
+    if (moved.length > 0 && moved.every((torsos) => torsos < HARDLY_MOVED)) {
+      vetoedAtMs ??= event.knownAtMs;
+      if (event.knownAtMs - vetoedAtMs < LONGEST_VETO_MS) {
+        detector.resumeHold();
+        return [];
+      }
+      // The two disagree for good: when the hold ended, nobody can say.
+      const lost: SightEvent = { type: 'lost', atMs: vetoedAtMs, knownAtMs: event.knownAtMs };
+      return [lost, ...forget()];
+    }
+    const fromMs = hold?.fromMs ?? event.atMs;
+    const toMs = Math.max(fromMs, middle(event.atMs, tracks?.leftAtMs() ?? []));
+    const torso = detector.yardstick();
+    const read =
+      tracks === undefined || torso === undefined || hold === undefined
+        ? { form: [], wholeMs: toMs - fromMs }
+        : judgeForm(tracks.frames(), { fromMs, toMs, pixelsPerCm: torso / torsoCm, bowRight: hold.bowRight });
+    return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
+  }
+
+  function forget(): [] {
+    tracks = undefined;
+    hold = undefined;
+    vetoedAtMs = undefined;
+    return [];
+  }
+
+  function endsSurely(): boolean {
+    if (tracks === undefined || detector.gaveWay() < SURELY_GAVE_WAY) return false;
+    const moved = tracks.moved();
+    return moved.length > 1 && moved.every((torsos) => torsos > SURELY_MOVED);
+  }
+
+  return {
+    yardstick: detector.yardstick,
+    push({ atMs, frame, points }) {
+      const now = { atMs, frame };
+      tracks?.push(now);
+      if (points) latest = points;
+      const seen = points === undefined ? [] : detector.push(atMs, points ?? undefined, brightnessOf(frame));
+      if (seen.length === 0 && endsSurely()) seen.push(...detector.endHold(atMs));
+      const events = seen.flatMap((event): WitnessEvent[] => {
+        if (event.type === 'drawn') return [begin(event, now)];
+        if (event.type === 'letDown') return end(event);
+        if (event.type === 'lost') return [event, ...forget()];
+        return [event];
+      });
+      recent = [...recent.filter((one) => one.atMs > atMs - REMEMBERED_MS), now];
+      return events;
+    },
+  };
+}
+
+/** The median of the model's instant and the pixels' ones; the mean of the pixels where there is only one of them and it is near. */
+function middle(modelMs: number, pixelsMs: readonly number[]): number {
+  const [only] = pixelsMs;
+  if (pixelsMs.length === 1 && only !== undefined) return Math.abs(only - modelMs) < 400 ? only : modelMs;
+  return median([modelMs, ...pixelsMs]);
+}

@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import { type Camera, project } from '../../../tests/fixtures/sight/camera.ts';
+import { bell, chanceFrom } from '../../../tests/fixtures/sight/chance.ts';
+import { DRAW_WAY_M, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
+import { type ScriptedRep, timeReps, trueHolds } from '../../../tests/fixtures/sight/rep-script.ts';
+import type { TrackedFrame } from './hold-tracks.ts';
+import { judgeForm } from './judge-form.ts';
+
+/** The figure's own joints as a tracker with an error of a third of a pixel would tell them. */
+function judge(rep: ScriptedRep, camera: Camera = {}, seed = 1) {
+  const timed = timeReps([rep]);
+  const [hold] = trueHolds(timed, DRAW_WAY_M);
+  if (hold === undefined) throw new Error('no hold');
+  const chance = chanceFrom(seed);
+  const frames: TrackedFrame[] = [];
+  for (let atMs = hold.fromMs; atMs <= hold.toMs; atMs += 1_000 / 15) {
+    const joints = jointsAt(timed, atMs);
+    const at = (name: 'drawHand' | 'drawElbow' | 'head' | 'bowShoulder') => {
+      const { x, y } = project(joints[name], camera);
+      return { x: x + bell(chance) * 0.3, y: y + bell(chance) * 0.3, match: 0.9 };
+    };
+    frames.push({
+      atMs,
+      found: { drawHand: at('drawHand'), drawElbow: at('drawElbow'), face: at('head'), bowShoulder: at('bowShoulder') },
+    });
+  }
+  const pixelsPerCm = project([0, 1, 0], camera).pixelsPerM / 100;
+  return judgeForm(frames, { fromMs: hold.fromMs, toMs: hold.toMs, pixelsPerCm, bowRight: camera.leftHanded !== true });
+}
+
+/** How far a joint truly goes between the anchor and the let-down, in the picture's plane, centimetres. */
+function movedCm(rep: ScriptedRep, joint: 'drawElbow' | 'bowShoulder'): number {
+  const timed = timeReps([rep]);
+  const [hold] = trueHolds(timed, DRAW_WAY_M);
+  const [x0, y0] = jointsAt(timed, (hold?.fromMs ?? 0) + 600)[joint];
+  const [x1, y1] = jointsAt(timed, (hold?.toMs ?? 0) - 600)[joint];
+  return Math.hypot(x1 - x0, y1 - y0) * 100;
+}
+
+describe('what moved in a hold', () => {
+  it('is nothing in fifty still ones, of any length and distance', () => {
+    for (let seed = 0; seed < 50; seed++) {
+      const { form } = judge(
+        { holdS: 3 + seed * 0.4, twitchM: seed % 2 ? 0.02 : 0 },
+        { distanceM: 1.5 + (seed % 5) * 0.5 },
+        seed,
+      );
+      expect(form, `hold ${seed}`).toEqual([]);
+    }
+  });
+
+  it.each<[string, ScriptedRep, string, 'drawElbow' | 'bowShoulder']>([
+    ['the draw creeps', { holdS: 8, creepM: 0.03 }, 'creep', 'drawElbow'],
+    ['the elbow drops', { holdS: 8, elbowDropM: 0.03 }, 'elbow', 'drawElbow'],
+    ['the bow shoulder comes up', { holdS: 8, shoulderRiseM: 0.03 }, 'bowShoulder', 'bowShoulder'],
+  ])('is named: %s', (_name, rep, part, joint) => {
+    const trueCm = movedCm(rep, joint);
+    expect(trueCm).toBeGreaterThan(2.5);
+    for (const camera of [{}, { leftHanded: true }, { distanceM: 3.5 }]) {
+      const { form, wholeMs } = judge(rep, camera);
+      expect(form.map((one) => one.part)).toEqual([part]);
+      expect(Math.abs((form[0]?.cm ?? 0) - trueCm)).toBeLessThan(1);
+      // Faults begin one second after the anchor and are whole before the let-down.
+      expect(wholeMs).toBeGreaterThan(1_000);
+      expect(wholeMs).toBeLessThan(8_000);
+    }
+  });
+
+  it('is not the head that nods nor the body that sways', () => {
+    const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+      const nod = index > 20 ? 8 : 0;
+      const sway = index > 40 ? 9 : 0;
+      const at = (x: number, y: number) => ({ x: x + sway, y, match: 0.9 });
+      return {
+        atMs: index * 100,
+        found: { drawElbow: at(200, 180), bowShoulder: at(310, 190), face: at(300, 150 + nod) },
+      };
+    });
+    expect(judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true })).toEqual({
+      form: [],
+      wholeMs: 6_000,
+    });
+  });
+
+  it('is unknown, hence nothing, where the patches were not found', () => {
+    const frames = Array.from(
+      { length: 60 },
+      (_, index): TrackedFrame => ({
+        atMs: index * 100,
+        found: { drawElbow: { x: 200, y: 180 + index, match: 0.2 }, face: { x: 300, y: 150, match: 0.9 } },
+      }),
+    );
+    expect(judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).form).toEqual([]);
+  });
+});
