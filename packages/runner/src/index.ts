@@ -21,6 +21,5 @@ export {
 } from './legibility.ts';
 export { microphoneClaps } from './microphone-claps.ts';
 export type { PressSource } from './press-source.ts';
-export { pressWords } from './press-words.ts';
 export type { RunnerEnvironment } from './runner-environment.ts';
 export { defaultRunnerSettings, type KeyAction, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';

@@ -1,8 +1,8 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
+import { heldWords } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { afterStyles } from './after-styles.ts';
-import { secondsWords } from './clock-words.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
@@ -171,7 +171,7 @@ export class LarkAfter extends LitElement {
     const name = `Block ${rep.block + 1}, set ${rep.set + 1}, rep ${rep.rep + 1}`;
     return html`<li class=${this.asked === index ? 'asked' : ''}>
       <span class="rep">${name}${rep.hand === 'opposite' ? ', other hand' : ''}</span>
-      <span class="held">${secondsWords(rep.heldMs)} of ${secondsWords(rep.prescribedMs)}</span>
+      <span class="held">${heldWords(rep.heldMs)} of ${heldWords(rep.prescribedMs)}</span>
       <span class="outcomes" role="group" aria-label=${name}>
         ${OUTCOMES.map(
           (outcome) => html`<button

@@ -1,14 +1,12 @@
 import type { SessionView } from '@larkhold/engine';
+import { digitsOf, nextWords, phaseWord, placeWords, timeLeftWords } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
-import { digitsOf } from './clock-words.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
-import { nextWords, phaseWord } from './phase-words.ts';
-import { placeWords, timeLeftWords } from './place-words.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
 /** More marks than these would be too small to tell apart. */

@@ -1,8 +1,8 @@
+import { pressWords } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
-import { pressWords } from './press-words.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
 /** Keys that a page needs for itself, or that cannot be heard alone. */

@@ -17,7 +17,7 @@ test('it shows the same place and time as a session that has not begun', () => {
 // The words are the product's own: no outside source.
 test('blocks read as sets of reps times the hold', () => {
   expect(blockLines(trialPrescription({ sets: 3, reps: 10, holdMs: 30_000 }))).toEqual([
-    'Steady holds: 3 sets of 10 × 30 s',
+    'Steady holds: 3\u00a0sets of 10 × 30\u00a0s',
   ]);
-  expect(blockLines(trialPrescription({ sets: 1, reps: 6, holdMs: 2_500 }))).toEqual(['Steady holds: 6 × 2.5 s']);
+  expect(blockLines(trialPrescription({ sets: 1, reps: 6, holdMs: 2_500 }))).toEqual(['Steady holds: 6 × 2.5\u00a0s']);
 });

@@ -1,5 +1,5 @@
 import { type Prescription, type SessionView, timelineDurationMs } from '@larkhold/engine';
-import { secondsWords } from './clock-words.ts';
+import { say } from '@larkhold/words';
 
 /**
  * What a display shows before a drill begins: the bow at rest, the first rep to come, the whole time.
@@ -34,8 +34,9 @@ export function waitingView({ blocks }: Prescription): SessionView {
  * @returns for example 'Steady holds: 3 sets of 10 × 30 s'
  */
 export function blockLines({ blocks }: Prescription): string[] {
-  return blocks.map(({ title, sets, reps, holdMs }) => {
-    const count = sets === 1 ? `${reps}` : `${sets} sets of ${reps}`;
-    return `${title}: ${count} × ${secondsWords(holdMs)}`;
-  });
+  return blocks.map(({ title, sets, reps, holdMs: hold }) =>
+    sets === 1
+      ? say('phase.blockLine', { title, reps, hold })
+      : say('phase.blockLineOfSets', { title, sets, reps, hold }),
+  );
 }

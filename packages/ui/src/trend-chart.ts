@@ -112,7 +112,7 @@ export class TrendChart extends LitElement {
   }
 
   override render() {
-    const words = trendWords[this.kind];
+    const words = trendWords(this.kind);
     const known = this.#known();
     const shown =
       (this.hovered === undefined ? undefined : this.points[this.hovered]) ??
@@ -180,7 +180,7 @@ export class TrendChart extends LitElement {
     this.#sizes.disconnect();
     const place = this.renderRoot.querySelector<HTMLElement>('.plot');
     if (!place) return;
-    const { toScale, shape, range } = trendWords[this.kind];
+    const { toScale, shape, range } = trendWords(this.kind);
     const halfStep = this.step === 'day' ? DAY_SECONDS / 2 : DAY_SECONDS * 3.5;
     const accent = (): string => chartColours().accent;
     const font = `12px ${chartColours().fontFamily}`;

@@ -1,14 +1,6 @@
 import { builtInPrograms, type Prescription, prescribe } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
-import {
-  doseLine,
-  lengthLine,
-  type NumberPiece,
-  type Piece,
-  restLine,
-  whyName,
-  whySentences,
-} from './block-numbers.ts';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine, whySentences } from './block-numbers.ts';
 
 const today = '2026-11-25';
 const all = builtInPrograms.map((program) => prescribe({ program, records: [], today }));
@@ -35,7 +27,7 @@ describe('a line of numbers', () => {
   it('has a button name and reasons for every number of every built-in program', () => {
     for (const prescription of all) {
       for (const piece of numbersOf(linesOf(prescription))) {
-        expect(whyName(piece)).toMatch(/^Why .+\?$/);
+        expect(piece.why).toMatch(/^Why .+\?$/);
         const sentences = whySentences(prescription, piece);
         expect(sentences.length).toBeGreaterThan(1);
         for (const sentence of sentences) expect(sentence).toMatch(/^[A-Z0-9].*[.?!]$/);
@@ -52,6 +44,6 @@ describe('a line of numbers', () => {
 
   it('names the hold as it is shown', () => {
     const hold = numbersOf(doseLine(of('Club starter').blocks[0]!)).find(({ number }) => number === 'hold');
-    expect(whyName(hold!)).toBe('Why 5 s?');
+    expect(hold?.why).toBe('Why 5 s?');
   });
 });

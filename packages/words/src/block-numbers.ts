@@ -1,6 +1,7 @@
 import { type AskedNumber, explain, type PrescribedBlock, type Prescription } from '@larkhold/engine';
-import { formatCounted, formatMinutes, formatSeconds, formatWeight } from './format-for-people.ts';
+import type { Words } from './create-words.ts';
 import type { Units } from './formats.ts';
+import { presentWords } from './present-words.ts';
 
 /** Between sets, reps and hold; they stay on one line. */
 const TIMES = '\u00a0×\u00a0';
@@ -12,8 +13,8 @@ export interface NumberPiece {
   block?: number;
   /** What is shown: '30 s'. */
   text: string;
-  /** What it is, when the text alone does not say: 'hold'. */
-  name: string;
+  /** What the button on it is called: 'Why 10 reps?'. */
+  why: string;
 }
 
 /** A piece of a line: a number that can be asked about, or words between. */
@@ -22,59 +23,59 @@ export type Piece = NumberPiece | string;
 /**
  * Sets, reps and hold as archers write them, each a number that can be asked about.
  * @param block today's numbers
+ * @param words the language
  * @returns pieces that read '2 × 10 × 30 s'
  */
-export function doseLine({ block, sets, reps, holdMs }: PrescribedBlock): Piece[] {
-  const piece = (number: AskedNumber, text: string, name: string): NumberPiece => ({ number, block, text, name });
-  const hold = piece('hold', formatSeconds(holdMs), 'hold');
-  const many = [piece('reps', `${reps}`, formatCounted(reps, 'rep')), TIMES, hold];
-  return sets > 1 ? [piece('sets', `${sets}`, formatCounted(sets, 'set')), TIMES, ...many] : many;
+export function doseLine({ block, sets, reps, holdMs }: PrescribedBlock, words: Words = presentWords()): Piece[] {
+  const piece = (number: AskedNumber, text: string, name = text): NumberPiece => ({
+    ...{ number, block, text, why: whyWords(name, words) },
+  });
+  const line: Piece[] = [
+    piece('reps', words.count(reps), words.say('dose.reps', { n: reps })),
+    TIMES,
+    piece('hold', words.seconds(holdMs)),
+  ];
+  return sets > 1 ? [piece('sets', words.count(sets), words.say('dose.sets', { n: sets })), TIMES, ...line] : line;
 }
 
 /**
  * Rests, added weight and hand, each number askable.
  * @param block today's numbers
  * @param units the archer's
+ * @param words the language
  * @returns pieces that read 'rest 60 s, 120 s between sets'
  */
-export function restLine(block: PrescribedBlock, units: Units): Piece[] {
+export function restLine(block: PrescribedBlock, units: Units, words: Words = presentWords()): Piece[] {
   const { sets, reps, restMs, setRestMs, letDownTo, addedWeightLbf, hand } = block;
-  const piece = (number: AskedNumber, text: string, name: string): NumberPiece => {
-    return { number, block: block.block, text, name };
+  const piece = (number: AskedNumber, text: string): NumberPiece => {
+    return { number, block: block.block, text, why: whyWords(text, words) };
   };
   const parts: Piece[][] = [];
-  if (reps > 1 && restMs > 0) parts.push(['rest ', piece('rest', formatSeconds(restMs), 'rest')]);
+  if (reps > 1 && restMs > 0) parts.push(words.pieces('dose.rest', { rest: piece('rest', words.seconds(restMs)) }));
   if (reps > 1 && restMs === 0) {
-    parts.push([
-      piece('rest', letDownTo === 'set-up' ? 'let down to set-up, no rest' : 'no rest between reps', 'rest'),
-    ]);
+    parts.push([piece('rest', words.say(letDownTo === 'set-up' ? 'dose.setUp' : 'dose.noRest'))]);
   }
-  if (sets > 1) parts.push([piece('setRest', formatSeconds(setRestMs), 'rest after a set'), ' between sets']);
-  if (parts.length === 0) parts.push(['one rep']);
+  if (sets > 1) parts.push(words.pieces('dose.setRest', { rest: piece('setRest', words.seconds(setRestMs)) }));
+  if (parts.length === 0) parts.push([words.say('dose.oneRep')]);
   if (addedWeightLbf > 0) {
-    parts.push([piece('addedWeight', formatWeight(addedWeightLbf, units), 'added weight'), ' added']);
+    const weight = piece('addedWeight', words.weight(addedWeightLbf, units));
+    parts.push(words.pieces('dose.added', { weight }));
   }
-  if (hand !== 'usual') parts.push([hand === 'both' ? 'both hands in turn' : 'other hand']);
+  if (hand !== 'usual') parts.push([words.say(`dose.${hand}`)]);
   return parts.flatMap((part, index) => (index === 0 ? part : [', ', ...part]));
 }
 
 /**
  * How long the whole drill is, askable.
  * @param prescription today's
+ * @param words the language
  * @returns pieces that read '12 min in all.'
  */
-export function lengthLine({ durationMs }: Prescription): Piece[] {
-  return [{ number: 'duration', text: formatMinutes(durationMs), name: 'length' }, ' in all.'];
-}
-
-/**
- * The accessible name of the button on a number.
- * @param piece the number
- * @returns 'Why 30 s?', 'Why 10 reps?'
- */
-export function whyName({ text, name, number }: NumberPiece): string {
-  const words = number === 'reps' || number === 'sets' ? name : text;
-  return `Why ${words.replaceAll('\u00a0', ' ')}?`;
+export function lengthLine({ durationMs }: Prescription, words: Words = presentWords()): Piece[] {
+  const text = words.minutes(durationMs);
+  return words.pieces<'dose.length', NumberPiece>('dose.length', {
+    length: { number: 'duration', text, why: whyWords(text, words) },
+  });
 }
 
 /**
@@ -86,4 +87,8 @@ export function whyName({ text, name, number }: NumberPiece): string {
 export function whySentences(prescription: Prescription, { block, number }: NumberPiece): string[] {
   // A full stop inside a number or a name is not followed by a space and a capital or a digit.
   return explain(prescription, block ?? 0, number).split(/(?<=[.!?]) (?=[A-Z0-9])/);
+}
+
+function whyWords(number: string, words: Words): string {
+  return words.say('dose.why', { number: number.replaceAll('\u00a0', ' ') });
 }

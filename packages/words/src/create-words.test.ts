@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createWords, parseMessage } from './create-words.ts';
+import { createWords } from './create-words.ts';
 import { onWordsChange, presentWords, say, useWords } from './present-words.ts';
 
 const english = createWords('en-GB');
@@ -27,8 +27,15 @@ test('numbers, units and days are those of the locale', () => {
 });
 
 test('a message writes counts, times, shares and days in our units', () => {
-  const parts = parseMessage('{n, plural, one {# rep} other {# reps}}', 'en').formatToParts({ n: 2 });
-  expect(parts.map(({ value }) => value).join('')).toBe('2\u00a0reps');
+  expect(english.say('dose.reps', { n: 1 })).toBe('1\u00a0rep');
+  expect(german.say('dose.reps', { n: 1200 })).toBe('1.200\u00a0Wiederholungen');
+  expect(plain(german.say('rep.early', { early: 2500, held: 27_500 }))).toBe(
+    '2,5 s zu früh abgesetzt: als 27,5 s eingetragen.',
+  );
+  expect(plain(german.say('program.deload', { weeks: 4, keep: 0.6 }))).toContain('60 %');
+  expect(german.say('week.span', { first: '2026-11-23', last: '2026-11-29' })).toBe(
+    `${german.day('2026-11-23', 'short')} bis ${german.day('2026-11-29', 'short')}`,
+  );
 });
 
 test('a wrong or missing parameter, or a wrong key, is a type error', () => {

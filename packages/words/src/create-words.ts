@@ -1,4 +1,4 @@
-import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
+import { type Formatters, IntlMessageFormat, type Formats as Styles } from 'intl-messageformat';
 import { de } from './de/index.ts';
 import { en } from './en/index.ts';
 import { createFormats, type DayStyle, type Formats } from './formats.ts';
@@ -66,13 +66,11 @@ export function createWords(locale: string): Words {
   };
 }
 
-const numberStyles = {
-  ...{ tenths: {}, seconds: {}, duration: {}, minutes: {}, share: {}, ratio: {}, impulse: {} },
-} as const satisfies Record<NumberStyle, object>;
-const dayStyles = { long: {}, longYear: {}, short: {}, year: {}, plain: {} } as const satisfies Record<
-  DayStyle,
-  object
->;
+/** Styles by name. The library hands a style to its formatter as options, so each carries its own name there. */
+const named = <Style extends string>(names: readonly Style[]) =>
+  Object.fromEntries(names.map((name) => [name, { name }])) as Record<Style, { name: Style }>;
+const numberStyles = named<NumberStyle>(['tenths', 'seconds', 'duration', 'minutes', 'share', 'ratio', 'impulse']);
+const dayStyles = named<DayStyle>(['long', 'longYear', 'short', 'shortYear', 'year', 'plain']);
 
 /**
  * A message, ready to be filled in.
@@ -85,27 +83,24 @@ const dayStyles = { long: {}, longYear: {}, short: {}, year: {}, plain: {} } as 
 export function parseMessage(text: string, locale: string, formatters?: Formatters): IntlMessageFormat {
   // A count and its noun stay on one line.
   const bound = text.replaceAll('# ', '#\u00a0');
-  const styles = { number: numberStyles, date: dayStyles, time: {} };
+  const styles = { number: numberStyles, date: dayStyles, time: {} } as unknown as Partial<Styles>;
   return new IntlMessageFormat(bound, locale, styles, { ignoreTag: true, ...(formatters && { formatters }) });
 }
 
 /** Our own units in the library's place: it looks a style up by its name and asks for a formatter with what it finds. */
 function formattersOf(formats: Formats, locale: string): Formatters {
-  const numbers = new Map<unknown, (value: number) => string>(
-    (Object.keys(numberStyles) as NumberStyle[]).map((style) => [numberStyles[style], formats[style]]),
-  );
-  const days = new Map<unknown, DayStyle>(
-    (Object.keys(dayStyles) as DayStyle[]).map((style) => [dayStyles[style], style]),
-  );
   const plurals = {
     cardinal: new Intl.PluralRules(locale, { type: 'cardinal' }),
     ordinal: new Intl.PluralRules(locale, { type: 'ordinal' }),
   };
   return {
-    getNumberFormat: (_, style) => ({ format: numbers.get(style) ?? formats.tenths }) as Intl.NumberFormat,
+    getNumberFormat: (_, style) => {
+      const { name = 'tenths' } = (style ?? {}) as { name?: NumberStyle };
+      return { format: formats[name] } as Intl.NumberFormat;
+    },
     getDateTimeFormat: (_, style) => {
-      const day = days.get(style);
-      const format = (value: string) => (day === undefined ? formats.timeOfDay(value) : formats.day(value, day));
+      const { name } = (style ?? {}) as { name?: DayStyle };
+      const format = (value: string) => (name === undefined ? formats.timeOfDay(value) : formats.day(value, name));
       return { format } as unknown as Intl.DateTimeFormat;
     },
     getPluralRules: (_, options) => plurals[options?.type ?? 'cardinal'],

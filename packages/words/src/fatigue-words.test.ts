@@ -10,11 +10,11 @@ const wordsOf = (title: string, maxHoldSeconds: number) =>
 
 test('a hold longer than the longest fails in the first rep, at that second', () => {
   // By definition of the longest hold: a single hold of 30 s fails at 20 s for who can hold 20 s.
-  expect(wordsOf('Holding', 20)).toBe('It would fail in rep 1 of set 1, after 20 s.');
+  expect(wordsOf('Holding', 20)).toBe('By the estimate you could no longer hold in rep 1 of set 1, after 20 s.');
 });
 
 test('where all is held the words say what is left, and where it is lowest', () => {
   expect(wordsOf('Club starter', 120)).toMatch(
-    /^Everything is held, with \d+ % left at the lowest. After the first hold \d+ % is left. The lowest is after rep 5.$/,
+    /^You should hold all 5. At the hardest moment about \d+ % is left \(an estimate\). After the first hold \d+ % is left. The hardest moment is in rep 5.$/,
   );
 });

@@ -1,13 +1,20 @@
 import type { PrescribedBlock, Prescription, SessionPrediction } from '@larkhold/engine';
-import { formatSeconds, formatShare } from './format-for-people.ts';
+import type { Words } from './create-words.ts';
+import { presentWords } from './present-words.ts';
 
 /** A place in a drill. */
 type Place = Pick<SessionPrediction['reps'][number], 'block' | 'set' | 'rep'>;
 
-function placeWords({ block, set, rep }: Place, blocks: readonly PrescribedBlock[]): string {
-  const here = blocks.find((one) => one.block === block);
-  const inSet = here && here.sets > 1 ? ` of set ${set + 1}` : '';
-  return `rep ${rep + 1}${inSet}${blocks.length > 1 && here ? ` of ${here.title}` : ''}`;
+function placeWords(place: Place, blocks: readonly PrescribedBlock[], words: Words): string {
+  const here = blocks.find(({ block }) => block === place.block);
+  const [rep, set] = [place.rep + 1, place.set + 1];
+  const title = blocks.length > 1 ? here?.title : undefined;
+  if (here && here.sets > 1) {
+    return title === undefined
+      ? words.say('outlook.repInSet', { rep, set })
+      : words.say('outlook.repInSetOfBlock', { rep, set, title });
+  }
+  return title === undefined ? words.say('outlook.rep', { rep }) : words.say('outlook.repInBlock', { rep, title });
 }
 
 function lowestOf(reps: SessionPrediction['reps']): SessionPrediction['reps'][number] | undefined {
@@ -18,32 +25,69 @@ function lowestOf(reps: SessionPrediction['reps']): SessionPrediction['reps'][nu
 }
 
 /**
- * Where a drill would fail, in one phrase.
+ * What a drill will do to the archer, in a sentence or two.
  * @param prediction of the drill
  * @param prescription the drill
- * @returns 'it would fail in rep 7 of set 2, after 12 s', or 'everything is held, with 43 % left at the lowest'
+ * @param words the language
+ * @returns 'You should hold all 20. …', or where the archer could no longer hold
  */
-export function outlookWords({ failsAt, reps }: SessionPrediction, { blocks }: Prescription): string {
+export function outlookWords(
+  { failsAt, reps }: SessionPrediction,
+  { blocks }: Prescription,
+  words: Words = presentWords(),
+): string {
   if (failsAt) {
-    return `it would fail in ${placeWords(failsAt, blocks)}, after ${formatSeconds(failsAt.secondsIn * 1000)}`;
+    const place = placeWords(failsAt, blocks, words);
+    return words.say('outlook.fails', { place, ms: failsAt.secondsIn * 1000 });
   }
   const lowest = lowestOf(reps);
-  return lowest ? `everything is held, with ${formatShare(lowest.reserve)} left at the lowest` : 'nothing is held';
+  if (!lowest) return words.say('outlook.nothing');
+  if (reps.length === 1) return words.say('outlook.holdsOne', { left: lowest.reserve });
+  return words.say('outlook.holds', { count: reps.length, left: lowest.reserve });
+}
+
+/**
+ * The same for one end of what the longest hold may be.
+ * @param prediction of the drill with that hold
+ * @param longest that hold, milliseconds
+ * @param prescription the drill
+ * @param words the language
+ * @returns a sentence that begins with the hold
+ */
+export function rangeWords(
+  { failsAt, reps }: SessionPrediction,
+  longest: number,
+  { blocks }: Prescription,
+  words: Words = presentWords(),
+): string {
+  if (failsAt) {
+    const place = placeWords(failsAt, blocks, words);
+    return words.say('outlook.rangeFails', { longest, place, ms: failsAt.secondsIn * 1000 });
+  }
+  return words.say('outlook.rangeHolds', { longest, left: lowestOf(reps)?.reserve ?? 0 });
 }
 
 /**
  * The curve in words, for everyone who does not see it.
  * @param prediction of the drill
  * @param prescription the drill
- * @returns two sentences or three
+ * @param words the language
+ * @returns some sentences
  */
-export function curveWords(prediction: SessionPrediction, prescription: Prescription): string {
+export function curveWords(
+  prediction: SessionPrediction,
+  prescription: Prescription,
+  words: Words = presentWords(),
+): string {
   const { reps, failsAt } = prediction;
-  const outlook = outlookWords(prediction, prescription);
-  const sentences = [`${outlook.charAt(0).toUpperCase()}${outlook.slice(1)}.`];
+  const sentences = [outlookWords(prediction, prescription, words)];
   const [first] = reps;
-  if (first && first.reserve > 0) sentences.push(`After the first hold ${formatShare(first.reserve)} is left.`);
+  if (first && first.reserve > 0 && reps.length > 1) {
+    sentences.push(words.say('outlook.afterFirst', { left: first.reserve }));
+  }
   const lowest = lowestOf(reps);
-  if (lowest && !failsAt) sentences.push(`The lowest is after ${placeWords(lowest, prescription.blocks)}.`);
+  if (lowest && !failsAt && reps.length > 1) {
+    sentences.push(words.say('outlook.lowest', { place: placeWords(lowest, prescription.blocks, words) }));
+  }
   return sentences.join(' ');
 }

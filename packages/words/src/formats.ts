@@ -1,8 +1,8 @@
 /** Metric or imperial, as the kit says. */
 export type Units = 'metric' | 'imperial';
 
-/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', '25 November 2026', '25 November'. */
-export type DayStyle = 'long' | 'longYear' | 'short' | 'year' | 'plain';
+/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', that with its year, '25 November 2026', '25 November'. */
+export type DayStyle = 'long' | 'longYear' | 'short' | 'shortYear' | 'year' | 'plain';
 
 /** Numbers, times and days as one locale writes them. */
 export interface Formats {
@@ -50,6 +50,7 @@ const dayStyles = {
   long: { weekday: 'long', day: 'numeric', month: 'long' },
   longYear: { weekday: 'long', day: 'numeric', month: 'long', year: 'numeric' },
   short: { weekday: 'short', day: 'numeric', month: 'short' },
+  shortYear: { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' },
   year: { day: 'numeric', month: 'long', year: 'numeric' },
   plain: { day: 'numeric', month: 'long' },
 } as const satisfies Record<DayStyle, Intl.DateTimeFormatOptions>;

@@ -1,4 +1,5 @@
 export * from './block-numbers.ts';
+export * from './clock-words.ts';
 export * from './create-words.ts';
 export * from './fatigue-words.ts';
 export * from './feel-words.ts';
@@ -6,7 +7,10 @@ export * from './format-for-people.ts';
 export * from './formats.ts';
 export * from './language.ts';
 export * from './message-parameters.ts';
+export * from './phase-words.ts';
+export * from './place-words.ts';
 export * from './present-words.ts';
+export * from './press-words.ts';
 export * from './program-words.ts';
 export * from './readiness-words.ts';
 export * from './rep-words.ts';

@@ -1,77 +1,100 @@
 import type { Block, Program, Rung } from '@larkhold/engine';
-import { formatCounted, formatSeconds, formatShare, formatWeight } from './format-for-people.ts';
+import type { Words } from './create-words.ts';
 import type { Units } from './formats.ts';
+import { presentWords } from './present-words.ts';
 
-/** What is drawn, in words. */
-export const toolWords: Readonly<Record<Program['tool'], string>> = {
-  bow: 'Bow',
-  'light-bow': 'Light bow',
-  band: 'Stretch band',
-  strap: 'Strap',
-};
-
-const handWords = { usual: '', opposite: ', other hand', both: ', both hands in turn' } as const;
+/**
+ * What is drawn, in words.
+ * @param tool as the program says
+ * @param words the language
+ * @returns 'Stretch band'
+ */
+export function toolWord(tool: Program['tool'], words: Words = presentWords()): string {
+  return words.say(`program.${tool === 'light-bow' ? 'lightBow' : tool}`);
+}
 
 /**
  * A block as its file says it, read aloud.
  * @param block of a program
  * @param units the archer's
- * @returns 'Two sets …' as one sentence
+ * @param words the language
+ * @returns some short sentences
  */
-export function blockSentence(block: Block, units: Units): string {
-  const { sets, reps, draw, hold, letDown, rest, setRest, letDownTo, hand, addedWeight } = block;
-  const s = (seconds: number) => formatSeconds(seconds * 1000);
-  const pause = 'seconds' in rest ? s(rest.seconds) : s(rest.timesHold * hold);
-  const noRest = 'seconds' in rest ? rest.seconds === 0 : rest.timesHold === 0;
+export function blockSentence(block: Block, units: Units, words: Words = presentWords()): string {
+  const { sets, reps, rest, setRest, letDownTo, hand, addedWeight } = block;
+  const ms = (seconds: number) => seconds * 1000;
+  const times = { draw: ms(block.draw), hold: ms(block.hold), letDown: ms(block.letDown) };
+  const restMs = ms('seconds' in rest ? rest.seconds : rest.timesHold * block.hold);
   return [
-    `${sets > 1 ? `${formatCounted(sets, 'set')} of ` : ''}${formatCounted(reps, 'rep')}: draw ${s(draw)}, hold ${s(hold)}, `,
-    `let down ${s(letDown)}${letDownTo === 'set-up' ? ' to set-up' : ''}${noRest ? ', no rest' : `, rest ${pause}`}`,
-    sets > 1 && setRest !== undefined ? `; ${s(setRest)} between sets` : '',
-    handWords[hand],
-    addedWeight > 0 ? `, ${formatWeight(addedWeight, units)} added` : '',
-    '.',
-  ].join('');
+    sets > 1
+      ? words.say('program.blockOfSets', { sets, reps, ...times })
+      : words.say('program.block', { reps, ...times }),
+    letDownTo === 'set-up' && words.say('program.toSetUp'),
+    restMs === 0 ? words.say('program.noRest') : words.say('program.rest', { rest: restMs }),
+    sets > 1 && setRest !== undefined && words.say('program.setRest', { rest: ms(setRest) }),
+    hand !== 'usual' && words.say(`program.${hand}`),
+    addedWeight > 0 && words.say('program.added', { weight: words.weight(addedWeight, units) }),
+  ]
+    .filter((sentence) => sentence !== false)
+    .join(' ');
 }
 
 /**
  * How a block gets harder and easier, in words.
  * @param block of a program
  * @param units the archer's
+ * @param words the language
  * @returns sentences in order; one that says so when there is no ladder
  */
-export function ladderSentences({ ladder }: Block, units: Units): string[] {
-  if (!ladder) return ['Stays as it is.'];
+export function ladderSentences({ ladder }: Block, units: Units, words: Words = presentWords()): string[] {
+  if (!ladder) return [words.say('program.noLadder')];
   const { rungs, climbAfter, stepDownAfter, deload, layoff, weeklyGrowth } = ladder;
-  const clean = formatCounted(climbAfter.cleanSessions, 'clean session');
-  const missed =
-    stepDownAfter.missedShare > 0 ? `${formatShare(stepDownAfter.missedShare)} of the reps or more are` : 'any rep is';
-  const running = stepDownAfter.sessions > 1 ? ` in ${formatCounted(stepDownAfter.sessions, 'session')} running` : '';
   return [
-    `One step up after ${clean}, if the effort was ${climbAfter.effortAtMost} of 10 or less.`,
-    ...rungs.map((rung, index) => `${index === 0 ? 'First' : 'Then'} ${rungWords(rung, units)}.`),
-    `One step down when ${missed} let down early or skipped${running}.`,
-    ...(deload
-      ? [`Every ${deload.everyWeeks} training weeks a lighter one: ${formatShare(deload.keep)} of the reps.`]
-      : []),
-    ...(layoff ?? []).map(
-      ({ days, stepsDown }) => `After ${formatCounted(days, 'day')} away, ${formatCounted(stepsDown, 'step')} down.`,
-    ),
-    ...(weeklyGrowth === undefined
-      ? []
-      : [`No more than ${formatShare(weeklyGrowth)} of the hold time of the last four weeks' mean.`]),
+    words.say('program.climb', { clean: climbAfter.cleanSessions, effort: climbAfter.effortAtMost }),
+    ...rungs.map((rung, index) => rungWords(rung, index, units, words)),
+    stepDownWords(stepDownAfter, words),
+    ...(deload ? [words.say('program.deload', { weeks: deload.everyWeeks, keep: deload.keep })] : []),
+    ...(layoff ?? []).map(({ days, stepsDown }) => words.say('program.layoff', { days, steps: stepsDown })),
+    ...(weeklyGrowth === undefined ? [] : [words.say('program.growth', { growth: weeklyGrowth })]),
   ];
 }
 
-function rungWords(rung: Rung, units: Units): string {
+function stepDownWords(
+  { missedShare: share, sessions }: NonNullable<Block['ladder']>['stepDownAfter'],
+  words: Words,
+): string {
+  if (sessions > 1) {
+    return share > 0
+      ? words.say('program.stepDownRunning', { share, sessions })
+      : words.say('program.stepDownAnyRunning', { sessions });
+  }
+  return share > 0 ? words.say('program.stepDown', { share }) : words.say('program.stepDownAny');
+}
+
+function rungWords(rung: Rung, index: number, units: Units, words: Words): string {
   const { raise, by, until, resets } = rung;
-  const value = (lever: Rung['raise'], amount: number): string => {
-    if (lever === 'hold') return formatSeconds(amount * 1000);
-    if (lever === 'addedWeight') return formatWeight(amount, units);
-    return formatCounted(amount, lever === 'reps' ? 'rep' : 'set');
+  const order = index === 0 ? ('first' as const) : ('other' as const);
+  const given = {
+    ...{ order, lever: leverOf(raise) },
+    by: valueWords(raise, by, units, words),
+    until: valueWords(raise, until, units, words),
   };
-  const name = { hold: 'the hold', reps: 'the reps', sets: 'the sets', addedWeight: 'the added weight' };
   const back = Object.entries(resets ?? {})
     .filter((entry): entry is [Rung['raise'], number] => entry[1] !== undefined)
-    .map(([lever, amount]) => `${name[lever]} back to ${value(lever, amount)}`);
-  return `${name[raise]} by ${value(raise, by)}, up to ${value(raise, until)}${back.length > 0 ? `, with ${back.join(' and ')}` : ''}`;
+    .map(([lever, amount]) =>
+      words.say('program.reset', { lever: leverOf(lever), value: valueWords(lever, amount, units, words) }),
+    );
+  return back.length === 0
+    ? words.say('program.rung', given)
+    : words.say('program.rungWithResets', { ...given, resets: words.list(back) });
+}
+
+function leverOf(lever: Rung['raise']): 'hold' | 'reps' | 'sets' | 'other' {
+  return lever === 'addedWeight' ? 'other' : lever;
+}
+
+function valueWords(lever: Rung['raise'], amount: number, units: Units, words: Words): string {
+  if (lever === 'hold') return words.seconds(amount * 1000);
+  if (lever === 'addedWeight') return words.weight(amount, units);
+  return words.say(`dose.${lever}`, { n: amount });
 }

@@ -1,6 +1,5 @@
 import type { DrillRecord, RepRecord } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
-import { formatCounted, formatDuration } from './format-for-people.ts';
 import { presentWords } from './present-words.ts';
 
 /**
@@ -21,28 +20,29 @@ export function repWords(
 /**
  * A whole drill in a sentence or two.
  * @param record what was logged
+ * @param words the language
  * @returns '4 of 5 reps held. 118 s at full draw.'
  */
-export function drillWords({ reps, prescribedReps }: DrillRecord): string {
+export function drillWords({ reps, prescribedReps }: DrillRecord, words: Words = presentWords()): string {
   const held = reps.filter(({ outcome }) => outcome === 'held').length;
-  const heldMs = reps.reduce((sum, rep) => sum + rep.heldMs, 0);
-  const total = Math.max(prescribedReps ?? 0, reps.length);
-  return `${held} of ${formatCounted(total, 'rep')} held. ${formatDuration(heldMs)} at full draw.`;
+  const ms = reps.reduce((sum, rep) => sum + rep.heldMs, 0);
+  return words.say('rep.drill', { held, reps: Math.max(prescribedReps ?? 0, reps.length), ms });
 }
 
 /**
- * Where a rep stands, counted as people count.
- * @param rep as logged
+ * Where a rep was, counted as people count.
+ * @param logged the rep
  * @param record the drill it belongs to: what there is only one of is left out
+ * @param words the language
  * @returns 'Rep 3', 'Set 2, rep 3', 'Block 1, set 2, rep 3'
  */
-export function placeOfRep(rep: RepRecord, { reps }: DrillRecord): string {
-  const blocks = new Set(reps.map(({ block }) => block)).size;
-  const sets = reps.some(({ set }) => set > 0);
-  const parts = [
-    ...(blocks > 1 ? [`block ${rep.block + 1}`] : []),
-    ...(sets ? [`set ${rep.set + 1}`] : []),
-    `rep ${rep.rep + 1}`,
-  ].join(', ');
-  return `${parts.charAt(0).toUpperCase()}${parts.slice(1)}${rep.hand === 'opposite' ? ', other hand' : ''}`;
+export function placeOfRep(logged: RepRecord, { reps }: DrillRecord, words: Words = presentWords()): string {
+  const manyBlocks = new Set(reps.map(({ block }) => block)).size > 1;
+  const manySets = reps.some(({ set }) => set > 0);
+  const [block, set, rep] = [logged.block + 1, logged.set + 1, logged.rep + 1];
+  const ofBlock = () =>
+    manySets ? words.say('rep.placeInBlockAndSet', { block, set, rep }) : words.say('rep.placeInBlock', { block, rep });
+  const ofSet = () => (manySets ? words.say('rep.placeInSet', { set, rep }) : words.say('rep.place', { rep }));
+  const place = manyBlocks ? ofBlock() : ofSet();
+  return logged.hand === 'opposite' ? words.say('rep.otherHand', { place }) : place;
 }

@@ -1,5 +1,6 @@
 import type { Outcome } from '@larkhold/engine';
-import { formatCount, formatCounted, formatSeconds } from './format-for-people.ts';
+import type { MessageKey, Words } from './create-words.ts';
+import { presentWords } from './present-words.ts';
 
 /** A rep as a ribbon shows it; see `lark-hold-ribbon`. */
 interface ShownRep {
@@ -12,51 +13,77 @@ interface ShownRep {
 /** More doubtful reps than these are only counted. */
 const MOST_TOLD = 8;
 
-/** How a rep ended, as a button says it. */
-export const outcomeNames = { held: 'Held', short: 'Short', skipped: 'Skipped', unsure: 'Unsure' } as const;
+/**
+ * How a rep ended, as a button says it.
+ * @param outcome as logged
+ * @param words the language
+ * @returns 'Held'
+ */
+export function outcomeName(outcome: Outcome, words: Words = presentWords()): string {
+  return words.say(`ribbon.${outcome}`);
+}
 
-/** Why a rep was let down early, as a button says it. */
-export const shortReasonNames = { form: 'Form', tired: 'Tired', interrupted: 'Interrupted' } as const;
+/**
+ * Why a rep was let down early, as a button says it.
+ * @param why as logged
+ * @param words the language
+ * @returns 'Tired'
+ */
+export function shortReasonName(why: NonNullable<ShownRep['why']>, words: Words = presentWords()): string {
+  return words.say(`ribbon.${why}`);
+}
 
 /**
  * One rep of a ribbon.
- * @param rep as it is shown
+ * @param shown as it is shown
  * @param index its place, 0-based
+ * @param words the language
  * @returns 'Rep 7: 12 s of 30 s, tired'
  */
-export function ribbonRepWords({ outcome, heldMs, prescribedMs, why }: ShownRep, index: number): string {
-  const name = `Rep ${formatCount(index + 1)}`;
-  const asked = formatSeconds(prescribedMs);
-  if (outcome === 'coming') return `${name}: still to come, ${asked}`;
-  if (outcome === 'now') return `${name}: now, ${asked}`;
-  if (outcome === 'held') return `${name}: held ${formatSeconds(heldMs)}`;
-  if (outcome === 'skipped') return `${name}: skipped`;
-  if (outcome === 'unsure') return `${name}: unsure`;
-  return `${name}: ${formatSeconds(heldMs)} of ${asked}${why ? `, ${shortReasonNames[why].toLowerCase()}` : ''}`;
+export function ribbonRepWords(
+  { outcome, heldMs: held, prescribedMs: asked, why }: ShownRep,
+  index: number,
+  words: Words = presentWords(),
+): string {
+  const rep = index + 1;
+  if (outcome === 'coming') return words.say('ribbon.repComing', { rep, asked });
+  if (outcome === 'now') return words.say('ribbon.repNow', { rep, asked });
+  if (outcome === 'held') return words.say('ribbon.repHeld', { rep, held });
+  if (outcome === 'skipped') return words.say('ribbon.repSkipped', { rep });
+  if (outcome === 'unsure') return words.say('ribbon.repUnsure', { rep });
+  return why
+    ? words.say('ribbon.repShortWhy', { rep, held, asked, why })
+    : words.say('ribbon.repShort', { rep, held, asked });
 }
+
+const kinds = [
+  ['held', 'ribbon.countHeld'],
+  ['short', 'ribbon.countShort'],
+  ['skipped', 'ribbon.countSkipped'],
+  ['unsure', 'ribbon.countUnsure'],
+  ['now', 'ribbon.countNow'],
+  ['coming', 'ribbon.countComing'],
+] as const satisfies readonly (readonly [ShownRep['outcome'], MessageKey])[];
 
 /**
  * What a ribbon shows, for those who do not see it.
  * @param reps in the order of the drill
+ * @param words the language
  * @returns '20 reps: 18 held, 1 short, 1 skipped. Rep 7: 12 s of 30 s, tired. Rep 9: skipped.'
  */
-export function ribbonWords(reps: readonly ShownRep[]): string {
-  const count = (outcome: ShownRep['outcome']) => reps.filter((rep) => rep.outcome === outcome).length;
-  const kinds = [
-    ['held', 'held'],
-    ['short', 'short'],
-    ['skipped', 'skipped'],
-    ['unsure', 'unsure'],
-    ['now', 'under way'],
-    ['coming', 'to come'],
-  ] as const;
-  const counted = kinds.flatMap(([kind, words]) => (count(kind) > 0 ? [`${formatCount(count(kind))} ${words}`] : []));
+export function ribbonWords(reps: readonly ShownRep[], words: Words = presentWords()): string {
+  const counted = kinds.flatMap(([kind, key]) => {
+    const n = reps.filter(({ outcome }) => outcome === kind).length;
+    return n > 0 ? [words.say(key, { n })] : [];
+  });
   const odd = reps.flatMap((rep, index) =>
     rep.outcome === 'short' || rep.outcome === 'skipped' || rep.outcome === 'unsure'
-      ? [ribbonRepWords(rep, index)]
+      ? [ribbonRepWords(rep, index, words)]
       : [],
   );
-  const told = odd.slice(0, MOST_TOLD).map((words) => `${words}.`);
-  const more = odd.length > MOST_TOLD ? [`And ${formatCount(odd.length - MOST_TOLD)} more.`] : [];
-  return [`${formatCounted(reps.length, 'rep')}: ${counted.join(', ')}.`, ...told, ...more].join(' ');
+  return [
+    words.say('ribbon.all', { reps: reps.length, kinds: counted.join(', ') }),
+    ...odd.slice(0, MOST_TOLD).map((rep) => words.say('ribbon.told', { rep })),
+    ...(odd.length > MOST_TOLD ? [words.say('ribbon.more', { n: odd.length - MOST_TOLD })] : []),
+  ].join(' ');
 }

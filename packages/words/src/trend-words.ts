@@ -1,15 +1,12 @@
 import type { TrendKind } from '@larkhold/engine';
-import { WORKLOAD_RATIO_CAUTION } from '@larkhold/engine';
-import { formatCount, formatDuration, formatSeconds } from './format-for-people.ts';
-
-const hundredths = new Intl.NumberFormat('en', { minimumFractionDigits: 2, maximumFractionDigits: 2 });
-const tenths = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+import type { MessageKey, Words } from './create-words.ts';
+import { presentWords } from './present-words.ts';
 
 /** How one trend is told and drawn. */
 export interface TrendWords {
   name: string;
-  /** What the number means, where the name does not say it. */
-  about?: string;
+  /** What the number means. */
+  about: string;
   /** A value in words. */
   format(value: number): string;
   /** A value as it stands on the chart's scale. */
@@ -21,55 +18,38 @@ export interface TrendWords {
   range?: readonly [least: number, most: number];
 }
 
-const same = (value: number): number => value;
+interface Drawn {
+  shape: TrendWords['shape'];
+  unit?: Extract<MessageKey, `trend.unit${string}`>;
+  format: 'duration' | 'seconds' | 'count' | 'ratio' | 'tenths';
+  toScale?: (value: number) => number;
+  range?: TrendWords['range'];
+}
 
-/** How each trend is told and drawn. */
-export const trendWords: Readonly<Record<TrendKind, TrendWords>> = {
-  hold: {
-    name: 'Time at full draw',
-    about: 'Every hold of a day added up, as far as it was held.',
-    unit: 'minutes',
-    shape: 'bars',
-    format: formatDuration,
-    toScale: (ms) => ms / 60_000,
-  },
-  longest: {
-    name: 'Longest clean hold',
-    about: 'The longest hold of a day that was held in full.',
-    unit: 'seconds',
-    shape: 'line',
-    format: formatSeconds,
-    toScale: (ms) => ms / 1000,
-  },
-  arrows: {
-    name: 'Arrows',
-    about: 'As you wrote them down, of every kind.',
-    ...{ unit: '', shape: 'bars', format: formatCount, toScale: same },
-  },
-  load: {
-    name: 'Load',
-    about: 'Effort times minutes, of drills, shooting and other work.',
-    ...{ unit: 'effort × minutes', shape: 'bars', format: formatCount, toScale: same },
-  },
-  monotony: {
-    name: 'Monotony',
-    about: 'How alike the last seven days were: their mean load over its spread.',
-    ...{ unit: 'ratio', shape: 'line', format: (value) => hundredths.format(value), toScale: same },
-  },
-  strain: {
-    name: 'Strain',
-    about: 'The load of the last seven days times their monotony.',
-    ...{ unit: 'load × monotony', shape: 'line', format: formatCount, toScale: same },
-  },
-  ratio: {
-    name: 'Acute:chronic ratio',
-    about: `Mean load of the last 7 days over that of the last 28. ${WORKLOAD_RATIO_CAUTION}`,
-    ...{ unit: 'ratio', shape: 'line', format: (value) => hundredths.format(value), toScale: same },
-  },
-  feel: {
-    name: 'Feel',
-    about: '1 is poor, 5 is very good.',
-    ...{ unit: '1 to 5', shape: 'line', format: (value) => tenths.format(value), toScale: same },
-    range: [1, 5],
-  },
+const drawn: Readonly<Record<TrendKind, Drawn>> = {
+  hold: { shape: 'bars', unit: 'trend.unitMinutes', format: 'duration', toScale: (ms) => ms / 60_000 },
+  longest: { shape: 'line', unit: 'trend.unitSeconds', format: 'seconds', toScale: (ms) => ms / 1000 },
+  arrows: { shape: 'bars', format: 'count' },
+  load: { shape: 'bars', unit: 'trend.unitLoad', format: 'count' },
+  monotony: { shape: 'line', unit: 'trend.unitRatio', format: 'ratio' },
+  strain: { shape: 'line', unit: 'trend.unitStrain', format: 'count' },
+  ratio: { shape: 'line', unit: 'trend.unitRatio', format: 'ratio' },
+  feel: { shape: 'line', unit: 'trend.unitFeel', format: 'tenths', range: [1, 5] },
 };
+
+/**
+ * How a trend is told and drawn.
+ * @param kind which
+ * @param words the language
+ * @returns its name, what it means, and how a value reads
+ */
+export function trendWords(kind: TrendKind, words: Words = presentWords()): TrendWords {
+  const { shape, unit, format, toScale = (value) => value, range } = drawn[kind];
+  return {
+    name: words.say(`trend.${kind}`),
+    about: words.say(`trend.${kind}About`),
+    format: words[format],
+    unit: unit === undefined ? '' : words.say(unit),
+    ...{ shape, toScale, range },
+  };
+}

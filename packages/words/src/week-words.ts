@@ -1,11 +1,7 @@
 import type { DaySummary, Totals, WeekSummary, WeekSums } from '@larkhold/engine';
-import { feelWords } from './feel-words.ts';
-import { formatCount, formatCounted, formatDay, formatDuration, formatMinutes } from './format-for-people.ts';
-
-const oneDecimal = new Intl.NumberFormat('en', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
-
-/** Said of a day on which nothing is. */
-export const NOTHING_WRITTEN = 'Nothing written';
+import type { Words } from './create-words.ts';
+import { feltWords } from './feel-words.ts';
+import { presentWords } from './present-words.ts';
 
 /** One line of the totals: what, this week, last week. */
 export interface TotalsLine {
@@ -17,88 +13,90 @@ export interface TotalsLine {
 /**
  * The number of a week.
  * @param week ISO week
+ * @param words the language
  * @returns 'Week 48'
  */
-export function weekTitle(week: string): string {
-  return `Week ${Number(week.slice(6))}`;
+export function weekTitle(week: string, words: Words = presentWords()): string {
+  return words.say('week.title', { week: Number(week.slice(6)) });
 }
 
 /**
  * First and last day of some days in order.
  * @param dates ISO 8601
+ * @param words the language
  * @returns 'Mon 23 Nov to Sun 29 Nov'
  */
-export function spanWords(dates: readonly string[]): string {
-  return `${formatDay(dates[0] ?? '', 'short')} to ${formatDay(dates.at(-1) ?? '', 'short')}`;
+export function spanWords(dates: readonly string[], words: Words = presentWords()): string {
+  return words.say('week.span', { first: dates[0] ?? '', last: dates.at(-1) ?? '' });
 }
 
 /**
  * First and last day of some days in order, with their year, or both where they are of two.
  * @param dates ISO 8601
+ * @param words the language
  * @returns 'Mon 23 Nov to Sun 29 Nov 2026', 'Mon 28 Dec 2026 to Sun 3 Jan 2027'
  */
-export function spanWordsWithYear(dates: readonly string[]): string {
+export function spanWordsWithYear(dates: readonly string[], words: Words = presentWords()): string {
   const [first, last] = [dates[0] ?? '', dates.at(-1) ?? ''];
-  const [firstYear, lastYear] = [first.slice(0, 4), last.slice(0, 4)];
-  const begins = firstYear === lastYear ? '' : ` ${firstYear}`;
-  return `${formatDay(first, 'short')}${begins} to ${formatDay(last, 'short')} ${lastYear}`;
+  return words.say(first.slice(0, 4) === last.slice(0, 4) ? 'week.spanInYear' : 'week.spanOverYears', { first, last });
 }
 
 /**
  * What was done on a day.
  * @param day as summed up
- * @returns one line; 'Nothing written' where nothing is
+ * @param words the language
+ * @returns one line; undefined where nothing is
  */
-export function doneWords({ totals, entry }: DaySummary): string {
+export function doneWords({ totals, entry }: DaySummary, words: Words = presentWords()): string | undefined {
   const { drillsCount, repsCount, heldCount, holdMs, arrowsCount } = totals;
   const workMinutes = workMinutesOf(totals);
-  const words = [
-    ...(drillsCount > 0
-      ? [
-          `${formatCounted(drillsCount, 'drill')}, ${formatCount(heldCount)} of ${formatCounted(repsCount, 'rep')} held, ${formatDuration(holdMs)} at full draw`,
-        ]
-      : []),
-    ...(arrowsCount > 0 ? [formatCounted(arrowsCount, 'arrow')] : []),
-    ...(workMinutes > 0 ? [`${formatMinutes(workMinutes * 60_000)} other work`] : []),
-    ...(entry?.feel === undefined ? [] : [`felt ${feelWords[entry.feel - 1]?.toLowerCase()}`]),
-  ];
-  if (words.length > 0) return words.join(' · ');
-  return entry?.note || entry?.feelWords ? 'A note' : NOTHING_WRITTEN;
+  const parts = [
+    drillsCount > 0 && words.say('week.drills', { drills: drillsCount, held: heldCount, reps: repsCount, ms: holdMs }),
+    arrowsCount > 0 && words.say('week.arrows', { n: arrowsCount }),
+    workMinutes > 0 && words.say('week.otherWork', { ms: workMinutes * 60_000 }),
+    entry?.feel !== undefined && feltWords(entry.feel, words),
+  ].filter((part) => part !== false);
+  if (parts.length > 0) return parts.join(' · ');
+  return entry?.note || entry?.feelWords ? words.say('week.note') : undefined;
 }
 
 /**
  * Totals of this week beside those of last week.
  * @param summary of the week
+ * @param words the language
  * @returns one line for each thing that is counted
  */
-export function totalsLines({ now, before }: WeekSummary): TotalsLine[] {
-  const line = (name: string, words: (sums: WeekSums) => string): TotalsLine => ({
+export function totalsLines({ now, before }: WeekSummary, words: Words = presentWords()): TotalsLine[] {
+  const line = (name: string, of: (sums: WeekSums) => string): TotalsLine => ({
     name,
-    now: words(now),
-    before: words(before),
+    now: of(now),
+    before: of(before),
   });
   return [
-    line('Time at full draw', ({ totals }) => (totals.holdMs === 0 ? '–' : formatDuration(totals.holdMs))),
-    line('Drills', ({ totals }) => formatCount(totals.drillsCount)),
-    line('Reps held', ({ totals: { heldCount, repsCount } }) =>
-      repsCount === 0 ? '–' : `${formatCount(heldCount)} of ${formatCount(repsCount)}`,
+    line(words.say('week.totalHold'), ({ totals }) => (totals.holdMs === 0 ? '–' : words.duration(totals.holdMs))),
+    line(words.say('week.totalDrills'), ({ totals }) => words.count(totals.drillsCount)),
+    line(words.say('week.totalReps'), ({ totals: { heldCount, repsCount } }) =>
+      repsCount === 0 ? '–' : words.say('week.ofReps', { held: heldCount, reps: repsCount }),
     ),
-    line('Arrows', ({ totals }) => formatCount(totals.arrowsCount)),
-    line('Other work', ({ workMinutes }) => (workMinutes === 0 ? '–' : formatMinutes(workMinutes * 60_000))),
-    line('Feel, 1 to 5', ({ meanFeel }) => (meanFeel === undefined ? '–' : oneDecimal.format(meanFeel))),
+    line(words.say('week.totalArrows'), ({ totals }) => words.count(totals.arrowsCount)),
+    line(words.say('week.totalWork'), ({ workMinutes }) =>
+      workMinutes === 0 ? '–' : words.minutes(workMinutes * 60_000),
+    ),
+    line(words.say('week.totalFeel'), ({ meanFeel }) => (meanFeel === undefined ? '–' : words.tenths(meanFeel))),
   ];
 }
 
 /**
  * How planned days and done ones compare.
  * @param summary of the week
+ * @param words the language
  * @returns one sentence; undefined when nothing is planned
  */
-export function planWords({ days }: WeekSummary): string | undefined {
+export function planWords({ days }: WeekSummary, words: Words = presentWords()): string | undefined {
   const planned = days.filter(({ isPlanned }) => isPlanned);
   if (planned.length === 0) return undefined;
   const done = planned.filter(({ drills }) => drills.length > 0).length;
-  return `${formatCount(done)} of ${formatCounted(planned.length, 'planned day')} drilled.`;
+  return words.say('week.planned', { done, planned: planned.length });
 }
 
 function workMinutesOf({ strengthMinutes, mobilityMinutes, fitnessMinutes }: Totals): number {

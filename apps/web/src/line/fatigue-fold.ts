@@ -4,7 +4,7 @@ import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import '@larkhold/ui';
 import '../shell/fatigue-curve.ts';
-import { outlookWords } from '@larkhold/words';
+import { outlookWords, say } from '@larkhold/words';
 import { lastBaseline, ownHoldOf, retestWords } from '../shell/own-hold.ts';
 
 /**
@@ -49,11 +49,11 @@ export class FatigueFold extends PlaceElement {
     const timeline = layOut(prescription);
     const outlook =
       own.kind === 'unknown'
-        ? 'not known yet: too little data'
-        : `by a model, ${outlookWords(predictSession(timeline, { maxHoldSeconds: own.seconds }), prescription)}`;
+        ? say('outlook.unknown')
+        : outlookWords(predictSession(timeline, { maxHoldSeconds: own.seconds }), prescription);
     const due = retestWords(lastBaseline(app.view.journal.drills, app.view.programs), app.view.today);
     return html`<details>
-      <summary><span>How hard it will be<br /><small>${outlook}${due ? html`.<br />${due}` : nothing}</small></span></summary>
+      <summary><span>${say('outlook.howHard')}<br /><small>${outlook}${due ? html`<br />${due}` : nothing}</small></span></summary>
       <div class="inside">
         <lark-timeline-picture .timeline=${timeline}></lark-timeline-picture>
         <fatigue-curve .prescription=${prescription}></fatigue-curve>

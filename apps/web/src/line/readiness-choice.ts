@@ -1,5 +1,5 @@
 import type { Prescription } from '@larkhold/engine';
-import { type Readiness, readinessChoices, readinessWords } from '@larkhold/words';
+import { type Readiness, readinessChoices, readinessWord, readinessWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -48,14 +48,14 @@ export class ReadinessChoice extends PlaceElement {
     const { journal, today } = app.view;
     const said = journal.days.find(({ date }) => date === today)?.readiness;
     return html`<fieldset>
-      <legend>Today I am</legend>
+      <legend>${say('readiness.today')}</legend>
       <div class="row">
         ${readinessChoices.map(
           (word) => html`<button
             aria-pressed=${said === word ? 'true' : 'false'}
             @click=${() => this.#say(app, said === word ? undefined : word)}
           >
-            ${word}
+            ${readinessWord(word)}
           </button>`,
         )}
       </div>

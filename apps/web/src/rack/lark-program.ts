@@ -6,7 +6,7 @@ import '../shell/fatigue-curve.ts';
 import { formatDuration, type Units } from '@larkhold/words';
 import '../shell/lark-cue-track.ts';
 import { idOf, timeUnderTensionMs } from '@larkhold/engine';
-import { blockSentence, ladderSentences, toolWords } from '@larkhold/words';
+import { blockSentence, ladderSentences, toolWord } from '@larkhold/words';
 import { PlaceElement } from '../shell/place-element.ts';
 import { benchHref, hrefOf, planHref } from '../shell/routing.ts';
 import '../shell/lark-notes.ts';
@@ -94,7 +94,7 @@ export class LarkProgram extends PlaceElement {
     const { units } = app.view.kit;
     return html`<p><a href=${hrefOf('rack')}>Rack</a></p>
       <h1>${program.title}</h1>
-      <p class="dim">${toolWords[program.tool]}${program.author ? ` · by ${program.author}` : ''}</p>
+      <p class="dim">${toolWord(program.tool)}${program.author ? ` · by ${program.author}` : ''}</p>
       ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
       ${this.#today(prescription, units)}
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>

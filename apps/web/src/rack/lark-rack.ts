@@ -1,6 +1,6 @@
 import type { Program } from '@larkhold/engine';
 import { idOf } from '@larkhold/engine';
-import { formatMinutes, toolWords } from '@larkhold/words';
+import { formatMinutes, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -154,7 +154,7 @@ export class LarkRack extends PlaceElement {
       <div>
         <a href=${hrefOf('rack', idOf(program))}>${program.title}</a>
         <p class="dim small">
-          ${toolWords[program.tool]} · ${formatMinutes(durationMs)} today
+          ${toolWord(program.tool)} · ${formatMinutes(durationMs)} today
           ${program.id !== undefined && app.view.openedIds.has(program.id) ? ' · opened by you' : ''}
         </p>
       </div>

@@ -44,7 +44,7 @@ test('with a longest hold in the kit there is a curve to scale, in words too, wi
   await trial.state.app?.act.changeKit({ maxHoldSeconds: 20 });
   await expect.poll(() => curve()?.querySelector('svg')?.getAttribute('role')).toBe('img');
   // Holds of 30 s fail at 20 s for who can hold 20 s.
-  expect(textOf(curve()?.querySelector('.words'))).toBe('It would fail in rep 1 of set 1, after 20 s.');
+  expect(textOf(curve()?.querySelector('.words'))).toBe('By the estimate you could no longer hold in rep 1 of set 1, after 20 s.');
   expect(curve()?.querySelector('svg')?.getAttribute('aria-label')?.replaceAll('\u00a0', ' ')).toContain('after 20 s');
   expect(textOf(curve()?.querySelector('.caution'))).toContain('It was not calibrated on archers');
   const failsAt = curve()?.querySelector('.fails')?.getAttribute('x1');
@@ -84,7 +84,7 @@ test('on the line the outlook stands in one line, and nothing is wider than a sm
     trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot?.querySelector('fatigue-fold')?.shadowRoot;
   await expect
     .poll(() => textOf(fold()?.querySelector('summary')))
-    .toMatch(/How hard it will be ?by a model, (it would fail|everything is held)/);
+    .toMatch(/How hard it will be ?(you could no longer hold|You should hold)/);
   fold()?.querySelector('summary')?.click();
   await expect.poll(() => fold()?.querySelector('fatigue-curve')?.shadowRoot?.querySelector('svg')).toBeTruthy();
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(320);

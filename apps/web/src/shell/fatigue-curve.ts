@@ -1,5 +1,5 @@
-import { FATIGUE_CAUTION, layOut, type Prescription, predictSession } from '@larkhold/engine';
-import { curveWords, formatSeconds, outlookWords, toolWords } from '@larkhold/words';
+import { layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { curveWords, rangeWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { type OwnHold, ownHoldOf } from './own-hold.ts';
@@ -44,7 +44,7 @@ export class FatigueCurve extends PlaceElement {
     const { app, prescription } = this;
     if (!app || !prescription) return nothing;
     const own = ownHoldOf(app.view);
-    return html`${own.kind === 'unknown' ? html`<p>No curve yet.</p>` : this.#curve(own, prescription)}
+    return html`${own.kind === 'unknown' ? html`<p>${say('outlook.noCurve')}</p>` : this.#curve(own, prescription)}
       <own-hold-offer></own-hold-offer>`;
   }
 
@@ -58,25 +58,18 @@ export class FatigueCurve extends PlaceElement {
     return html`<figure>
         ${reservePicture({ durationMs: timeline.durationMs, prediction, range, words })}
         <figcaption>
-          <span>Line at the top: fresh. At the ground: nothing left.</span>
-          ${prediction.failsAt ? html`<span>Dashed: fails here</span>` : nothing}
+          <span>${say('outlook.top')}</span>
+          ${prediction.failsAt ? html`<span>${say('outlook.dashed')}</span>` : nothing}
         </figcaption>
       </figure>
       <p class="words">${words}</p>
-      ${range.map(
-        (one, index) => html`<p>
-          If your longest hold is ${formatSeconds(Math.round(ends[index] ?? 0) * 1000)}, ${outlookWords(one, prescription)} (dotted).
-        </p>`,
-      )}
+      ${range.map((one, index) => html`<p>${rangeWords(one, Math.round(ends[index] ?? 0) * 1000, prescription)}</p>`)}
       ${
         prescription.tool === undefined || prescription.tool === 'bow'
           ? nothing
-          : html`<p>
-              This assumes that the ${toolWords[prescription.tool].toLowerCase()} is as heavy as the bow of your longest hold. A lighter
-              one leaves more.
-            </p>`
+          : html`<p>${say('outlook.otherTool', { tool: prescription.tool === 'light-bow' ? 'light' : prescription.tool === 'band' ? 'band' : 'other' })}</p>`
       }
-      <p class="caution small">${FATIGUE_CAUTION}</p>`;
+      <p class="caution small">${say('outlook.caution')}</p>`;
   }
 }
 

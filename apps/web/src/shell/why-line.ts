@@ -1,5 +1,5 @@
 import type { Prescription } from '@larkhold/engine';
-import { type NumberPiece, type Piece, whyName, whySentences } from '@larkhold/words';
+import { type NumberPiece, type Piece, whySentences } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 
 /** How numbers that can be asked about look: as the text around them, with a dotted line below. */
@@ -63,7 +63,7 @@ export function whyLine({ prescription, pieces, asked, ask, look }: WhyLine) {
   const here = pieces.filter((piece) => typeof piece !== 'string').find((piece) => isSame(piece, asked));
   const button = (piece: NumberPiece) => {
     const isOpen = isSame(piece, asked);
-    return html`<button class="asks" aria-label=${whyName(piece)} aria-expanded=${isOpen ? 'true' : 'false'} @click=${() => ask(isOpen ? undefined : piece)}>${piece.text}</button>`;
+    return html`<button class="asks" aria-label=${piece.why} aria-expanded=${isOpen ? 'true' : 'false'} @click=${() => ask(isOpen ? undefined : piece)}>${piece.text}</button>`;
   };
   return html`<p class=${look}>${pieces.map((piece) => (typeof piece === 'string' ? piece : button(piece)))}</p>
     <div class="answer" role="status">${

@@ -1,5 +1,5 @@
 import type { Outcome } from '@larkhold/engine';
-import { formatSeconds, outcomeNames, shortReasonNames } from '@larkhold/words';
+import { formatSeconds, outcomeName, shortReasonName } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { RibbonRep, ShortReason } from './ribbon-rep.ts';
@@ -89,7 +89,7 @@ export class LarkRepAnswer extends LitElement {
         <span class="held">${formatSeconds(rep.heldMs)} of ${formatSeconds(rep.prescribedMs)}</span></span
       >
       <div class="outcomes" role="group" aria-label=${place}>
-        ${outcomes.map((outcome) => this.#button(outcomeNames[outcome], rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
+        ${outcomes.map((outcome) => this.#button(outcomeName(outcome), rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
       </div>
       ${this.asksWhy && rep.outcome === 'short' ? this.#why(rep, place) : nothing}`;
   }
@@ -98,7 +98,7 @@ export class LarkRepAnswer extends LitElement {
     return html`<div class="why" role="group" aria-label=${`Why, ${place}`}>
       <span class="held" aria-hidden="true">Why?</span>
       ${reasons.map((why) =>
-        this.#button(shortReasonNames[why], rep.why === why, () =>
+        this.#button(shortReasonName(why), rep.why === why, () =>
           this.#tell('lark-why', { why: rep.why === why ? undefined : why }),
         ),
       )}

@@ -5,7 +5,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import '@larkhold/ui';
 import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
-import { feelWords } from '@larkhold/words';
+import { feelSteps, feelWord } from '@larkhold/words';
 import { dayEntryStyles } from './day-entry-styles.ts';
 import '@larkhold/ui';
 
@@ -123,14 +123,14 @@ export class DayEntryElement extends LitElement {
     return html`<fieldset>
       <legend>How it felt</legend>
       <div class="steps">
-        ${feelWords.map(
-          (words, index) => html`<label
+        ${feelSteps.map(
+          (step, index) => html`<label
             ><input
               type="radio"
               name="feel"
               .checked=${entry.feel === index + 1}
               @change=${() => this.#change({ feel: index + 1 })}
-            /><span>${words}</span></label
+            /><span>${feelWord(step)}</span></label
           >`,
         )}
       </div>

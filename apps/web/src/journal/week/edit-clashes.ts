@@ -1,5 +1,5 @@
 import { type DayEntry, isoWeek, type Journal, type JournalComparison, type WeekPage } from '@larkhold/engine';
-import { feelWords, formatCounted, formatDay, weekTitle } from '@larkhold/words';
+import { feltWords, formatCounted, formatDay, weekTitle } from '@larkhold/words';
 
 /** A day or week that was written on both sides, of which one edit stands. */
 export interface EditClash {
@@ -27,7 +27,7 @@ const dayWords: Words<DayEntry> = {
   shootingEffort: (effort) => `shooting effort ${effort}`,
   shootingMinutes: (minutes) => `${minutes} min of shooting`,
   work: (lines) => lines.map(({ kind, minutes }) => `${minutes} min of ${kind}`).join(', '),
-  feel: (step) => `felt ${feelWords[step - 1]?.toLowerCase()}`,
+  feel: (step) => feltWords(step),
   feelWords: quote('feel'),
   readiness: (word) => `readiness: ${word}`,
   pain: (isSo) => (isSo ? 'pain' : 'no pain'),

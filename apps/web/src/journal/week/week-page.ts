@@ -19,7 +19,7 @@ import { JournalKeeper } from './journal-keeper.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from '@larkhold/engine';
-import { doneWords, planWords, spanWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
+import { doneWords, planWords, say, spanWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
@@ -173,7 +173,7 @@ export class WeekPageElement extends PlaceElement {
         <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''}" aria-hidden="true"></span>
         <b>${formatDay(date)}</b>
         <span class="small">${plan}${day.hasPain ? ' · pain' : ''}</span>
-        <span class="what dim">${doneWords(day)}</span>
+        <span class="what dim">${doneWords(day) ?? say('week.nothing')}</span>
       </button>
       ${isOpen ? this.#openDay(view, day) : nothing}
     </li>`;

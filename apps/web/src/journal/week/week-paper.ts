@@ -4,7 +4,7 @@ import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '@larkhold/ui';
 import type { DaySummary, WeekSummary } from '@larkhold/engine';
-import { doneWords, NOTHING_WRITTEN, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
+import { doneWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
 
 /** A focus of so many characters stands on one line when it is printed large. */
 const SHORT_FOCUS = 32;
@@ -199,7 +199,7 @@ export class WeekPaper extends LitElement {
 /** What was done; on a day to come, what is planned. */
 function planned(day: DaySummary): string {
   const done = doneWords(day);
-  const words = done === NOTHING_WRITTEN ? (day.isPlanned ? 'Drill planned' : '') : done;
+  const words = done ?? (day.isPlanned ? 'Drill planned' : '');
   return day.hasPain ? `${words} · pain` : words;
 }
 

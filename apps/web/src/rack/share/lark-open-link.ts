@@ -1,5 +1,5 @@
 import { formatProgram, idOf, layOut, type Program, prescribe, timeUnderTensionMs } from '@larkhold/engine';
-import { blockSentence, formatDuration, ladderSentences, toolWords } from '@larkhold/words';
+import { blockSentence, formatDuration, ladderSentences, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -73,7 +73,7 @@ export class LarkOpenLink extends PlaceElement {
     const same = app.view.programs.find((one) => formatProgram({ ...one, id: program.id }) === formatProgram(program));
     return html`<p class="dim">From a link</p>
       <h1>${program.title}</h1>
-      <p class="dim">${toolWords[program.tool]}${program.author ? ` · by ${program.author}` : ''}</p>
+      <p class="dim">${toolWord(program.tool)}${program.author ? ` · by ${program.author}` : ''}</p>
       ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
       <div class="row">
         ${

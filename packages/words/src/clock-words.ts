@@ -1,5 +1,8 @@
+import type { Words } from './create-words.ts';
+import { presentWords } from './present-words.ts';
+
 /**
- * Time left as it stands in large digits: whole seconds, counted down to 1.
+ * Time left in large digits: whole seconds, counted down to 1.
  * @param msLeft milliseconds left; below 0 counts as 0
  * @returns '28' under a hundred seconds, '1:40' from there on
  */
@@ -22,13 +25,13 @@ export function clockWords(spanMs: number): string {
 }
 
 /**
- * Time held, for a list.
+ * Time held, for a list: a started tenth does not count.
  * @param spanMs milliseconds
- * @returns whole or tenths of seconds with their unit, in the reader's locale
+ * @param words the language
+ * @returns '7.4 s'
  */
-export function secondsWords(spanMs: number): string {
-  const format = new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 });
-  return `${format.format(Math.floor(spanMs / 100) / 10)} s`;
+export function heldWords(spanMs: number, words: Words = presentWords()): string {
+  return words.seconds(Math.floor(spanMs / 100) * 100);
 }
 
 function minutesAndSeconds(seconds: number): string {

@@ -33,7 +33,7 @@ test('paused and ended go before the step', () => {
 
 test('what comes next is told with its hand and its length', () => {
   expect(nextWords(view)).toBe('Next: let down');
-  expect(nextWords({ ...view, next: { ...step, kind: 'hold' } })).toBe('Next: hold 30 s');
+  expect(nextWords({ ...view, next: { ...step, kind: 'hold' } })).toBe('Next: hold 30\u00a0s');
   expect(nextWords({ ...view, next: { ...step, kind: 'draw', hand: 'opposite' } })).toBe('Next: draw, opposite hand');
   expect(nextWords({ ...view, next: undefined })).toBe('Last one');
 });

@@ -1,0 +1,29 @@
+import type { outlook as en } from '../en/outlook.ts';
+
+/** What a drill will do to the archer, by the model. */
+export const outlook: Readonly<Record<keyof typeof en, string>> = {
+  'outlook.holds':
+    'Du solltest alle {count, number} halten. Im schwersten Moment bleiben etwa {left, number, share} übrig (geschätzt).',
+  'outlook.holdsOne': 'Du solltest es halten. Am Ende bleiben etwa {left, number, share} übrig (geschätzt).',
+  'outlook.fails': 'Nach der Schätzung könntest du in {place} nach {ms, number, seconds} nicht mehr halten.',
+  'outlook.nothing': 'Es gibt nichts zu halten.',
+  'outlook.afterFirst': 'Nach dem ersten Halt sind {left, number, share} übrig.',
+  'outlook.lowest': 'Der schwerste Moment ist in {place}.',
+  'outlook.rangeHolds':
+    'Bei einem längsten Halt von {longest, number, seconds} solltest du jede Wiederholung halten, mit etwa {left, number, share} im schwersten Moment (gepunktet).',
+  'outlook.rangeFails':
+    'Bei einem längsten Halt von {longest, number, seconds} könntest du in {place} nach {ms, number, seconds} nicht mehr halten (gepunktet).',
+  'outlook.unknown': 'Noch nicht bekannt: zu wenige Daten.',
+  'outlook.rep': 'Wiederholung {rep, number}',
+  'outlook.repInSet': 'Wiederholung {rep, number} von Satz {set, number}',
+  'outlook.repInBlock': 'Wiederholung {rep, number} von {title}',
+  'outlook.repInSetOfBlock': 'Wiederholung {rep, number} von Satz {set, number} von {title}',
+  'outlook.caution':
+    'Das beschreibt ein Modell eines ermüdeten Muskels. Es wurde nicht an Bogenschützen geeicht und urteilt über leichte Übungen milde. Setz ab, wenn die Form nachlässt.',
+  'outlook.top': 'Oben: frisch. Unten: leer.',
+  'outlook.dashed': 'Gestrichelt: hier könntest du nicht mehr halten',
+  'outlook.noCurve': 'Noch keine Kurve.',
+  'outlook.howHard': 'Wie schwer es wird',
+  'outlook.otherTool':
+    'Das nimmt an, dass {tool, select, light {der leichte Bogen} band {das Zugband} other {der Gurt}} so schwer zieht wie der Bogen deines längsten Halts. Mit weniger Zug bleibt mehr übrig.',
+};

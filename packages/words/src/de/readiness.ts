@@ -1,0 +1,14 @@
+import type { readiness as en } from '../en/readiness.ts';
+
+/** The archer's own word for today. */
+export const readiness: Readonly<Record<keyof typeof en, string>> = {
+  'readiness.fresh': 'frisch',
+  'readiness.usual': 'wie immer',
+  'readiness.heavy': 'schwer',
+  'readiness.freshEffect':
+    'Frisch: nichts ändert sich. Ein guter Tag legt nichts drauf, denn nur saubere Einheiten führen eine Stufe höher.',
+  'readiness.usualEffect': 'Wie immer: nichts ändert sich.',
+  'readiness.heavyNoMore':
+    'Schwer: es wird nicht noch mehr weggenommen. Kürzungen werden nicht addiert, und eine größere wirkt schon.',
+  'readiness.today': 'Heute bin ich',
+};

@@ -1,0 +1,29 @@
+import type { trend as en } from '../en/trend.ts';
+
+/** What is drawn over the weeks. */
+export const trend: Readonly<Record<keyof typeof en, string>> = {
+  'trend.hold': 'Zeit im Vollauszug',
+  'trend.holdAbout': 'Alle Halte eines Tages zusammen, so weit sie gehalten wurden.',
+  'trend.longest': 'Längster sauberer Halt',
+  'trend.longestAbout': 'Der längste Halt eines Tages, der ganz gehalten wurde.',
+  'trend.arrows': 'Pfeile',
+  'trend.arrowsAbout': 'Wie du sie aufgeschrieben hast, jeder Art.',
+  'trend.load': 'Belastung',
+  'trend.loadAbout': 'Anstrengung mal Minuten, aus Übungen, Schießen und anderem Training.',
+  'trend.monotony': 'Gleichförmigkeit',
+  'trend.monotonyAbout':
+    'Wie ähnlich die letzten sieben Tage waren: ihre mittlere Belastung geteilt durch deren Streuung.',
+  'trend.strain': 'Beanspruchung',
+  'trend.strainAbout': 'Die Belastung der letzten sieben Tage mal ihre Gleichförmigkeit.',
+  'trend.ratio': 'Verhältnis akut zu chronisch',
+  'trend.ratioAbout':
+    'Mittlere Belastung der letzten 7 Tage geteilt durch die der letzten 28. Dieses Verhältnis beschreibt, was getan wurde. Es sagt keine Verletzung voraus.',
+  'trend.feel': 'Gefühl',
+  'trend.feelAbout': '1 ist schlecht, 5 ist sehr gut.',
+  'trend.unitMinutes': 'Minuten',
+  'trend.unitSeconds': 'Sekunden',
+  'trend.unitLoad': 'Anstrengung × Minuten',
+  'trend.unitRatio': 'Verhältnis',
+  'trend.unitStrain': 'Belastung × Gleichförmigkeit',
+  'trend.unitFeel': '1 bis 5',
+};

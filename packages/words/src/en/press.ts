@@ -1,0 +1,22 @@
+/** Keys and other presses, as the archer knows them. */
+export const press = {
+  'press.Space': 'Space bar',
+  'press.Enter': 'Enter',
+  'press.NumpadEnter': 'Enter, number pad',
+  'press.Escape': 'Escape',
+  'press.PageUp': 'Page up',
+  'press.PageDown': 'Page down',
+  'press.ArrowUp': 'Arrow up',
+  'press.ArrowDown': 'Arrow down',
+  'press.ArrowLeft': 'Arrow left',
+  'press.ArrowRight': 'Arrow right',
+  'press.Backspace': 'Backspace',
+  'press.Tab': 'Tab',
+  'press.Clap': 'Clap',
+  'press.HeadsetPlay': 'Headset, play or pause',
+  'press.HeadsetNext': 'Headset, next',
+  'press.HeadsetPrevious': 'Headset, previous',
+  'press.gamepad': 'Gamepad button {button, number}',
+  'press.key': 'Key {key}',
+  'press.keyOnPad': 'Key {key}, number pad',
+} as const;

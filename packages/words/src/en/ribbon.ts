@@ -1,0 +1,27 @@
+/** The hold ribbon, for those who do not see it, and the answers to one of its reps. */
+export const ribbon = {
+  'ribbon.held': 'Held',
+  'ribbon.short': 'Short',
+  'ribbon.skipped': 'Skipped',
+  'ribbon.unsure': 'Unsure',
+  'ribbon.form': 'Form',
+  'ribbon.tired': 'Tired',
+  'ribbon.interrupted': 'Interrupted',
+  'ribbon.repComing': 'Rep {rep, number}: still to come, {asked, number, seconds}',
+  'ribbon.repNow': 'Rep {rep, number}: now, {asked, number, seconds}',
+  'ribbon.repHeld': 'Rep {rep, number}: held {held, number, seconds}',
+  'ribbon.repShort': 'Rep {rep, number}: {held, number, seconds} of {asked, number, seconds}',
+  'ribbon.repShortWhy':
+    'Rep {rep, number}: {held, number, seconds} of {asked, number, seconds}, {why, select, form {form} tired {tired} interrupted {interrupted} other {}}',
+  'ribbon.repSkipped': 'Rep {rep, number}: skipped',
+  'ribbon.repUnsure': 'Rep {rep, number}: unsure',
+  'ribbon.all': '{reps, plural, one {# rep} other {# reps}}: {kinds}.',
+  'ribbon.countHeld': '{n, number} held',
+  'ribbon.countShort': '{n, number} short',
+  'ribbon.countSkipped': '{n, number} skipped',
+  'ribbon.countUnsure': '{n, number} unsure',
+  'ribbon.countNow': '{n, number} under way',
+  'ribbon.countComing': '{n, number} to come',
+  'ribbon.more': 'And {n, number} more.',
+  'ribbon.told': '{rep}.',
+} as const;

@@ -1,0 +1,26 @@
+/** What is drawn over the weeks. */
+export const trend = {
+  'trend.hold': 'Time at full draw',
+  'trend.holdAbout': 'Every hold of a day added up, as far as it was held.',
+  'trend.longest': 'Longest clean hold',
+  'trend.longestAbout': 'The longest hold of a day that was held in full.',
+  'trend.arrows': 'Arrows',
+  'trend.arrowsAbout': 'As you wrote them down, of every kind.',
+  'trend.load': 'Load',
+  'trend.loadAbout': 'Effort times minutes, of drills, shooting and other work.',
+  'trend.monotony': 'Monotony',
+  'trend.monotonyAbout': 'How alike the last seven days were: their mean load over its spread.',
+  'trend.strain': 'Strain',
+  'trend.strainAbout': 'The load of the last seven days times their monotony.',
+  'trend.ratio': 'Acute:chronic ratio',
+  'trend.ratioAbout':
+    'Mean load of the last 7 days over that of the last 28. This ratio describes what was done. It does not predict injury.',
+  'trend.feel': 'Feel',
+  'trend.feelAbout': '1 is poor, 5 is very good.',
+  'trend.unitMinutes': 'minutes',
+  'trend.unitSeconds': 'seconds',
+  'trend.unitLoad': 'effort × minutes',
+  'trend.unitRatio': 'ratio',
+  'trend.unitStrain': 'load × monotony',
+  'trend.unitFeel': '1 to 5',
+} as const;
