@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import { ContextProvider } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -11,8 +12,6 @@ import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
 import './rack/lark-program.ts';
 import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
-
-const titles: Readonly<Record<Place, string>> = { line: 'Line', rack: 'Rack', journal: 'Journal', kit: 'Kit' };
 
 /** Loaded when they are first opened. */
 const pages = {
@@ -87,21 +86,21 @@ export class LarkApp extends LitElement {
   }
 
   protected override updated(): void {
-    document.title = this.route.place === 'line' ? 'Larkhold' : `${titles[this.route.place]} · Larkhold`;
+    document.title = this.route.place === 'line' ? 'Larkhold' : `${say(`app.${this.route.place}`)} · Larkhold`;
   }
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
     const { isDrilling } = app.view;
-    return html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>Skip to the page</button>
-      <nav aria-label="Places" ?hidden=${isDrilling}>
+    return html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>${say('app.skipToPage')}</button>
+      <nav aria-label=${say('app.places')} ?hidden=${isDrilling}>
         <p class="name" aria-hidden="true">Larkhold</p>
         <ul>
           ${places.map(
             (place) => html`<li>
               <a href=${hrefOf(place)} aria-current=${this.route.place === place ? 'page' : nothing}>
-                <svg viewBox="0 0 24 24" aria-hidden="true">${icons[place]}</svg>${titles[place]}
+                <svg viewBox="0 0 24 24" aria-hidden="true">${icons[place]}</svg>${say(`app.${place}`)}
               </a>
             </li>`,
           )}
@@ -117,7 +116,7 @@ export class LarkApp extends LitElement {
       view.trouble
         ? html`<div class="notice banner" role="alert">
         <p>${view.trouble.message}</p>
-        <button @click=${() => act.saveBackup()}>Save everything as a file</button>
+        <button @click=${() => act.saveBackup()}>${say('app.saveEverything')}</button>
       </div>`
         : nothing
     }
@@ -135,16 +134,16 @@ export class LarkApp extends LitElement {
       ${
         this.newer
           ? html`<div class="notice banner" role="status">
-        <p>A newer version is ready.</p>
-        <button @click=${this.newer}>Use it now</button>
+        <p>${say('app.newer')}</p>
+        <button @click=${this.newer}>${say('app.useNow')}</button>
       </div>`
           : nothing
       }
       ${
         this.isWaiting
           ? html`<div class="notice banner" role="status">
-        <p>A file that you opened is waiting.</p>
-        <a class="button" href=${hrefOf('rack')}>Open it in the rack</a>
+        <p>${say('app.fileWaits')}</p>
+        <a class="button" href=${hrefOf('rack')}>${say('app.openInRack')}</a>
       </div>`
           : nothing
       }

@@ -13,24 +13,22 @@ import {
   type SessionView,
   type Timeline,
 } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { type DrillAction, isDrawn } from './action-of-key.ts';
 import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import type { RunnerSettings } from './runner-settings.ts';
 
-/** How long the question whether to stop stands. */
+/** How long the question whether to stop is shown. */
 export const STOP_QUESTION_MS = 3_000;
-/** Cues stand where they stood when the origin moved by no more than this. */
+/** Cues are not scheduled anew when the origin moved by no more than this. */
 const SAME_ORIGIN_MS = 1;
 /** How long the last sound may take after the end. */
 const LAST_SOUND_MS = 4_000;
-/** Looking away for so long, with nothing heard, is no loss. */
+/** Looking away for this long, with nothing heard, is no loss. */
 const UNNOTICED_MS = 1_000;
-/** A rest that nobody notices may go on until so long before the draw. */
+/** A rest that nobody notices may go on until this long before the draw. */
 const CALL_BACK_MS = 5_000;
-const UNSURE = 'A rep that was running is marked unsure. Press Resume to go on.';
-const GAP_NOTICE = `Time was lost: the device slept or the page stood still. ${UNSURE}`;
-const UNNOTICED_NOTICE = `The page was hidden and could not be heard. ${UNSURE}`;
 
 /** What a drill is run from. */
 export interface DrillInput {
@@ -148,7 +146,7 @@ export class DrillController {
     const { environment, resumeFrom } = this.#input;
     this.#cues.unlock().catch(() => {
       this.#isUnheard = true;
-      this.#note('sound', 'The sound did not start. Follow the screen.');
+      this.#note('sound', say('drill.soundMissing'));
     });
     this.#seenMs = environment.nowMs();
     const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
@@ -248,7 +246,7 @@ export class DrillController {
     this.#seenMs = nowMs;
     if (this.#view.state === 'running' && (isLost || this.#isUnnoticed(nowMs))) {
       this.#session.send({ type: 'gap' }, nowMs);
-      this.#note('gap', isLost ? GAP_NOTICE : UNNOTICED_NOTICE);
+      this.#note('gap', isLost ? say('drill.timeLost') : say('drill.hidden'));
     } else {
       this.#session.advance(nowMs);
     }
@@ -274,7 +272,7 @@ export class DrillController {
     this.#view = view;
     this.#arm(view);
     if (view.pausedBy === 'gap' && before.pausedBy !== 'gap' && !this.#notices.has('gap'))
-      this.#note('gap', GAP_NOTICE);
+      this.#note('gap', say('drill.timeLost'));
     if (view.state === 'running') this.#note('gap', undefined);
     this.#listener.onShow();
     for (const rep of this.#reps.splice(0)) {

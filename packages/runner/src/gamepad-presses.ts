@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import type { PressSource } from './press-source.ts';
 
 /** The buttons of one gamepad that are down. */
@@ -41,7 +42,7 @@ export function gamepadPresses(
         for (const index of [...downBefore.keys()].filter((known) => !present.has(known))) {
           downBefore.delete(index);
           isMissing = true;
-          onTrouble?.('The gamepad is gone. The drill goes on; use a key or the screen.');
+          onTrouble?.(say('drill.gamepadGone'));
         }
         if (isMissing && present.size > 0) {
           isMissing = false;

@@ -119,7 +119,7 @@ test('with a rep unsure a pedal is asked for it before saving: up is held, down 
     const { after, done } = await afterOf(unsureRecord);
     for (const forward of ['PageDown', 'PageDown']) press(forward);
     await after.updateComplete;
-    expect(after.renderRoot.querySelector('li.asked .rep')?.textContent).toBe('Block 1, set 1, rep 3');
+    expect(after.renderRoot.querySelector('li.asked .rep')?.textContent).toBe('Rep 3');
     if (code) press(code);
     expect(done).toEqual([]);
     press('PageDown');
@@ -180,7 +180,7 @@ test('a keyboard alone answers all of it', async () => {
   await userEvent.keyboard(' ');
   await tabTo('Note');
   await userEvent.keyboard('Wind from the left 10');
-  await tabTo('rep 3');
+  await tabTo('Rep 3');
   await userEvent.keyboard('{Enter}');
   while (focused()?.textContent?.trim() !== 'Save') await userEvent.tab();
   await userEvent.keyboard('{Enter}');

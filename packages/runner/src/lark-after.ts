@@ -1,5 +1,5 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
-import { heldWords } from '@larkhold/words';
+import { heldWords, outcomeName, placeOfRep, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { afterStyles } from './after-styles.ts';
@@ -8,32 +8,14 @@ import { buttonStyles, lookStyles } from './glance-look.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
 import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
 
-/** Own words for 0 to 10; the numbers are what is kept. */
-const EFFORT_WORDS = [
-  'No effort',
-  'Hardly any',
-  'Light',
-  'Easy to keep up',
-  'Some effort',
-  'Clear effort',
-  'Tiring',
-  'Hard',
-  'Very hard',
-  'Nearly all I had',
-  'All I had',
-] as const;
+/** Each has words of its own; the numbers are what is kept. */
+const EFFORTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 
 /** Where a pedal begins to choose. */
 const MIDDLE_EFFORT = 5;
 /** A nought so soon after a one makes it ten, milliseconds. */
 const TEN_MS = 1500;
 
-const OUTCOME_WORDS: Readonly<Record<Outcome, string>> = {
-  held: 'Held',
-  short: 'Short',
-  skipped: 'Skipped',
-  unsure: 'Unsure',
-};
 const OUTCOMES = ['held', 'short', 'skipped', 'unsure'] as const;
 
 /**
@@ -106,12 +88,12 @@ export class LarkAfter extends LitElement {
     const { corrected } = this;
     if (!corrected) return nothing;
     return html`<form @submit=${this.#onSave}>
-      <h2>How was it?</h2>
-      <p class="hint">Touch, digits, or a pedal: up and down choose, forward goes on. Nothing has to be answered.</p>
+      <h2>${say('after.question')}</h2>
+      <p class="hint">${say('after.hint')}</p>
       <fieldset class="effort ${this.asked === 'effort' ? 'asked' : ''}">
-        <legend>Effort</legend>
-        ${EFFORT_WORDS.map(
-          (words, effort) => html`<label>
+        <legend>${say('after.effort')}</legend>
+        ${EFFORTS.map(
+          (effort) => html`<label>
             <input
               type="radio"
               name="effort"
@@ -119,17 +101,17 @@ export class LarkAfter extends LitElement {
               @change=${() => {
                 this.effort = effort;
               }}
-            /><b>${effort}</b> <span>${words}</span>
+            /><b>${effort}</b> <span>${say(`effort.${effort}`)}</span>
           </label>`,
         )}
       </fieldset>
       <fieldset class="pain ${this.asked === 'pain' ? 'asked' : ''}">
-        <legend>Any pain?</legend>
-        ${this.#painChoice('No', false)}${this.#painChoice('Yes', true)}
-        <p class="caution" role="status">${this.pain ? 'Stop for today. If it stays, see a doctor or physiotherapist.' : ''}</p>
+        <legend>${say('after.pain')}</legend>
+        ${this.#painChoice(say('after.no'), false)}${this.#painChoice(say('after.yes'), true)}
+        <p class="caution" role="status">${this.pain ? say('after.painStop') : ''}</p>
       </fieldset>
       <label class="note"
-        >Note
+        >${say('after.note')}
         <textarea
           rows="3"
           maxlength="4000"
@@ -140,15 +122,15 @@ export class LarkAfter extends LitElement {
         ></textarea>
       </label>
       <section aria-labelledby="reps">
-        <h3 id="reps">Reps</h3>
-        ${corrected.reps.length === 0 ? html`<p>No rep was logged.</p>` : nothing}
+        <h3 id="reps">${say('after.reps')}</h3>
+        ${corrected.reps.length === 0 ? html`<p>${say('after.noRep')}</p>` : nothing}
         <ol>
-          ${corrected.reps.map((rep, index) => this.#rep(rep, index))}
+          ${corrected.reps.map((rep, index) => this.#rep(rep, index, corrected))}
         </ol>
       </section>
       <div class="done">
-        <button class="main" type="submit">Save</button>
-        <button type="button" @click=${this.#onSkip}>Skip</button>
+        <button class="main" type="submit">${say('after.save')}</button>
+        <button type="button" @click=${this.#onSkip}>${say('after.skip')}</button>
       </div>
     </form>`;
   }
@@ -167,11 +149,11 @@ export class LarkAfter extends LitElement {
     </label>`;
   }
 
-  #rep(rep: RepRecord, index: number) {
-    const name = `Block ${rep.block + 1}, set ${rep.set + 1}, rep ${rep.rep + 1}`;
+  #rep(rep: RepRecord, index: number, corrected: DrillRecord) {
+    const name = placeOfRep(rep, corrected);
     return html`<li class=${this.asked === index ? 'asked' : ''}>
-      <span class="rep">${name}${rep.hand === 'opposite' ? ', other hand' : ''}</span>
-      <span class="held">${heldWords(rep.heldMs)} of ${heldWords(rep.prescribedMs)}</span>
+      <span class="rep">${name}</span>
+      <span class="held">${say('after.heldOf', { held: heldWords(rep.heldMs), asked: heldWords(rep.prescribedMs) })}</span>
       <span class="outcomes" role="group" aria-label=${name}>
         ${OUTCOMES.map(
           (outcome) => html`<button
@@ -179,7 +161,7 @@ export class LarkAfter extends LitElement {
             aria-pressed=${rep.outcome === outcome ? 'true' : 'false'}
             @click=${() => this.#correct(index, outcome)}
           >
-            ${OUTCOME_WORDS[outcome]}
+            ${outcomeName(outcome)}
           </button>`,
         )}
       </span>

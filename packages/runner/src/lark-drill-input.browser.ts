@@ -134,7 +134,7 @@ test('a number too small for the distance is told before the drill, and not whil
     await glance.updateComplete;
     return glance.renderRoot.querySelector('.notice')?.textContent ?? '';
   };
-  expect(await notice()).toContain('too small for 20 m');
+  expect(await notice()).toContain('too small for 20\u00a0m');
   drill.begin();
   environment.pass(HOLD_AT_MS + 1_000);
   expect(await notice()).toBe('');

@@ -1,4 +1,5 @@
 import type { Prescription, SessionSnapshot, SessionView } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { actionOfKey, type DrillAction, isDrawn } from './action-of-key.ts';
@@ -242,16 +243,16 @@ export class LarkDrill extends LitElement {
     return html`<div class="waiting">
       <ul>
         ${blockLines(prescription).map((line) => html`<li>${line}</li>`)}
-        ${warmUp.length > 0 ? html`<li>Warm up first: ${warmUp.join('. ')}.</li>` : nothing}
+        ${warmUp.length > 0 ? html`<li>${say('drill.warmUp', { lines: warmUp.join('. ') })}</li>` : nothing}
       </ul>
-      <button class="main" @click=${this.#press('begin')}>Begin</button>
+      <button class="main" @click=${this.#press('begin')}>${say('drill.begin')}</button>
     </div>`;
   }
 
   #question(drill: DrillController) {
     return html`<div class="question" role="alert">
-      <p>Stop the drill? Press again to stop. What you did is kept.</p>
-      <button @click=${() => drill.keepGoing()}>Keep going</button>
+      <p>${say('drill.stopAsked')}</p>
+      <button @click=${() => drill.keepGoing()}>${say('drill.keepGoing')}</button>
     </div>`;
   }
 
@@ -260,16 +261,16 @@ export class LarkDrill extends LitElement {
     const isPaused = view.state === 'paused';
     const kind = view.step?.kind;
     const isWaiting = !isPaused && (kind === 'ready' || kind === 'rest' || kind === 'setRest');
-    return html`<div class="buttons" role="group" aria-label="Drill">
+    return html`<div class="buttons" role="group" aria-label=${say('drill.group')}>
       <button class=${isDrawn(view) ? 'main' : ''} ?disabled=${!isDrawn(view)} @click=${this.#press('letDownNow')}>
-        Let down now
+        ${say('drill.letDownNow')}
       </button>
       <button class=${isPaused ? 'main' : ''} @click=${this.#press('pauseOrResume')}>
-        ${isPaused ? 'Resume' : 'Pause'}
+        ${isPaused ? say('drill.resume') : say('drill.pause')}
       </button>
-      <button ?disabled=${isPaused || kind === 'letDown'} @click=${this.#press('skipRep')}>Skip</button>
-      <button ?disabled=${!isWaiting} @click=${this.#press('moreRest')}>More rest</button>
-      <button @click=${this.#press('stop')}>Stop</button>
+      <button ?disabled=${isPaused || kind === 'letDown'} @click=${this.#press('skipRep')}>${say('drill.skip')}</button>
+      <button ?disabled=${!isWaiting} @click=${this.#press('moreRest')}>${say('drill.moreRest')}</button>
+      <button @click=${this.#press('stop')}>${say('drill.stop')}</button>
     </div>`;
   }
 }

@@ -1,5 +1,5 @@
 import type { SessionView } from '@larkhold/engine';
-import { digitsOf, nextWords, phaseWord, placeWords, timeLeftWords } from '@larkhold/words';
+import { digitsOf, nextWords, phaseWord, placeWords, say, timeLeftWords } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
@@ -129,7 +129,7 @@ export class LarkGlance extends LitElement {
       </div>
       <div class="words">
         <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
-        ${view.step?.hand === 'opposite' ? html`<p class="hand">Other hand</p>` : nothing}
+        ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
         <p class="next">${nextWords(view)}</p>
         ${this.#marks(view)}

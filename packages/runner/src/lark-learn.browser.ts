@@ -92,7 +92,7 @@ test('it tries presses without learning them, and counts what comes again', asyn
   expect(await status()).toBe('Heard: Clap. Set for this.');
   await new Promise((resolve) => setTimeout(resolve, 310));
   pressSource('Clap');
-  expect(await status()).toBe('Heard: Clap, 2 times. Set for this.');
+  expect(await status()).toBe('Heard: Clap, 2\u00a0times. Set for this.');
   press('KeyA');
   expect(await status()).toBe('Heard: Key A. Not set for this.');
   expect(learned).toEqual([]);

@@ -1,4 +1,4 @@
-import { pressWords } from '@larkhold/words';
+import { pressWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { buttonStyles, lookStyles } from './glance-look.ts';
@@ -82,13 +82,13 @@ export class LarkLearn extends LitElement {
         <span class="label" id="label">${this.label}</span>
         ${this.codes.map(
           (code) => html`<button
-            aria-label="Take ${pressWords(code)} away from ${this.label}"
+            aria-label=${say('learn.take', { press: pressWords(code), action: this.label })}
             @click=${() => this.#tell(this.codes.filter((other) => other !== code))}
           >
             ${pressWords(code)} <span aria-hidden="true">×</span>
           </button>`,
         )}
-        ${this.#button('learning', 'Learn')} ${this.#button('trying', 'Try')}
+        ${this.#button('learning', say('learn.learn'))} ${this.#button('trying', say('learn.try'))}
       </div>
       <p class="heard ${this.heard ? 'set' : ''}" part="heard" role="status">${this.#heardWords()}</p>`;
   }
@@ -101,7 +101,7 @@ export class LarkLearn extends LitElement {
       aria-describedby="label"
       @click=${(event: MouseEvent) => this.#toggle(what, event)}
     >
-      ${isDoing ? 'Done' : words}
+      ${isDoing ? say('learn.done') : words}
     </button>`;
   }
 
@@ -109,12 +109,13 @@ export class LarkLearn extends LitElement {
     if (this.trouble) return this.trouble;
     const { heard } = this;
     if (heard) {
-      const times = this.heardCount > 1 ? `, ${this.heardCount} times` : '';
-      const means =
-        this.doing === 'trying' ? (this.codes.includes(heard) ? ' Set for this.' : ' Not set for this.') : '';
-      return `Heard: ${pressWords(heard)}${times}.${means}`;
+      const press = pressWords(heard);
+      const times = this.heardCount;
+      const said = times > 1 ? say('learn.heardTimes', { press, times }) : say('learn.heard', { press });
+      if (this.doing !== 'trying') return said;
+      return `${said} ${say(this.codes.includes(heard) ? 'learn.isSet' : 'learn.notSet')}`;
     }
-    return this.doing ? 'Press the key or pedal now. Escape ends this.' : nothing;
+    return this.doing ? say('learn.pressNow') : nothing;
   }
 
   #toggle(what: 'learning' | 'trying', event: MouseEvent): void {

@@ -53,6 +53,8 @@ describe('digitLegibility', () => {
     expect(digitLegibility({ distanceM: 3 }, Math.ceil(neededPx)).warning).toBeUndefined();
     const short = digitLegibility({ distanceM: 3 }, neededPx / 2);
     expect(short.arcMinutes).toBeCloseTo(10, 3);
-    expect(short.warning).toBe('The digits are too small for 3 m. On this screen they read well up to 1.5 m.');
+    expect(short.warning).toBe(
+      'The digits are too small for 3\u00a0m. On this screen they read well up to 1.5\u00a0m.',
+    );
   });
 });

@@ -1,3 +1,5 @@
+import { formatDistance, say } from '@larkhold/words';
+
 /** Least height that is read with ease, minutes of arc. ISO 9241-3 asks for 16 at least and 20 to 22 better. */
 export const EASY_ARC_MINUTES = 20;
 /** Least height that is read at all with good eyes and light, minutes of arc (ISO 9241-3). */
@@ -88,16 +90,12 @@ export function digitLegibility(viewing: Viewing, fontPx: number, pixelMm: numbe
   const arcMinutes = arcMinutesOf(fontPx * pixelMm * DIGIT_HEIGHT_RATIO, pathM);
   if (fontPx >= neededPx) return { neededPx, arcMinutes };
   const reachM = pathM * (fontPx / neededPx);
-  const way = viewing.mirrorToScreenM ? ' in all, by the mirror' : '';
-  return {
-    neededPx,
-    arcMinutes,
-    warning: `The digits are too small for ${metres(pathM)}. On this screen they read well up to ${metres(reachM)}${way}.`,
-  };
+  const key = viewing.mirrorToScreenM ? 'drill.tooSmallByMirror' : 'drill.tooSmall';
+  return { neededPx, arcMinutes, warning: say(key, { distance: metres(pathM), reach: metres(reachM) }) };
 }
 
 function metres(distanceM: number): string {
-  return `${new Intl.NumberFormat(undefined, { maximumFractionDigits: 1 }).format(Math.floor(distanceM * 10) / 10)} m`;
+  return formatDistance(Math.floor(distanceM * 10) / 10, 'metric');
 }
 
 function checkAbove0(numbers: Record<string, number>): void {

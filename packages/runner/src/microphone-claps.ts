@@ -1,8 +1,6 @@
+import { say } from '@larkhold/words';
 import { createClapDetector } from './clap-detector.ts';
 import type { PressSource } from './press-source.ts';
-
-const REFUSED = 'The microphone is not allowed or not there. Claps are not heard; use a key or the screen.';
-const GONE = 'The microphone is gone. Claps are not heard; use a key or the screen.';
 
 /**
  * Claps and loud clicks heard by the microphone. The sound is judged on this device as it comes in; nothing of it is stored or sent.
@@ -17,7 +15,7 @@ export function microphoneClaps(): PressSource {
       open(
         () => isOver,
         () => onPress('Clap'),
-        () => onTrouble?.(GONE),
+        () => onTrouble?.(say('drill.microphoneGone')),
       ).then(
         (close) => {
           letGo = close;
@@ -25,7 +23,7 @@ export function microphoneClaps(): PressSource {
           else onTrouble?.(undefined);
         },
         () => {
-          if (!isOver) onTrouble?.(REFUSED);
+          if (!isOver) onTrouble?.(say('drill.noMicrophone'));
         },
       );
       return () => {

@@ -11,7 +11,7 @@ export function keepScreenOn(onTrouble: (message: string) => void): () => void {
   const tell = () => {
     if (isTold || isOver) return;
     isTold = true;
-    onTrouble('This device may switch the screen off. Set it to stay on, or follow the sound.');
+    onTrouble(say('drill.screenMaySleep'));
   };
   const take = async () => {
     if (isOver || document.visibilityState !== 'visible') return;
@@ -38,3 +38,5 @@ export function keepScreenOn(onTrouble: (message: string) => void): () => void {
     lock?.release().catch(() => undefined);
   };
 }
+
+import { say } from '@larkhold/words';

@@ -1,4 +1,5 @@
 import { parseCount } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from './page-styles.ts';
@@ -56,7 +57,7 @@ export class CountField extends LitElement {
 
   override render() {
     const { name, value, step } = this;
-    return html`<button type="button" aria-label="${name}: ${step} less" ?disabled=${value === 0} @click=${() => this.#give(value - step)}>−${step}</button
+    return html`<button type="button" aria-label=${say('field.less', { name: name, step: say('field.plain', { n: step }) })} ?disabled=${value === 0} @click=${() => this.#give(value - step)}>−${step}</button
       ><input
         inputmode="numeric"
         autocomplete="off"
@@ -66,7 +67,7 @@ export class CountField extends LitElement {
         .value=${value === 0 ? '' : String(value)}
         @focus=${this.#onFocus}
         @input=${this.#onInput}
-      /><button type="button" aria-label="${name}: ${step} more" @click=${() => this.#give(value + step)}>+${step}</button>`;
+      /><button type="button" aria-label=${say('field.more', { name: name, step: say('field.plain', { n: step }) })} @click=${() => this.#give(value + step)}>+${step}</button>`;
   }
 
   #give(value: number): void {

@@ -1,5 +1,5 @@
 import type { DayMark } from '@larkhold/engine';
-import { formatCounted } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { css, html, LitElement, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { pageStyles } from './page-styles.ts';
@@ -43,7 +43,7 @@ export class DayStrip extends LitElement {
     const count = (mark: DayMark) => days.filter((day) => day.mark === mark).length;
     const gaps = Math.floor((days.length - 1) / 7);
     const width = days.length * STEP + gaps * 6;
-    const words = `Of the last ${formatCounted(days.length, 'day')}: a drill on ${count('drill')}, other work on ${count('other')}.`;
+    const words = say('field.strip', { days: days.length, drills: count('drill'), others: count('other') });
     return html`<svg viewBox="0 0 ${width} 22" role="img" aria-label=${words}>
         ${days.map(({ mark }, index) => this.#mark(mark, index * STEP + Math.floor(index / 7) * 6))}
       </svg>

@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import { css, html, LitElement } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from './page-styles.ts';
@@ -55,7 +56,7 @@ export class FileDrop extends LitElement {
         ?multiple=${this.isMany}
         @change=${this.#onPick}
       />
-      <span>or drop ${this.isMany ? 'files' : 'it'} here</span>
+      <span>${say('field.drop', { files: this.isMany ? 'files' : 'other' })}</span>
     </div>`;
   }
 

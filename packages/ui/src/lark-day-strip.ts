@@ -1,5 +1,5 @@
 import { dayNumber, dayOfNumber, type Journal } from '@larkhold/engine';
-import { formatCounted } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 
@@ -68,7 +68,7 @@ export class LarkDayStrip extends LitElement {
       <svg viewBox="0 0 ${DAYS * STEP} 30" aria-hidden="true">
         ${marks}${svg`<path class="today" d="M${(DAYS - 1) * STEP + 1.5} 28h9"></path>`}
       </svg>
-      <figcaption>Drilled on ${formatCounted(count, 'day')} of the last ${DAYS}.</figcaption>
+      <figcaption>${say('field.drilledOn', { n: count, of: DAYS })}</figcaption>
     </figure>`;
   }
 }

@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from './page-styles.ts';
@@ -43,7 +44,7 @@ export class LarkSketchPad extends LitElement {
 
   @property({ attribute: false }) strokes: Strokes = [];
   @property({ type: Boolean }) isFixed = false;
-  @property() words = 'Sketch';
+  @property() words = say('field.sketch');
   /** The drawing while a pointer draws on it; a redraw of the page that gives `strokes` anew must not take the line away. */
   @state() private drawn: Strokes | undefined;
   #pointer: number | undefined;
@@ -51,7 +52,7 @@ export class LarkSketchPad extends LitElement {
   override render() {
     const { isFixed } = this;
     const strokes = this.drawn ?? this.strokes;
-    const count = strokes.length === 1 ? '1 stroke' : `${strokes.length} strokes`;
+    const count = say('field.strokes', { n: strokes.length });
     return html`${svg`<svg
         class=${isFixed ? '' : 'open'}
         viewBox="0 0 ${SIZE} ${SIZE}"
@@ -67,10 +68,10 @@ export class LarkSketchPad extends LitElement {
           ? nothing
           : html`<div class="row">
               <button type="button" ?disabled=${strokes.length === 0} @click=${() => this.#change(strokes.slice(0, -1))}>
-                Take back a stroke
+                ${say('field.takeBack')}
               </button>
               <button type="button" class="quiet" ?disabled=${strokes.length === 0} @click=${() => this.#change([])}>
-                Clear
+                ${say('field.clear')}
               </button>
             </div>`
       }`;

@@ -1,5 +1,5 @@
 import type { Timeline } from '@larkhold/engine';
-import { formatDuration } from '@larkhold/words';
+import { formatDuration, say } from '@larkhold/words';
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 
@@ -67,7 +67,7 @@ export class LarkTimelinePicture extends LitElement {
         return `M${from} ${HEIGHT}V${top}H${to}V${HEIGHT}Z`;
       });
     const holds = timeline.steps.filter(({ kind }) => kind === 'hold').length;
-    const words = `${holds} holds in ${formatDuration(timeline.durationMs)}, drawn to scale`;
+    const words = say('field.timeline', { n: holds, ms: timeline.durationMs });
     return html`<figure>
       <svg viewBox="0 0 ${WIDTH} ${HEIGHT}" preserveAspectRatio="none" role="img" aria-label=${words}>
         ${svg`<path d=${bars.join('')}></path><path class="ground" d="M0 ${HEIGHT - 0.5}H${WIDTH}"></path>`}

@@ -1,13 +1,9 @@
+import { say } from '@larkhold/words';
 import { css, html, LitElement } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from './page-styles.ts';
 
-const questions = [
-  'Backstop: it stops every arrow, also one that misses the butt.',
-  'Surroundings: nothing and nobody behind, beside or above.',
-  'Bystanders: people and animals are behind the line, and know.',
-  'Light: the butt and the ground before it are well lit.',
-] as const;
+const questions = ['range.backstop', 'range.surroundings', 'range.bystanders', 'range.light'] as const;
 
 /**
  * What to look at before arrows are shot at home. Only words: it judges nothing. It is put away for one place at a time.
@@ -41,22 +37,21 @@ export class RangeCheck extends LitElement {
   @property() place = '';
 
   override render() {
-    return html`<aside class="notice" aria-label="Shooting at home">
+    return html`<aside class="notice" aria-label=${say('range.shooting')}>
       <p>
-        <strong>Shooting at home?</strong> Local rules and your club's rules come first. Then check backstop, surroundings, bystanders and
-        light.
+        <strong>${say('range.question')}</strong> ${say('range.rules')}
       </p>
       <details>
-        <summary>What to check</summary>
+        <summary>${say('range.what')}</summary>
         <ul>
-          ${questions.map((line) => html`<li>${line}</li>`)}
+          ${questions.map((key) => html`<li>${say(key)}</li>`)}
         </ul>
-        <p>If one line is not true, do not shoot.</p>
+        <p>${say('range.ifNot')}</p>
       </details>
       ${
         this.place === ''
-          ? html`<p class="dim small">Name the place, and this can be put away for it.</p>`
-          : html`<button type="button" class="quiet" @click=${this.#onDismiss}>Checked: put this away for ${this.place}</button>`
+          ? html`<p class="dim small">${say('range.namePlace')}</p>`
+          : html`<button type="button" class="quiet" @click=${this.#onDismiss}>${say('range.checked', { place: this.place })}</button>`
       }
     </aside>`;
   }

@@ -1,6 +1,6 @@
 import type { TrendKind, TrendPoint } from '@larkhold/engine';
 import { weekListing } from '@larkhold/engine';
-import { formatDay, type TrendWords, trendWords } from '@larkhold/words';
+import { formatDay, say, type TrendWords, trendWords } from '@larkhold/words';
 import { css, html, LitElement, nothing, type PropertyValues, unsafeCSS } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import uPlot from 'uplot';
@@ -128,21 +128,21 @@ export class TrendChart extends LitElement {
       ${words.about ? html`<p class="dim small">${words.about}</p>` : nothing}
       ${
         known.length === 0
-          ? html`<p class="dim">Nothing yet.</p>`
+          ? html`<p class="dim">${say('field.nothingYet')}</p>`
           : html`<div class="plot" role="img" aria-label=${this.#summary(words, known)} @click=${this.#openHovered}></div>
               <details @toggle=${this.#onToggle}>
-                <summary>${words.name} as a table</summary>
+                <summary>${say('field.asTable', { name: words.name })}</summary>
                 ${this.isOpen ? this.#table(words, known) : nothing}
               </details>`
       }`;
   }
 
   #table(words: TrendWords, known: readonly TrendPoint[]) {
-    return html`<div class="rows" tabindex="0" role="region" aria-label="${words.name}, table">
+    return html`<div class="rows" tabindex="0" role="region" aria-label=${say('field.table', { name: words.name })}>
       <table aria-label=${words.name}>
         <thead class="visually-hidden">
           <tr>
-            <th scope="col">${this.step === 'day' ? 'Day' : 'Week'}</th>
+            <th scope="col">${this.step === 'day' ? say('field.day') : say('field.week')}</th>
             <th scope="col">${words.name}</th>
           </tr>
         </thead>
@@ -163,15 +163,21 @@ export class TrendChart extends LitElement {
   }
 
   #pointWords({ day }: TrendPoint): string {
-    return this.step === 'day' ? formatDay(day, 'year') : `week to ${formatDay(day, 'year')}`;
+    return this.step === 'day' ? formatDay(day, 'year') : say('field.weekTo', { day });
   }
 
   #summary({ name, format }: TrendWords, known: readonly TrendPoint[]): string {
     const values = known.map(({ values }) => values[this.kind] ?? 0);
     const [first, last] = [known[0], known.at(-1)];
     if (!first || !last) return name;
-    const span = `${formatDay(first.day, 'year')} to ${formatDay(last.day, 'year')}`;
-    return `${name}, ${span}: last ${format(values.at(-1) ?? 0)}, least ${format(Math.min(...values))}, most ${format(Math.max(...values))}`;
+    const span = say('field.span', { first: first.day, last: last.day });
+    return say('field.summary', {
+      name,
+      span: span,
+      last: format(values.at(-1) ?? 0),
+      least: format(Math.min(...values)),
+      most: format(Math.max(...values)),
+    });
   }
 
   #draw(): void {

@@ -34,7 +34,7 @@ test('focus and shot process stand on the line, in words and drawn', async () =>
   );
   expect(root.querySelector('.focus')?.textContent).toBe('Low front shoulder');
   expect([...root.querySelectorAll('li')].map(({ textContent }) => textContent)).toEqual(['Stance', 'Set-up']);
-  expect(names).toEqual(['Sketch of the focus, 1 stroke', 'Sketch of the shot process, 1 stroke']);
+  expect(names).toEqual(['Sketch of the focus, 1\u00a0stroke', 'Sketch of the shot process, 1\u00a0stroke']);
   expect((await axe.run(element)).violations.map(({ id }) => id)).toEqual([]);
 });
 

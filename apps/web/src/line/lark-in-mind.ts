@@ -1,4 +1,5 @@
 import { summarizeWeek, weekListing } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -94,10 +95,10 @@ export class LarkInMind extends PlaceElement {
     const hasFocus = focus !== '' || sketch.length > 0;
     const hasSteps = steps.length > 0 || shotSketch.length > 0;
     if (!hasFocus && !hasSteps) return nothing;
-    const focusPicture = drawn('Sketch of the focus', sketch);
-    const stepsPicture = drawn('Sketch of the shot process', shotSketch);
+    const focusPicture = drawn(say('line.focusSketch'), sketch);
+    const stepsPicture = drawn(say('line.processSketch'), shotSketch);
     if (this.isDrilling) {
-      return html`<div class="strip ${kit.viewing.flipped ? 'flipped' : ''}" role="note" aria-label="In mind">
+      return html`<div class="strip ${kit.viewing.flipped ? 'flipped' : ''}" role="note" aria-label=${say('line.inMind')}>
         ${focusPicture}
         <div>
           ${focus ? html`<p class="words">${focus}</p>` : nothing}
@@ -110,7 +111,7 @@ export class LarkInMind extends PlaceElement {
       hasFocus
         ? html`<section class="part" aria-labelledby="focus">
             <div>
-              <h2 id="focus">Focus of the week</h2>
+              <h2 id="focus">${say('line.focus')}</h2>
               <p class="focus">${focus}</p>
             </div>
             ${focusPicture}
@@ -121,7 +122,7 @@ export class LarkInMind extends PlaceElement {
       hasSteps
         ? html`<section class="part" aria-labelledby="steps">
             <div>
-              <h2 id="steps">Shot process</h2>
+              <h2 id="steps">${say('line.shotProcess')}</h2>
               <ol>
                 ${steps.map((step) => html`<li>${step}</li>`)}
               </ol>

@@ -14,7 +14,7 @@ import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { formatDay } from '@larkhold/words';
+import { formatDay, pieces, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
@@ -133,14 +133,14 @@ export class LarkLine extends PlaceElement {
     return html`<header>
         <p class="dim">${formatDay(view.today)}</p>
         <h1>${chosen.title}</h1>
-        <p class="small"><a class="dim" href=${hrefOf('rack')}>Another program</a> · <a class="dim" href=${planHref(idOf(chosen))}>The coming weeks</a></p>
+        <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
       </header>
       ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
       ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
       <lark-prescription .prescription=${prescription} .units=${view.kit.units}>
         <div class="start">
-          <button class="main begin" @click=${() => this.#begin(app, prescription)}>Begin</button>
-          <p class="dim small keys">or press Space or Enter</p>
+          <button class="main begin" @click=${() => this.#begin(app, prescription)}>${say('line.begin')}</button>
+          <p class="dim small keys">${say('line.orKeys')}</p>
         </div>
       </lark-prescription>
       <lark-in-mind></lark-in-mind>
@@ -153,7 +153,7 @@ export class LarkLine extends PlaceElement {
 
   #minutes() {
     return html`<fieldset class="minutes">
-      <legend>I have</legend>
+      <legend>${say('line.iHave')}</legend>
       <div class="row">
         ${[undefined, ...minuteChoices].map(
           (minutes) => html`<button
@@ -162,7 +162,7 @@ export class LarkLine extends PlaceElement {
               this.minutes = minutes;
             }}
           >
-            ${minutes === undefined ? 'time for all' : `${minutes} min`}
+            ${minutes === undefined ? say('line.timeForAll') : say('line.minutes', { ms: minutes * 60_000 })}
           </button>`,
         )}
       </div>
@@ -171,7 +171,7 @@ export class LarkLine extends PlaceElement {
 
   #elsewhere(running: RunningDrill | undefined) {
     return html`<div class="notice elsewhere" role="status">
-      <p><strong>${running?.program ?? 'A drill'}</strong> runs in another tab of this browser. Go on there, or end it there before you begin here.</p>
+      <p>${pieces('line.elsewhere', { title: html`<strong>${running?.program ?? say('line.aDrill')}</strong>` })}</p>
     </div>`;
   }
 
@@ -179,15 +179,15 @@ export class LarkLine extends PlaceElement {
     const snapshot = resumable(running);
     const record = app.view.journal.drills.find(({ id }) => id === running.recordId);
     const count = record?.reps.length ?? 0;
-    return html`<div class="notice interrupted" role="group" aria-label="Interrupted drill">
-      <p><strong>${running.program}</strong> was interrupted. ${count > 0 ? `What you did up to rep ${count} is logged.` : 'No rep had ended.'}</p>
+    return html`<div class="notice interrupted" role="group" aria-label=${say('line.interruptedDrill')}>
+      <p>${pieces('line.interrupted', { title: html`<strong>${running.program}</strong>`, logged: count > 0 ? say('line.loggedTo', { rep: count }) : say('line.noRepEnded') })}</p>
       <div class="row">
         ${
           snapshot
-            ? html`<button @click=${() => this.#fill(app, { ...drillOf(running), resumeFrom: snapshot })}>Go on with it</button>`
+            ? html`<button @click=${() => this.#fill(app, { ...drillOf(running), resumeFrom: snapshot })}>${say('line.goOn')}</button>`
             : nothing
         }
-        <button class="quiet" @click=${() => this.#close(app, running)}>Close it</button>
+        <button class="quiet" @click=${() => this.#close(app, running)}>${say('line.closeIt')}</button>
       </div>
     </div>`;
   }
@@ -199,7 +199,7 @@ export class LarkLine extends PlaceElement {
       <button
         @click=${() => act.saveFile(`${fileNameOf(record.program)}-${record.date}.json`, `${JSON.stringify(record, null, 2)}\n`)}
       >
-        Save this drill as a file
+        ${say('line.saveAsFile')}
       </button>
     </p>`;
   }
@@ -219,9 +219,7 @@ export class LarkLine extends PlaceElement {
     const isStale = drill.resumeFrom !== undefined && running?.recordId !== drill.resumeFrom.id;
     if (!isOurs || isStale || !this.isConnected) {
       if (isOurs) app.act.freeDrill();
-      this.said = isStale
-        ? 'That drill went on in another tab.'
-        : 'Not begun: a drill runs in another tab of this browser.';
+      this.said = isStale ? say('line.wentOn') : say('line.notBegun');
       return;
     }
     this.said = '';
@@ -236,7 +234,7 @@ export class LarkLine extends PlaceElement {
       this.drill = undefined;
       app.act.setDrilling(false);
       app.act.freeDrill();
-      this.said = `This drill can't be run: ${error instanceof Error ? error.message : String(error)}`;
+      this.said = say('line.cannotRun', { why: error instanceof Error ? error.message : String(error) });
     }
   }
 
@@ -288,7 +286,7 @@ export class LarkLine extends PlaceElement {
       await app.act.putDrill(record);
       this.finished = record;
     } else {
-      this.said = 'Stopped before the first rep ended. Nothing was logged.';
+      this.said = say('line.stoppedEarly');
     }
     await app.act.putRunning(undefined);
     app.act.freeDrill();

@@ -1,7 +1,7 @@
 import type { PrescribedBlock, Prescription, Reason } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
 import type { Units } from '@larkhold/words';
-import { doseLine, lengthLine, type NumberPiece, type Piece, restLine } from '@larkhold/words';
+import { doseLine, lengthLine, type NumberPiece, type Piece, restLine, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { whyLine, whyStyles } from '../shell/why-line.ts';
@@ -102,7 +102,7 @@ export class LarkPrescription extends LitElement {
       ${first ? html`<p class="caution">${first}</p>` : nothing}
       <slot></slot>
       <div class="folds">
-        ${this.#fold('Warm-up', warmUp)} ${this.#fold('Before you draw', more)} ${this.#fold('Cool-down', coolDown)}
+        ${this.#fold('Warm-up', warmUp)} ${this.#fold(say('line.beforeDraw'), more)} ${this.#fold('Cool-down', coolDown)}
       </div>`;
   }
 
@@ -127,7 +127,7 @@ export class LarkPrescription extends LitElement {
 
   #why(reasons: readonly Reason[]) {
     if (reasons.length === 0) return nothing;
-    return html`<ul class="why" aria-label="Why">
+    return html`<ul class="why" aria-label=${say('line.why')}>
       ${reasons.map(({ change }) => html`<li>${change}</li>`)}
     </ul>`;
   }

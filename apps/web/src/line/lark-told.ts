@@ -1,6 +1,6 @@
 import type { DrillRecord, Prescription } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
-import { drillWords, formatReps, placeOfRep, repWords } from '@larkhold/words';
+import { drillWords, formatReps, placeOfRep, repWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { hrefOf } from '../shell/routing.ts';
@@ -56,22 +56,22 @@ export class LarkTold extends LitElement {
       const words = repWords(rep);
       return words === undefined ? [] : [`${placeOfRep(rep, record)}. ${words}`];
     });
-    return html`<h1 tabindex="-1">Logged</h1>
+    return html`<h1 tabindex="-1">${say('line.logged')}</h1>
       <p class="words">${drillWords(record)}</p>
       <ul class="reps">
         ${odd.map((words) => html`<li>${words}</li>`)}
       </ul>
       <section aria-labelledby="next">
-        <h2 id="next">Next time</h2>
+        <h2 id="next">${say('line.nextTime')}</h2>
         ${next.blocks.map((block) => html`<p class="next">${formatReps(block)}</p>`)}
-        <ul class="why" aria-label="Why">
+        <ul class="why" aria-label=${say('line.why')}>
           ${next.reasons.map(({ change }) => html`<li>${change}</li>`)}
         </ul>
-        ${record.pain ? html`<p class="words">There was pain. Rest it; if it stays, see a doctor or a physiotherapist.</p>` : nothing}
+        ${record.pain ? html`<p class="words">${say('line.pain')}</p>` : nothing}
       </section>
       <div class="row">
-        <button class="main" @click=${() => this.dispatchEvent(new CustomEvent('lark-told'))}>Done</button>
-        <a class="button" href=${hrefOf('journal', record.id)}>See it in the journal</a>
+        <button class="main" @click=${() => this.dispatchEvent(new CustomEvent('lark-told'))}>${say('line.done')}</button>
+        <a class="button" href=${hrefOf('journal', record.id)}>${say('line.inJournal')}</a>
       </div>`;
   }
 }

@@ -44,7 +44,9 @@ test('with a longest hold in the kit there is a curve to scale, in words too, wi
   await trial.state.app?.act.changeKit({ maxHoldSeconds: 20 });
   await expect.poll(() => curve()?.querySelector('svg')?.getAttribute('role')).toBe('img');
   // Holds of 30 s fail at 20 s for who can hold 20 s.
-  expect(textOf(curve()?.querySelector('.words'))).toBe('By the estimate you could no longer hold in rep 1 of set 1, after 20 s.');
+  expect(textOf(curve()?.querySelector('.words'))).toBe(
+    'By the estimate you could no longer hold in rep 1 of set 1, after 20 s.',
+  );
   expect(curve()?.querySelector('svg')?.getAttribute('aria-label')?.replaceAll('\u00a0', ' ')).toContain('after 20 s');
   expect(textOf(curve()?.querySelector('.caution'))).toContain('It was not calibrated on archers');
   const failsAt = curve()?.querySelector('.fails')?.getAttribute('x1');

@@ -1,4 +1,4 @@
-import { ribbonRepWords, ribbonWords } from '@larkhold/words';
+import { ribbonRepWords, ribbonWords, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { placeRibbon, RIBBON, type RibbonPlaces, ROW } from './ribbon-places.ts';
@@ -69,7 +69,7 @@ export class LarkHoldRibbon extends LitElement {
     return html`<div
       role="slider"
       tabindex="0"
-      aria-label=${`Reps. ${this.#words}`}
+      aria-label=${say('field.ribbonReps', { words: this.#words })}
       aria-valuemin="1"
       aria-valuemax=${this.reps.length}
       aria-valuenow=${at + 1}

@@ -1,5 +1,5 @@
 import type { Outcome } from '@larkhold/engine';
-import { formatSeconds, outcomeName, shortReasonName } from '@larkhold/words';
+import { formatSeconds, outcomeName, say, shortReasonName } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { RibbonRep, ShortReason } from './ribbon-rep.ts';
@@ -86,7 +86,7 @@ export class LarkRepAnswer extends LitElement {
     if (!rep) return nothing;
     return html`<span class="rep"
         ><span class="place">${place}</span>
-        <span class="held">${formatSeconds(rep.heldMs)} of ${formatSeconds(rep.prescribedMs)}</span></span
+        <span class="held">${say('field.heldOf', { held: formatSeconds(rep.heldMs), asked: formatSeconds(rep.prescribedMs) })}</span></span
       >
       <div class="outcomes" role="group" aria-label=${place}>
         ${outcomes.map((outcome) => this.#button(outcomeName(outcome), rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
@@ -95,8 +95,8 @@ export class LarkRepAnswer extends LitElement {
   }
 
   #why(rep: RibbonRep, place: string) {
-    return html`<div class="why" role="group" aria-label=${`Why, ${place}`}>
-      <span class="held" aria-hidden="true">Why?</span>
+    return html`<div class="why" role="group" aria-label=${say('field.whyPlace', { place: place })}>
+      <span class="held" aria-hidden="true">${say('field.whyQuestion')}</span>
       ${reasons.map((why) =>
         this.#button(shortReasonName(why), rep.why === why, () =>
           this.#tell('lark-why', { why: rep.why === why ? undefined : why }),

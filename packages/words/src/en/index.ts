@@ -1,11 +1,18 @@
+import { after } from './after.ts';
+import { app } from './app.ts';
 import { day } from './day.ts';
 import { dose } from './dose.ts';
+import { drill } from './drill.ts';
+import { effort } from './effort.ts';
 import { feel } from './feel.ts';
+import { field } from './field.ts';
+import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
+import { range } from './range.ts';
 import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
 import { ribbon } from './ribbon.ts';
@@ -27,4 +34,11 @@ export const en = {
   ...phase,
   ...press,
   ...ribbon,
+  ...effort,
+  ...after,
+  ...drill,
+  ...learn,
+  ...field,
+  ...range,
+  ...app,
 } as const;

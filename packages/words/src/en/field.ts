@@ -1,0 +1,27 @@
+/**  */
+export const field = {
+  'field.less': '{name}: {step} less',
+  'field.more': '{name}: {step} more',
+  'field.plain': '{n, number}',
+  'field.drop': 'or drop {files, select, files {files} other {it}} here',
+  'field.drilledOn': 'Drilled on {n, plural, one {# day} other {# days}} of the last {of, number}.',
+  'field.strip':
+    'Of the last {days, plural, one {# day} other {# days}}: a drill on {drills, number}, other work on {others, number}.',
+  'field.sketch': 'Sketch',
+  'field.strokes': '{n, plural, one {# stroke} other {# strokes}}',
+  'field.takeBack': 'Take back a stroke',
+  'field.clear': 'Clear',
+  'field.timeline': '{n, plural, one {# hold} other {# holds}} in {ms, number, duration}, drawn to scale',
+  'field.ribbonReps': 'Reps. {words}',
+  'field.heldOf': '{held} of {asked}',
+  'field.whyQuestion': 'Why?',
+  'field.whyPlace': 'Why, {place}',
+  'field.nothingYet': 'Nothing yet.',
+  'field.asTable': '{name} as a table',
+  'field.table': '{name}, table',
+  'field.day': 'Day',
+  'field.week': 'Week',
+  'field.weekTo': 'week to {day, date, year}',
+  'field.span': '{first, date, year} to {last, date, year}',
+  'field.summary': '{name}, {span}: last {last}, least {least}, most {most}',
+} as const;
