@@ -139,7 +139,7 @@ describe('the schema and the reader', () => {
           }
         }
       }),
-      { seed: 1_120_555, numRuns: 4000 },
+      { seed: 1_120_555, numRuns: 6000 },
     );
     expect(seen.bothOpen).toBeGreaterThan(300);
     expect(seen.bothRefuse).toBeGreaterThan(1000);

@@ -58,6 +58,7 @@ export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.t
 export * from './program/built-in-programs.ts';
 export * from './program/format-program.ts';
 export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
+export { nextPrograms } from './program/next-programs.ts';
 export * from './program/parse-program.ts';
 export type { Problem } from './program/problem.ts';
 export * from './program/program.ts';

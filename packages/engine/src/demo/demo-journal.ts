@@ -26,7 +26,7 @@ export interface DemoJournalInput {
   endDay: string;
   /** The rack, the gentlest program first; at least one. */
   programs: readonly Program[];
-  /** Title or id of the program that is drilled most; default the first with a bow, else the first. */
+  /** Title or id of the program that is drilled most; default the one called Holding, else the first with a bow, else the first. */
   program?: string;
   /** Another whole number gives another diary; default 7. */
   seed?: number;
@@ -120,7 +120,8 @@ function choosePrograms({ programs, program }: DemoJournalInput) {
   const wanted = programs.find((one) => one.id === program || one.title === program);
   if (program !== undefined && wanted === undefined)
     throw new RangeError(`program is '${program}'; expected the title or id of one of the programs`);
-  const main = wanted ?? programs.find((one) => one.tool === 'bow') ?? first;
+  const usual = programs.find((one) => one.title === 'Holding') ?? programs.find((one) => one.tool === 'bow');
+  const main = wanted ?? usual ?? first;
   return { starter: first, main, test: programs.find((one) => one.title === 'Baseline test') ?? main };
 }
 

@@ -69,6 +69,33 @@ describe('rules of the ladder', () => {
     expect(problemsOfBlock({ ladder: { rungs } })).toEqual([]);
   });
 
+  const longerButFewer = [
+    { raise: 'hold', by: 5, until: 35, resets: { reps: 4 } },
+    { raise: 'hold', by: 5, until: 40, resets: { reps: 3 } },
+    { raise: 'addedWeight', by: 2, until: 4, resets: { hold: 30, reps: 5 } },
+  ];
+
+  it('lets a longer hold come with fewer reps, and gives them back with the next start', () => {
+    expect(problemsOfBlock({ ladder: { rungs: longerButFewer } })).toEqual([]);
+  });
+
+  it.each([
+    ['more reps than the block has', 6],
+    ['the reps that it has already', 5],
+  ])('refuses a reset to %s', (_, reps) => {
+    const rungs = [{ ...longerButFewer[0], resets: { reps } }];
+    expect(problemsOfBlock({ ladder: { rungs } })).toMatchObject([
+      { pointer: '/blocks/0/ladder/rungs/0/resets/reps', message: expect.stringMatching(/below the block's own, 5/) },
+    ]);
+  });
+
+  it('refuses fewer reps for a hold that comes back with every rep', () => {
+    const rungs = [longerButFewer[0], { raise: 'reps', by: 1, until: 8, resets: { hold: 30 } }];
+    expect(problemsOfBlock({ ladder: { rungs } })).toMatchObject([
+      { pointer: '/blocks/0/ladder/rungs/1/resets', message: expect.stringMatching(/never end/) },
+    ]);
+  });
+
   it('refuses a rung whose resets undo its own climb', () => {
     const rungs = [
       { raise: 'hold', by: 5, until: 45 },

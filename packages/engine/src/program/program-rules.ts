@@ -143,14 +143,8 @@ function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
       breaks.push({ path: [...at, 'resets'], message });
     }
     for (const [lever, value] of Object.entries(rung.resets ?? {}) as [Lever, number][]) {
-      if (lever === rung.raise) {
-        breaks.push({ path: [...at, 'resets', lever], message: 'A rung cannot set back what it raises itself.' });
-      } else if (!earlier.some(({ raise, until }) => raise === lever && value < until)) {
-        breaks.push({
-          path: [...at, 'resets', lever],
-          message: `Expected a value below the "until" of an earlier rung that raises ${lever}. Found ${value}.`,
-        });
-      }
+      const message = faultOfReset(rung, lever, value, block, earlier);
+      if (message) breaks.push({ path: [...at, 'resets', lever], message });
     }
   });
   layoff.forEach((entry, index) => {
@@ -163,6 +157,22 @@ function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
     }
   });
   return breaks;
+}
+
+/** A reset takes something back: what an earlier rung raised, or some of the block's own; else it does nothing, or makes a climb of its own. */
+function faultOfReset(
+  { raise }: Rung,
+  lever: Lever,
+  value: number,
+  block: Block,
+  earlier: readonly Rung[],
+): string | undefined {
+  if (lever === raise) return 'A rung cannot set back what it raises itself.';
+  const own = block[lever];
+  const isRaised = earlier.some((rung) => rung.raise === lever && value < rung.until);
+  const isLowered = earlier.some(({ resets }) => (resets?.[lever] ?? own) < value);
+  if (isRaised || value < own || (value === own && isLowered)) return undefined;
+  return `Expected a value below the "until" of an earlier rung that raises ${lever}, or below the block's own, ${own}. Found ${value}.`;
 }
 
 /** A rung takes over where the last one on its lever ended, so it must end higher. */
