@@ -93,7 +93,7 @@ module.exports = {
       name: 'no-unresolvable',
       severity: 'error',
       from: {},
-      to: { couldNotResolve: true, pathNot: '^(virtual:|https?:|vite-plugin-pwa/client)' },
+      to: { couldNotResolve: true, pathNot: '^(virtual:|https?:|vite-plugin-pwa/client|.*\\?url$)' },
     },
     ...packageRules,
     ...roomRules,

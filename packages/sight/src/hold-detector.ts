@@ -14,6 +14,7 @@ const DRAWN_FROM = 1.02;
 /** Up to here an undrawn bow can look drawn to the model, so that an uncalibrated hold must last longer to be believed. */
 const CLEARLY_DRAWN_FROM = 1.2;
 const DOUBTFUL_HOLD_MS = 2_500;
+const LASTING_DOUBT_MS = 4_000;
 /** Once full draw is known, a hold begins above this part of it and ends below the other one. */
 const DRAWN_RATIO = 0.88;
 const UNDRAWN_RATIO = 0.8;
@@ -120,12 +121,13 @@ export function createHoldDetector(): HoldDetector {
 
   function startHold(atMs: number, light: number | undefined): SightEvent[] {
     const held = samples.filter((sample) => sample.atMs >= risenAtMs);
-    const wrists = median(held.map(({ stance }) => stance.worstWrist));
+    const wrists = median(
+      held.filter((sample) => sample.atMs > atMs - SHORTEST_HOLD_MS).map((sample) => sample.stance.worstWrist),
+    );
     if (wrists < LEAST_WRIST_SCORE) {
       // Hands pass in front of each other while a bow is raised: only a lasting doubt is worth a word.
-      return atMs - risenAtMs < DOUBTFUL_HOLD_MS
-        ? []
-        : refuse((light ?? 255) < DARK ? 'moreLight' : 'turnSideOn', atMs);
+      if (atMs - risenAtMs < LASTING_DOUBT_MS) return [];
+      return refuse((light ?? 255) < DARK ? 'moreLight' : 'turnSideOn', atMs);
     }
     level = median(held.filter((sample) => sample.atMs > atMs - SHORTEST_HOLD_MS * 0.6).map(({ spread }) => spread));
     // Looked for from the confirmed hold backwards: the last sample that was not yet at the hold's level.

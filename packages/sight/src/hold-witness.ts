@@ -32,6 +32,8 @@ export interface WitnessFrame {
 /** Puts the model's word and the pixels' together: the model decides whether, the pixels decide when. */
 export interface HoldWitness {
   push(now: WitnessFrame): WitnessEvent[];
+  /** No picture has come: after a second a hold counts as lost. */
+  blind(atMs: number): WitnessEvent[];
   /** Torso length, pixels, once it is known. */
   yardstick(): number | undefined;
 }
@@ -91,6 +93,15 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
   }
 
+  function tell(seen: readonly SightEvent[], now: TimedFrame | undefined): WitnessEvent[] {
+    return seen.flatMap((event): WitnessEvent[] => {
+      if (event.type === 'drawn' && now !== undefined) return [begin(event, now)];
+      if (event.type === 'letDown') return end(event);
+      if (event.type === 'lost') return [event, ...forget()];
+      return [event];
+    });
+  }
+
   function forget(): [] {
     tracks = undefined;
     hold = undefined;
@@ -106,18 +117,14 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
 
   return {
     yardstick: detector.yardstick,
+    blind: (atMs) => tell(detector.push(atMs, undefined), undefined),
     push({ atMs, frame, points }) {
       const now = { atMs, frame };
       tracks?.push(now);
       if (points) latest = points;
       const seen = points === undefined ? [] : detector.push(atMs, points ?? undefined, brightnessOf(frame));
       if (seen.length === 0 && endsSurely()) seen.push(...detector.endHold(atMs));
-      const events = seen.flatMap((event): WitnessEvent[] => {
-        if (event.type === 'drawn') return [begin(event, now)];
-        if (event.type === 'letDown') return end(event);
-        if (event.type === 'lost') return [event, ...forget()];
-        return [event];
-      });
+      const events = tell(seen, now);
       recent = [...recent.filter((one) => one.atMs > atMs - REMEMBERED_MS), now];
       return events;
     },

@@ -1,0 +1,3 @@
+import { runSightWorker } from '@larkhold/sight/in-worker';
+
+runSightWorker(self);
