@@ -1,6 +1,6 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
 import { isAsAsked } from '@larkhold/ui';
-import { drillWords, formatTimeOfDay, formatWeight, placeOfRep } from '@larkhold/words';
+import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -120,7 +120,7 @@ export class LarkDrillEntry extends PlaceElement {
           this.picked = event.detail.index;
         }}
       ></lark-hold-ribbon>
-      <p class="hint dim small">Press a stroke to put that rep right.</p>
+      <p class="hint dim small">${say('today.press')}</p>
       <ol class="reps">
         ${record.reps.map((rep, index) => (index === this.picked || !isAsAsked(rep) ? this.#rep(record, rep, index) : nothing))}
       </ol>

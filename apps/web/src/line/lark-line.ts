@@ -11,13 +11,16 @@ import { type AfterDrill, type DrillEvents, LarkDrill } from '@larkhold/runner';
 import type { RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { App } from '../shell/app-context.ts';
+import type { App, AppView } from '../shell/app-context.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { formatDay, pieces, say } from '@larkhold/words';
+import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
+import './minutes-choice.ts';
+import './last-drills.ts';
+import './then-and-now.ts';
 import { idOf } from '@larkhold/engine';
 import { hrefOf, planHref } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
@@ -31,8 +34,6 @@ import './lark-told.ts';
 import { pressSourcesOf } from '../shell/press-sources-of.ts';
 import { runnerSettingsOf } from '../shell/runner-settings-of.ts';
 import { lineStyles } from './line-styles.ts';
-
-const minuteChoices = [2, 5, 10, 15, 20, 30, 45] as const;
 
 /** A drill that fills the screen. */
 interface Drill {
@@ -54,6 +55,8 @@ export class LarkLine extends PlaceElement {
   @state() private said = '';
   #isFocused = false;
   #isTaking = false;
+  /** The next time's numbers, worked out once for a journal. */
+  #next: (Pick<AppView, 'journal' | 'chosen' | 'kit'> & { next: Prescription }) | undefined;
 
   constructor() {
     super();
@@ -130,44 +133,82 @@ export class LarkLine extends PlaceElement {
     const { view } = app;
     const { chosen } = view;
     const prescription = todaysPrescription(view, chosen, this.minutes);
-    return html`<header>
-        <p class="dim">${formatDay(view.today)}</p>
-        <h1>${chosen.title}</h1>
-        <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
-      </header>
-      ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
-      ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
-      <lark-prescription .prescription=${prescription} .units=${view.kit.units}>
-        <div class="start">
-          <button class="main begin" @click=${() => this.#begin(app, prescription)}>${say('line.begin')}</button>
-          <p class="dim small keys">${say('line.orKeys')}</p>
-        </div>
-      </lark-prescription>
-      <lark-in-mind></lark-in-mind>
-      <readiness-choice .prescription=${prescription}></readiness-choice>
-      ${this.#minutes()}
-      <fatigue-fold .prescription=${prescription}></fatigue-fold>
-      <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title}></lark-cue-track>
-      <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>`;
+    const done = doneToday(app);
+    const next = this.#nextTime(app, done ?? cleanRecord(prescription, app));
+    return html`<div class="page">
+      <div class="today">
+        <header>
+          <p class="dim">${formatDay(view.today)}</p>
+          <h1>${chosen.title}</h1>
+          <p>${toolLine(prescription, view.kit)}</p>
+          <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
+        </header>
+        ${view.journal.drills.length === 0 ? html`<p class="first">${say('today.firstRun')}</p>` : nothing}
+        ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
+        ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
+        ${done ? this.#done(done) : nothing}
+        ${
+          done && next
+            ? html`<h2 class="next">${say('line.nextTime')}</h2>
+                <lark-prescription .prescription=${next} .units=${view.kit.units}></lark-prescription>`
+            : html`<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
+                <div class="choices">
+                  <readiness-choice .prescription=${prescription}></readiness-choice>
+                  <minutes-choice
+                    .minutes=${this.minutes}
+                    .prescription=${prescription}
+                    @lark-minutes=${this.#onMinutes}
+                  ></minutes-choice>
+                </div>
+              </lark-prescription>`
+        }
+      </div>
+      ${this.#bar(app, prescription, done)}
+      <div class="beside">
+        <then-and-now .prescription=${prescription} .next=${next}></then-and-now>
+        <lark-in-mind></lark-in-mind>
+        <last-drills .drills=${drillsOf(app)}></last-drills>
+        <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>
+        <fatigue-fold .prescription=${prescription}></fatigue-fold>
+        <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title}></lark-cue-track>
+      </div>
+    </div>`;
   }
 
-  #minutes() {
-    return html`<fieldset class="minutes">
-      <legend>${say('line.iHave')}</legend>
-      <div class="row">
-        ${[undefined, ...minuteChoices].map(
-          (minutes) => html`<button
-            aria-pressed=${this.minutes === minutes ? 'true' : 'false'}
-            @click=${() => {
-              this.minutes = minutes;
-            }}
-          >
-            ${minutes === undefined ? say('line.timeForAll') : say('line.minutes', { ms: minutes * 60_000 })}
-          </button>`,
-        )}
-      </div>
-    </fieldset>`;
+  /** Always on the screen: the one press that begins, and how long it will take. */
+  #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
+    return html`<div class="bar">
+      <p class="length numbers">${say('today.length', { ms: prescription.durationMs })}</p>
+      <button class=${done ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
+        ${done ? say('today.again') : say('line.begin')}
+      </button>
+      <p class="dim small keys">${say('line.orKeys')}</p>
+    </div>`;
   }
+
+  #done(record: DrillRecord) {
+    return html`<section class="done" aria-labelledby="done">
+      <h2 id="done">${say('today.done')}</h2>
+      <p>${drillWords(record)}</p>
+      <lark-hold-ribbon .reps=${record.reps}></lark-hold-ribbon>
+      <p class="small"><a class="dim" href=${hrefOf('journal', record.id)}>${say('line.inJournal')}</a></p>
+    </section>`;
+  }
+
+  /** Tomorrow's numbers, with one more drill in the journal. */
+  #nextTime({ view }: App, record: DrillRecord): Prescription {
+    const kept = this.#next;
+    if (kept?.journal === view.journal && kept.chosen === view.chosen && kept.kit === view.kit) return kept.next;
+    const drills = [...view.journal.drills.filter(({ id }) => id !== record.id), record];
+    const tomorrow = dayOfNumber(dayNumber(view.today) + 1);
+    const next = todaysPrescription({ ...view, journal: { ...view.journal, drills }, today: tomorrow }, view.chosen);
+    this.#next = { journal: view.journal, chosen: view.chosen, kit: view.kit, next };
+    return next;
+  }
+
+  readonly #onMinutes = (event: CustomEvent<{ minutes: number | undefined }>): void => {
+    this.minutes = event.detail.minutes;
+  };
 
   #elsewhere(running: RunningDrill | undefined) {
     return html`<div class="notice elsewhere" role="status">
@@ -337,6 +378,57 @@ export class LarkLine extends PlaceElement {
     const { app } = this;
     if (app) this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
   }
+}
+
+/** The last drill of today with this program, if one was done. */
+function doneToday(app: App): DrillRecord | undefined {
+  return drillsOf(app).findLast(({ date, open, reps }) => date === app.view.today && !open && reps.length > 0);
+}
+
+/** Every drill with the program of today, oldest first. */
+function drillsOf({ view }: App): DrillRecord[] {
+  const id = idOf(view.chosen);
+  return view.journal.drills
+    .filter(({ programId, program }) => (programId ?? program) === id)
+    .toSorted((one, other) => one.startedAt.localeCompare(other.startedAt));
+}
+
+/** Today's drill as it will stand in the journal when every rep is held. */
+function cleanRecord({ blocks, tool }: Prescription, { view }: App): DrillRecord {
+  const reps = blocks.flatMap(({ block, sets, reps, holdMs }) =>
+    Array.from({ length: sets * reps }, (_, index) => ({
+      ...{ block, set: Math.floor(index / reps), rep: index % reps, hand: 'usual' as const },
+      ...{ prescribedMs: holdMs, heldMs: holdMs, outcome: 'held' as const },
+    })),
+  );
+  const { id: programId, title: program } = view.chosen;
+  const at = `${view.today}T06:00:00Z`;
+  return {
+    id: 'clean',
+    program,
+    programId,
+    date: view.today,
+    startedAt: at,
+    endedAt: at,
+    tool,
+    reps,
+    effort: 5,
+    pain: false,
+  };
+}
+
+/** 'Your bow, 38 lb + 2 lb': what is drawn today, and how heavy. */
+function toolLine({ tool: drawn = 'bow', blocks }: Prescription, { drawWeightLbf, units }: AppView['kit']): string {
+  const added = Math.max(0, ...blocks.map(({ addedWeightLbf }) => addedWeightLbf));
+  const tool = drawn === 'light-bow' ? 'light' : drawn;
+  if (drawWeightLbf === undefined || tool !== 'bow') return say('today.tool', { tool });
+  const weight = formatWeight(drawWeightLbf, units);
+  if (added === 0) return say('today.toolWeight', { tool, weight });
+  return say('today.toolAdded', {
+    tool,
+    weight: formatWeight(drawWeightLbf, 'imperial'),
+    added: formatWeight(added, 'imperial'),
+  });
 }
 
 function drillOf({ prescription, program, programId }: RunningDrill): Drill {

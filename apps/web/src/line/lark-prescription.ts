@@ -9,6 +9,9 @@ import { whyLine, whyStyles } from '../shell/why-line.ts';
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;
 
+/** Cautions that every drill has, at the end of the list: warm up and stop on pain, a coach's word comes first. */
+const GENERAL_CAUTIONS = 2;
+
 /** So many characters stand in the largest size across a phone. */
 const SHORT_NUMBERS = 9;
 
@@ -77,10 +80,15 @@ export class LarkPrescription extends LitElement {
       .lines li + li {
         margin-top: 0.4rem;
       }
-      .caution {
+      .cautions {
         margin-top: 1rem;
-        font-weight: 600;
         max-width: 38rem;
+      }
+      .cautions p + p {
+        margin-top: 0.35rem;
+      }
+      .caution {
+        font-weight: 600;
       }
     `,
   ];
@@ -93,16 +101,20 @@ export class LarkPrescription extends LitElement {
     const { prescription } = this;
     if (!prescription) return nothing;
     const { blocks, reasons, cautions, warmUp, coolDown } = prescription;
-    const [first, ...more] = cautions;
+    // What is special to this drill is never folded away; the last two hold for every drill and stand with the warm-up.
+    const [first, ...others] = cautions.slice(0, -GENERAL_CAUTIONS);
+    const general = cautions.slice(-GENERAL_CAUTIONS);
     return html`<div class=${blocks.length > MOST_LARGE ? 'many' : ''}>
         ${blocks.map((block) => this.#block(block, prescription))}
       </div>
       ${this.#why(reasons.filter(({ block }) => block === undefined))}
       ${this.#line('total', lengthLine(prescription), prescription)}
-      ${first ? html`<p class="caution">${first}</p>` : nothing}
+      <div class="cautions">
+        ${first ? html`<p class="caution">${first}</p>` : nothing} ${others.map((caution) => html`<p>${caution}</p>`)}
+      </div>
       <slot></slot>
       <div class="folds">
-        ${this.#fold('Warm-up', warmUp)} ${this.#fold(say('line.beforeDraw'), more)} ${this.#fold('Cool-down', coolDown)}
+        ${this.#fold('Warm-up', warmUp)} ${this.#fold(say('line.beforeDraw'), general)} ${this.#fold('Cool-down', coolDown)}
       </div>`;
   }
 

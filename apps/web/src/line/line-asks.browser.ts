@@ -56,7 +56,8 @@ test('today’s own word is one press: kept in the diary, and its effect and rea
 });
 
 test('two minutes give a drill worth doing, with what was given up', async () => {
-  const minutes = () => [...(line()?.querySelectorAll('.minutes button') ?? [])].find((one) => textOf(one) === '2 min');
+  const choices = () => line()?.querySelector('minutes-choice')?.shadowRoot?.querySelectorAll('.minutes button') ?? [];
+  const minutes = () => [...choices()].find((one) => textOf(one) === '2 min');
   await expect.poll(minutes).toBeTruthy();
   (minutes() as HTMLButtonElement).click();
   // K. Lee: 30 s, rest 60 s. In 120 s: 10 to get ready, then one rep of 36; a second would need 60 + 36 more.

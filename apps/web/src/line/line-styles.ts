@@ -1,54 +1,130 @@
 import { css } from 'lit';
 
-/** The line: numbers first, one large button, the rest below. */
+/** The line: numbers first, a bar with the one button that is always on the screen, the rest below or beside. */
 export const lineStyles = css`
+  .page {
+    display: flex;
+    flex-direction: column;
+  }
   header h1 {
-    margin: 0.1rem 0 0.3rem;
+    margin: 0.1rem 0 0.2rem;
+  }
+  header p + p {
+    margin-top: 0.15rem;
+  }
+  .first {
+    margin-top: 0.8rem;
+    max-width: 34rem;
   }
   .notice {
     margin-top: var(--gap);
   }
   lark-prescription {
-    margin-top: calc(var(--gap) * 1.1);
+    margin-top: var(--gap);
   }
-  .start {
+  .next {
+    margin-top: calc(var(--gap) * 1.2);
+  }
+  .next + lark-prescription {
+    --text-numbers: clamp(2.4rem, 1.9rem + 2.6vw, 3.6rem);
+    margin-top: 0.4rem;
+  }
+  .done p {
+    margin-top: 0.35rem;
+  }
+  .done lark-hold-ribbon {
+    margin: 0.6rem 0 0.4rem;
+  }
+  .choices {
     display: flex;
     flex-wrap: wrap;
-    gap: 0.5rem 1.2rem;
+    gap: 0.6rem;
+    margin-top: var(--gap);
+  }
+  .choices > * {
+    flex: 1 1 9.5rem;
+  }
+  .choices > [data-open] {
+    flex-basis: 100%;
+  }
+  .beside {
+    margin-top: var(--gap);
+  }
+  /* Last on the page, so that it stays at the foot of the screen however far the page is scrolled. */
+  .bar {
+    position: sticky;
+    bottom: var(--foot, 0px);
+    z-index: 1;
+    order: 1;
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 1rem;
     align-items: center;
-    margin-top: calc(var(--gap) * 1.1);
+    margin: var(--gap) calc(-1 * var(--gap)) 0;
+    padding: 0.6rem var(--gap);
+    background: var(--ground);
+    border-top: 1px solid var(--rule);
+  }
+  .length {
+    flex: none;
+    color: var(--dim);
   }
   .begin {
-    flex: 1 1 14rem;
-    max-width: 26rem;
-    min-height: 4.75rem;
-    font-size: 1.6rem;
+    flex: 1 1 7rem;
+    min-width: 0;
+    min-height: min(3.6rem, 16vh);
+    font-size: 1.4rem;
     font-weight: 700;
   }
-  @media (hover: none) {
+  .begin:not(.main) {
+    font-weight: 500;
+    font-size: var(--text-large);
+  }
+  .keys {
+    flex: none;
+  }
+  @media (hover: none), (max-width: 40rem) {
     .keys {
       display: none;
     }
   }
-  fieldset {
-    margin: calc(var(--gap) * 1.2) 0 0;
-    padding: 0;
-    border: 0;
-    min-width: 0;
-  }
-  legend {
-    padding: 0 0 0.5rem;
-    font-weight: 600;
-  }
-  .minutes button {
-    font-weight: 500;
-    padding-inline: 0.85rem;
+  @media (max-height: 30rem) {
+    .bar {
+      padding-block: 0.35rem;
+    }
+    .begin {
+      min-height: min(3rem, 16vh);
+      padding-block: 0.2rem;
+    }
   }
   lark-day-strip {
-    margin-top: calc(var(--gap) * 1.4);
+    margin-top: calc(var(--gap) * 1.2);
   }
   .as-file {
     margin-top: var(--gap);
+  }
+  @media (min-width: 68rem) {
+    .page {
+      display: grid;
+      grid-template-columns: minmax(0, 7fr) minmax(0, 5fr);
+      grid-template-rows: auto 1fr;
+      column-gap: clamp(2rem, 4vw, 4.5rem);
+    }
+    .beside {
+      grid-column: 2;
+      grid-row: 1 / span 2;
+      margin-top: 3.4rem;
+    }
+    .bar {
+      align-self: start;
+      margin-inline: 0;
+      padding-inline: 0;
+      border-top: 0;
+    }
+    .begin {
+      max-width: 26rem;
+      min-height: 4.4rem;
+    }
   }
   .full {
     position: fixed;

@@ -4,6 +4,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import { PlaceElement } from '../shell/place-element.ts';
+import { choiceStyles } from './choice-styles.ts';
 
 /**
  * Today's own word in one press, kept in the day's diary; what it does to the numbers stands under it at once. A second press takes it back.
@@ -14,21 +15,8 @@ import { PlaceElement } from '../shell/place-element.ts';
 export class ReadinessChoice extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
+    choiceStyles,
     css`
-      fieldset {
-        margin: calc(var(--gap) * 1.2) 0 0;
-        padding: 0;
-        border: 0;
-        min-width: 0;
-      }
-      legend {
-        padding: 0 0 0.5rem;
-        font-weight: 600;
-      }
-      button {
-        font-weight: 500;
-        padding-inline: 0.85rem;
-      }
       p {
         margin-top: 0.6rem;
         max-width: 38rem;
@@ -47,9 +35,9 @@ export class ReadinessChoice extends PlaceElement {
     if (!app || !prescription) return nothing;
     const { journal, today } = app.view;
     const said = journal.days.find(({ date }) => date === today)?.readiness;
-    return html`<fieldset>
-      <legend>${say('readiness.today')}</legend>
-      <div class="row">
+    return html`<details name="choice" @toggle=${this.#onToggle}>
+      <summary><span class="dim">${say('readiness.today')}</span> <span>${said ? readinessWord(said) : say('today.notSaid')}</span></summary>
+      <div class="row" role="group" aria-label=${say('readiness.today')}>
         ${readinessChoices.map(
           (word) => html`<button
             aria-pressed=${said === word ? 'true' : 'false'}
@@ -60,8 +48,13 @@ export class ReadinessChoice extends PlaceElement {
         )}
       </div>
       <p role="status">${readinessWords(said, prescription)}</p>
-    </fieldset>`;
+    </details>`;
   }
+
+  /** An open choice takes the whole row. */
+  readonly #onToggle = (event: Event): void => {
+    if (event.target instanceof HTMLDetailsElement) this.toggleAttribute('data-open', event.target.open);
+  };
 
   #say({ view, act }: App, readiness: Readiness | undefined): void {
     const { journal, today } = view;

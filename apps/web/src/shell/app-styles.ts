@@ -4,6 +4,9 @@ import { css } from 'lit';
 export const appStyles = css`
   :host {
     min-height: 100dvh;
+    /* Room that the navigation takes at the foot of the screen. */
+    --nav: min(4.1rem, 18vh);
+    --foot: calc(var(--nav) + 4px + env(safe-area-inset-bottom));
   }
   .skip {
     position: absolute;
@@ -24,6 +27,15 @@ export const appStyles = css`
     margin: 0 auto;
     padding: calc(var(--gap) * 1.2) var(--gap) 7.5rem;
   }
+  /* Places with two columns take the width there is. */
+  @media (min-width: 68rem) {
+    main:has(> lark-line, > week-page, > plan-page, > bench-page) {
+      --page: 74rem;
+    }
+  }
+  main:has(> lark-line) {
+    padding-bottom: var(--foot);
+  }
   main:focus {
     outline: none;
   }
@@ -31,6 +43,7 @@ export const appStyles = css`
     position: fixed;
     inset: auto 0 0;
     z-index: 2;
+    container-type: inline-size;
     border-top: 1px solid var(--rule);
     background: var(--ground);
     padding-bottom: env(safe-area-inset-bottom);
@@ -46,7 +59,7 @@ export const appStyles = css`
     justify-items: center;
     align-content: center;
     gap: 0.15rem;
-    min-height: 4.1rem;
+    min-height: var(--nav);
     border-top: 3px solid transparent;
     color: var(--dim);
     font-size: 0.875rem;
@@ -69,6 +82,16 @@ export const appStyles = css`
   nav a:focus-visible {
     outline-offset: -4px;
   }
+  /* With large text on a small screen the drawings alone say where they lead; a screen reader hears the words. */
+  @container (max-width: 15rem) {
+    nav a {
+      font-size: 0;
+    }
+    nav svg {
+      width: 1.5rem;
+      height: 1.5rem;
+    }
+  }
   .name {
     display: none;
   }
@@ -89,6 +112,9 @@ export const appStyles = css`
       padding: 2.2rem 0 0;
       border-top: 0;
       border-right: 1px solid var(--rule);
+    }
+    :host {
+      --foot: 0px;
     }
     .name {
       display: block;
@@ -121,11 +147,39 @@ export const appStyles = css`
       padding-bottom: 4rem;
     }
   }
-  @media (max-height: 26rem) and (max-width: 59.99rem) {
+  /* A phone on its side: the navigation stands at the side, so that the page has the height. */
+  @media (max-height: 30rem) and (min-width: 40rem) and (max-width: 59.99rem) {
+    :host {
+      --foot: 0px;
+    }
     nav {
-      position: static;
+      inset: 0 auto 0 0;
+      width: calc(5rem + env(safe-area-inset-left));
+      padding: 0 0 0 env(safe-area-inset-left);
+      border-top: 0;
+      border-right: 1px solid var(--rule);
+      overflow-y: auto;
+    }
+    nav ul {
+      grid-template-columns: 1fr;
+      grid-auto-rows: 1fr;
+      min-height: 100%;
+    }
+    nav a {
+      min-height: 3.4rem;
+      height: 100%;
+      border-top: 0;
+      border-left: 3px solid transparent;
+    }
+    nav a[aria-current] {
+      border-left-color: var(--accent);
     }
     main {
+      width: auto;
+      margin-left: calc(5rem + env(safe-area-inset-left));
+      padding-top: 0.8rem;
+    }
+    main:not(:has(> lark-line)) {
       padding-bottom: 2rem;
     }
   }

@@ -17,6 +17,7 @@ import { range } from './range.ts';
 import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
 import { ribbon } from './ribbon.ts';
+import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
 
@@ -42,4 +43,5 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...field,
   ...range,
   ...app,
+  ...today,
 };

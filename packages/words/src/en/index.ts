@@ -16,6 +16,7 @@ import { range } from './range.ts';
 import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
 import { ribbon } from './ribbon.ts';
+import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
 
@@ -41,4 +42,5 @@ export const en = {
   ...field,
   ...range,
   ...app,
+  ...today,
 } as const;

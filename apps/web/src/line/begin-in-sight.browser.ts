@@ -1,0 +1,115 @@
+import { builtInPrograms, type DrillRecord } from '@larkhold/engine';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { page as frame } from 'vitest/browser';
+import '@larkhold/ui/tokens.css';
+import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
+
+let trial: TrialApp;
+
+beforeEach(async () => {
+  trial = await openTrialApp('#/line');
+});
+
+afterEach(async () => {
+  trial.close();
+  document.documentElement.style.fontSize = '';
+  await frame.viewport(414, 896);
+});
+
+const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
+const begin = () => line()?.querySelector<HTMLButtonElement>('.begin');
+
+/** What keeps the button from being fully seen and pressed; empty when nothing does. */
+function hiddenBy(button: HTMLElement | null | undefined): string[] {
+  if (!button) return ['no button'];
+  const { left, right, top, bottom } = button.getBoundingClientRect();
+  const faults: string[] = [];
+  if (left < 0 || top < 0 || right > innerWidth || bottom > innerHeight)
+    faults.push(`${[left, top, right, bottom]} of ${innerWidth} x ${innerHeight}`);
+  if (button.scrollWidth > button.clientWidth + 1) faults.push('its word is cut off');
+  for (const [x, y] of [
+    [left + 4, top + 4],
+    [right - 4, top + 4],
+    [left + 4, bottom - 4],
+    [right - 4, bottom - 4],
+    [(left + right) / 2, (top + bottom) / 2],
+  ] as const) {
+    let found: Element | null | undefined = document.elementFromPoint(x, y);
+    while (found?.shadowRoot) {
+      const inner: Element | null = found.shadowRoot.elementFromPoint(x, y);
+      if (!inner || inner === found) break;
+      found = inner;
+    }
+    if (found !== button) faults.push(`${found?.localName}.${found?.className} covers ${x}, ${y}`);
+  }
+  return faults;
+}
+
+const sizes = [
+  [320, 480],
+  [320, 640],
+  [360, 640],
+  [390, 844],
+  [844, 390],
+  [667, 320],
+  [820, 1180],
+  [1180, 820],
+  [1440, 900],
+] as const;
+
+test.each(sizes.flatMap(([width, height]) => [[width, height, '100%'] as const, [width, height, '200%'] as const]))(
+  'at %i x %i and text of %s Begin is fully on the screen, and stays there when the page is scrolled',
+  async (width, height, text) => {
+    await frame.viewport(width, height);
+    document.documentElement.style.fontSize = text;
+    // A program with a long title and much to read before.
+    const long = {
+      ...builtInPrograms[1]!,
+      id: '00000000-0000-4000-8000-00000000aaaa',
+      title: 'Haltekraftausdauertraining für kalte Wintermorgende im Dachgeschoss mit '.repeat(2).slice(0, 120),
+    };
+    await trial.state.app?.act.putProgram(long);
+    await trial.state.app?.act.chooseProgram('00000000-0000-4000-8000-00000000aaaa');
+    await expect.poll(() => textOf(line()?.querySelector('h1'))).toMatch(/^Haltekraft/);
+    await expect.poll(() => hiddenBy(begin())).toEqual([]);
+    for (const share of [0.5, 1]) {
+      scrollTo(0, document.documentElement.scrollHeight * share);
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+      expect(hiddenBy(begin())).toEqual([]);
+    }
+    expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+  },
+);
+
+test('the caution of a drawn string is never folded away, not after pain, not under 16', async () => {
+  const open = () => {
+    const numbers = line()?.querySelector('lark-prescription')?.shadowRoot;
+    return [...(numbers?.querySelectorAll('.cautions p') ?? [])].map(textOf).join(' ');
+  };
+  await trial.state.app?.act.chooseProgram(builtInPrograms[1]?.id ?? '');
+  await expect.poll(open).toContain('Never let go of a drawn string');
+  await trial.state.app?.act.changeKit({ ageBand: '12 to 15' });
+  await trial.state.app?.act.putDay({ date: '2026-11-24', pain: true });
+  await expect.poll(open).toMatch(/pain.*Never let go of a drawn string|Never let go of a drawn string.*pain/s);
+  expect(open()).toContain('Never let go of a drawn string');
+});
+
+test('done today says what was done and what is next, and beginning again is quiet', async () => {
+  const chosen = trial.state.app?.view.chosen;
+  const rep = { block: 0, set: 0, hand: 'usual', prescribedMs: 5000, heldMs: 5000, outcome: 'held' } as const;
+  const record: DrillRecord = {
+    ...{ id: 'one', program: chosen?.title ?? '', programId: chosen?.id, date: '2026-11-25', effort: 4, pain: false },
+    ...{ startedAt: '2026-11-25T06:00:00+00:00', endedAt: '2026-11-25T06:02:00+00:00' },
+    reps: [0, 1, 2, 3, 4].map((at) => ({ ...rep, rep: at })),
+  };
+  expect(begin()?.classList.contains('main')).toBe(true);
+  await trial.state.app?.act.putDrill(record);
+  await expect
+    .poll(() => textOf(line()?.querySelector('.done')))
+    .toMatch(/^Done today 5 of 5 reps held\. 25 s at full draw\./);
+  expect(line()?.querySelector('.done lark-hold-ribbon')?.shadowRoot?.querySelector('[role=img]')).not.toBeNull();
+  expect(textOf(line()?.querySelector('.next'))).toBe('Next time');
+  expect(textOf(begin())).toBe('Begin again');
+  expect(begin()?.classList.contains('main')).toBe(false);
+  expect(await trial.faults()).toEqual([]);
+});
