@@ -171,7 +171,7 @@ describe.concurrent('by keyboard alone', { timeout: 240_000 }, () => {
     await page.getByText('Heard: Key K.').waitFor();
     await press(page, 'Escape');
     expect(await focusOf(page)).toMatchObject({ name: 'Learn' });
-    expect(JSON.parse(await savedText(page, 'Save everything as a file'))).toHaveProperty('programs');
+    expect(JSON.parse(await savedText(page, 'Save everything as a file'))).toHaveProperty('kit');
     expect(faults).toEqual([]);
     await leave();
   });

@@ -1,4 +1,12 @@
-import { builtInPrograms, chosenProgram, idOf, type Prescription, type Program, prescribe } from '@larkhold/engine';
+import {
+  builtInPrograms,
+  chosenProgram,
+  idOf,
+  type Prescription,
+  type Program,
+  prescribe,
+  readablePrograms,
+} from '@larkhold/engine';
 import { archerOf, type Backup } from '@larkhold/store';
 import type { OpenedFile } from './file-kinds.ts';
 import { CommandEnd, exitCodes } from './surroundings.ts';
@@ -50,12 +58,13 @@ export function knownOf({ drills: records, days, kit }: Backup) {
  * @returns the program
  * @throws CommandEnd where there is none
  */
-export function programOf({ programs: opened, kit, drills }: Backup, wanted: string | undefined): Program {
+export function programOf({ kit, ...journal }: Backup, wanted: string | undefined): Program {
+  const opened = readablePrograms(journal);
   const openedIds = new Set(opened.map(idOf));
   const programs = [...builtInPrograms.filter((program) => !openedIds.has(idOf(program))), ...opened];
   const found =
     wanted === undefined
-      ? chosenProgram(programs, kit.programId, drills)
+      ? chosenProgram(programs, kit.programId, journal.drills)
       : programs.find((program) => idOf(program) === wanted || program.title === wanted);
   if (found) return found;
   const titles = programs.map(({ title }) => `  ${title}`).join('\n');

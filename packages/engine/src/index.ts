@@ -15,7 +15,14 @@ export {
   handOverSchema,
   parseHandOver,
 } from './exchange/hand-over.ts';
-export { formatJournal, formatLines, journalFileSchema, parseJournal } from './exchange/journal-file.ts';
+export {
+  formatJournal,
+  formatLines,
+  journalFileSchema,
+  journalLines,
+  journalVersion,
+  parseJournal,
+} from './exchange/journal-file.ts';
 export * from './exchange/journal-tables.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
@@ -31,13 +38,28 @@ export {
   simulateFatigue,
 } from './fatigue/simulate-fatigue.ts';
 export { sustainedHoldSeconds } from './fatigue/sustained-hold.ts';
-export { type Comparison, compareJournals, type JournalComparison } from './journal/compare-journals.ts';
+export {
+  type Collection,
+  type CollectionName,
+  collectionNames,
+  journalCollections,
+  journalSingles,
+  type Reader,
+  type SingleName,
+  singleNames,
+} from './journal/collections.ts';
+export { type Comparison, compareJournals, type JournalComparison, type Verdict } from './journal/compare-journals.ts';
 export { correctOutcome } from './journal/correct-outcome.ts';
 export * from './journal/day-lines.ts';
 export * from './journal/drill-record.ts';
-export { compareInstants, isSame } from './journal/edit-order.ts';
+export { canonicalText, compareInstants, isSame } from './journal/edit-order.ts';
+export { groupsOf, joinRows, latestStamp, type MergeRow, type MergeRules, rowOf } from './journal/field-groups.ts';
 export * from './journal/journal.ts';
+export { keepUnknown } from './journal/keep-unknown.ts';
 export { createJournal, mergeJournals, visibleJournal } from './journal/merge-journals.ts';
+export { migrateJournal } from './journal/migrate-journal.ts';
+export { readablePrograms } from './journal/readable-programs.ts';
+export { compareStamps, laterStamp, stampAfter, withoutDevice } from './journal/stamp.ts';
 export { type DailyLoads, dailyLoads } from './load/daily-loads.ts';
 export { drawImpulse } from './load/draw-impulse.ts';
 export { holdTime } from './load/hold-time.ts';

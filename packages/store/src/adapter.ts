@@ -1,11 +1,16 @@
-/** Where values live. `single` holds one value a key: kit, running drill, major goal. `handles` holds what only this browser can read: a folder. `aside` holds what could not be read. */
+/**
+ * Where values live. `removed` holds marks of what was removed. `single` holds one value a key: kit, running drill, major goal, season, the archer's part
+ * of the kit, and lists that only a newer app knows. `handles` holds what only this browser can read: folders, and the way to the archer's box.
+ * `aside` holds what could not be read.
+ */
 export const tables = [
-  'programs',
+  'opened',
   'drills',
   'days',
   'weeks',
   'notes',
   'milestones',
+  'removed',
   'single',
   'handles',
   'aside',

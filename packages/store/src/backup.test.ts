@@ -1,9 +1,10 @@
 import { readFileSync } from 'node:fs';
+import { readablePrograms } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
 import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
-import { withProgramsOfToday } from './trial/with-programs-of-today.ts';
+import { asVersion2 } from './trial/as-version-2.ts';
 
 const fixture = readFileSync(new URL('../../../tests/fixtures/backup/v1.backup.json', import.meta.url), 'utf8');
 const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
@@ -18,14 +19,20 @@ describe('a backup', () => {
     const store = createStore();
     await restoreBackup(store, backupOf(fixture));
     const written: unknown = JSON.parse(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z')));
-    expect(written).toMatchObject(JSON.parse(withProgramsOfToday(fixture)));
+    expect(written).toMatchObject(asVersion2(fixture));
   });
 
   it('of version 1 is read for ever', () => {
     const backup = backupOf(fixture);
     expect(backup.kit).toMatchObject({ bow: 'barebow', drawWeightLbf: 34, voice: 'words' });
-    expect(backup.programs.map((program) => program.title)).toEqual(['Two weeks lighter']);
-    expect(backup.drills.map((record) => record.id)).toEqual(['d-0001', 'd-0002']);
+    expect(readablePrograms(backup).map((program) => program.title)).toEqual(['Two weeks lighter']);
+    expect(backup.drills.map((record) => record.id)).toEqual(['d-0001']);
+    expect(backup.removed).toMatchObject([{ of: 'drills', key: 'd-0002' }]);
+  });
+
+  it('of version 2 is read for ever, and written byte for byte as it was', () => {
+    const text = readFileSync(new URL('../../../tests/fixtures/backup/v2.backup.json', import.meta.url), 'utf8');
+    expect(formatBackup(backupOf(text))).toBe(text);
   });
 
   it('put back twice doubles nothing, and loses nothing that came after it', async () => {
@@ -35,8 +42,8 @@ describe('a backup', () => {
     await store.putKit({ ...(await store.kit()), drawWeightLbf: 40 });
     await restoreBackup(store, backupOf(fixture), true);
     const journal = await store.journal();
-    expect(journal.drills).toHaveLength(2);
-    expect(journal.days).toEqual([{ date: '2026-01-02', note: 'later words', editedAt: '2026-02-01T00:00:00Z' }]);
+    expect(journal.drills).toHaveLength(1);
+    expect(journal.days[0]?.note).toBe('later words');
     expect(await store.programs()).toHaveLength(1);
     expect((await store.kit()).drawWeightLbf).toBe(40);
   });
@@ -46,7 +53,7 @@ describe('a backup', () => {
     expect(parseBackup(bad)).toMatchObject({ ok: false, problems: [{ pointer: '/kit/bow' }] });
     expect(parseBackup(fixture.replace('"id":"0b0e', '"id":"zzzz'))).toMatchObject({
       ok: false,
-      problems: [{ pointer: '/programs/0/id' }],
+      problems: [{ pointer: '/opened/0/program/id' }],
     });
   });
 });

@@ -3,9 +3,11 @@ import {
   type FileFormat,
   type FileProblem,
   formatLines,
+  journalLines,
   journalSchema,
+  keepUnknown,
   mergeJournals,
-  programSchema,
+  migrateJournal,
   readFile,
 } from '@larkhold/engine';
 import { z } from 'zod';
@@ -13,14 +15,13 @@ import { kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
 import type { TakenIn } from './taken-in.ts';
 
-/** Everything of one archer in one file: journal, programs, kit. */
-export const backupSchema = z.strictObject({
+/** Everything of one archer in one file: the journal with its programs, and the kit of the device. */
+export const backupSchema = keepUnknown({
   format: z.literal('larkhold/backup'),
-  version: z.literal(1),
+  version: z.literal(2),
   /** When it was written, ISO 8601. */
   madeAt: z.string().max(40),
   kit: kitSchema,
-  programs: z.array(programSchema.refine((program) => program.id !== undefined, 'a stored program needs an id')),
   ...journalSchema.shape,
 });
 /** Everything of one archer in one file: journal, programs, kit. */
@@ -29,9 +30,9 @@ export type Backup = z.output<typeof backupSchema>;
 const backupFormat: FileFormat<Backup> = {
   name: 'larkhold/backup',
   thing: 'a backup',
-  version: 1,
+  version: 2,
   limitChars: 128 * 1024 * 1024,
-  migrations: [],
+  migrations: [wrapPrograms],
   schema: backupSchema,
 };
 
@@ -42,8 +43,8 @@ const backupFormat: FileFormat<Backup> = {
  * @returns the backup.
  */
 export async function createBackup(store: Store, madeAt: string): Promise<Backup> {
-  const [journal, programs, kit] = await Promise.all([store.journal(), store.programs(), store.kit()]);
-  return { format: 'larkhold/backup', version: 1, madeAt, kit, programs, ...mergeJournals(journal, createJournal()) };
+  const [journal, kit] = await Promise.all([store.journal(), store.kit()]);
+  return { format: 'larkhold/backup', version: 2, madeAt, kit, ...mergeJournals(journal, createJournal()) };
 }
 
 /**
@@ -52,10 +53,8 @@ export async function createBackup(store: Store, madeAt: string): Promise<Backup
  * @returns the file's text.
  */
 export function formatBackup(backup: Backup): string {
-  const { format, version, madeAt, majorGoal, kit, programs, ...lists } = backup;
-  const { weeks, days, drills, notes, milestones } = lists;
-  const head = { format, version, madeAt, majorGoal, kit, programs };
-  return formatLines({ ...head, weeks, days, drills, notes, milestones });
+  const { format, version, madeAt, kit, ...journal } = backup;
+  return formatLines({ format, version, madeAt, kit, ...journalLines(journal) });
 }
 
 /**
@@ -65,17 +64,29 @@ export function formatBackup(backup: Backup): string {
  */
 export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: false; problems: FileProblem[] } {
   const read = readFile(text, backupFormat);
-  return read.ok ? { ok: true, backup: { ...read.value, ...mergeJournals(read.value, createJournal()) } } : read;
+  if (!read.ok) return read;
+  const { format, version, madeAt, kit, ...journal } = read.value;
+  return { ok: true, backup: { format, version, madeAt, kit, ...mergeJournals(journal, createJournal()) } };
 }
 
 /**
- * Puts a backup back, all or nothing. The journal is merged, so nothing newer is lost; programs of the same id and the kit are replaced.
+ * Puts a backup back, all or nothing. The journal and its programs are merged, so nothing newer is lost; the kit is replaced.
  * @param store where to.
  * @param backup what was read.
  * @param keepsKit leave the kit of this device as it is.
  * @returns what changed, for `takeBack`
  */
 export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<TakenIn> {
-  const { format: _format, version: _version, madeAt: _madeAt, kit, programs, ...journal } = backup;
-  return store.takeIn({ journal, programs, ...(keepsKit ? {} : { kit }) });
+  const { format: _format, version: _version, madeAt: _madeAt, kit, ...journal } = backup;
+  return store.takeIn({ journal, ...(keepsKit ? {} : { kit }) });
+}
+
+/** Version 2 holds programs as the journal does, each with its id beside it, so that they are merged. */
+function wrapPrograms(file: Record<string, unknown>): Record<string, unknown> {
+  const { programs, ...rest } = migrateJournal(file);
+  if (!Array.isArray(programs)) throw new TypeError('programs: expected a list');
+  return {
+    ...rest,
+    opened: programs.map((program: unknown) => ({ id: Object(program).id, program })),
+  };
 }

@@ -56,12 +56,11 @@ async function drillsOf(store: Store): Promise<Map<string, DrillRecord>> {
 /** Records as the model knows them. */
 function known(records: Iterable<[string, DrillRecord]>): Map<string, KnownDrill> {
   return new Map(
-    [...records].map(([id, { reps, open, removed, editedAt }]) => [
+    [...records].map(([id, { reps, open, editedAt }]) => [
       id,
       {
         reps: reps.map(({ outcome, heldMs }) => ({ outcome, heldMs })),
         isOpen: open === true,
-        isRemoved: removed === true,
         ...(editedAt === undefined ? {} : { editedAt }),
       },
     ]),
@@ -92,7 +91,7 @@ async function live(moves: readonly Move[], counts: Record<string, number>): Pro
   /** A drill that is over, so that nobody else writes it. */
   const pick = async (at: number): Promise<DrillRecord | undefined> => {
     const records = [...(await drillsOf(life.store)).values()].filter(
-      ({ id, removed, open }) => !removed && !open && id !== model.shown.running?.id && id !== model.current?.id,
+      ({ id, open }) => !open && id !== model.shown.running?.id && id !== model.current?.id,
     );
     return records.length === 0 ? undefined : records[at % records.length];
   };
@@ -144,14 +143,13 @@ async function live(moves: readonly Move[], counts: Record<string, number>): Pro
       await life.correct(record, rep, move.outcome, instant, move.isOtherTab);
       const reps = record.reps.map(({ outcome, heldMs }) => ({ outcome, heldMs }));
       reps[rep] = { outcome: move.outcome, heldMs: move.outcome === 'held' ? record.reps[rep]!.prescribedMs : 0 };
-      model.edit(record.id, { reps, isOpen: false, isRemoved: false }, instant);
+      model.edit(record.id, { reps, isOpen: false }, instant);
     } else if (move.do === 'remove') {
       const record = await pick(move.place);
       if (!record) continue;
       tally('removed');
       life.remove(record.id);
-      const reps = record.reps.map(({ outcome, heldMs }) => ({ outcome, heldMs }));
-      model.edit(record.id, { reps, isOpen: false, isRemoved: true }, instant);
+      model.remove(record.id);
     } else if (move.do === 'copy') {
       await life.settle();
       const drills = await drillsOf(life.store);

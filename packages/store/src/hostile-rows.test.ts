@@ -10,17 +10,18 @@ import { checkTable } from './stored-rows.ts';
 const numRuns = Number(process.env.FUZZ_RUNS ?? 1000);
 const seed = Number(process.env.FUZZ_SEED ?? 20_261_126);
 
-const backups = ['v1', 'v1-notes', 'v1-milestones'].map((name): Record<string, unknown[]> => {
+const backups = ['v1', 'v1-notes', 'v1-milestones', 'v2'].map((name): Record<string, unknown[]> => {
   const file = new URL(`../../../tests/fixtures/backup/${name}.backup.json`, import.meta.url);
   return JSON.parse(readFileSync(file, 'utf8'));
 });
-const lists = ['programs', 'drills', 'days', 'weeks', 'notes', 'milestones'] as const;
+const lists = ['opened', 'removed', 'drills', 'days', 'weeks', 'notes', 'milestones'] as const;
 const goodRows = lists.flatMap((table) =>
   backups.flatMap((backup) => (backup[table] ?? []).map((value): [Table, string, unknown] => [table, 'key', value])),
 );
 const singles = backups.flatMap((backup): [Table, string, unknown][] => [
   ['single', 'kit', backup.kit],
   ['single', 'majorGoal', backup.majorGoal ?? { text: 'calm', editedAt: '2026-01-01T00:00:00Z' }],
+  ['single', 'ownKit', backup.ownKit ?? {}],
 ]);
 const hostileRow = fc
   .constantFrom(...goodRows, ...singles)

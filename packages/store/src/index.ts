@@ -10,6 +10,7 @@ export {
 export * from './integrity-report.ts';
 export * from './kit.ts';
 export * from './open-store.ts';
+export { ownKitNames } from './own-kit.ts';
 export { askForPersistence, type Persistence } from './persistence.ts';
 export { dumpDatabase } from './raw-dump.ts';
 export { RefusedValueError, type StoredThing } from './refused-value.ts';

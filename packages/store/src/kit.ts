@@ -1,3 +1,4 @@
+import { keepUnknown } from '@larkhold/engine';
 import { z } from 'zod';
 
 const ratio = z.number().min(0).max(1);
@@ -20,7 +21,7 @@ export const keysSchema = z.strictObject({
 export type Keys = z.output<typeof keysSchema>;
 
 /** The archer's kit: bow, sound, display, controls. Every value has a default, so a first run needs no set-up. */
-export const kitSchema = z.strictObject({
+export const kitSchema = keepUnknown({
   bow: z.enum(['recurve', 'compound', 'barebow', 'longbow']).default('recurve'),
   /** The hand that draws is the right of a right-handed archer. */
   hand: z.enum(['right', 'left']).default('right'),

@@ -1,10 +1,13 @@
-import { createJournal, type Journal, type Program } from '@larkhold/engine';
+import { type Journal, type ProgramCopy, readablePrograms, stampAfter } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
-import { editAfter } from './edit-after.ts';
 import type { IntegrityReport, SetAside } from './integrity-report.ts';
-import { type Kit, salvageKit } from './kit.ts';
+import type { Kit } from './kit.ts';
+import { kitChanges, kitTables } from './kit-changes.ts';
+import { latestOf } from './latest-of.ts';
 import { applyChanges } from './memory-adapter.ts';
+import { wholeKit } from './own-kit.ts';
 import type { RunningDrill } from './running-drill.ts';
+import { removal, type StampParts, stampChange } from './stamp-change.ts';
 import type { Store } from './store.ts';
 import {
   checkTable,
@@ -55,6 +58,8 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   let writeTrouble: StoreTrouble | undefined;
   let journal: Journal | undefined;
   let queue: Promise<unknown> = Promise.resolve();
+  let device: string | undefined;
+  let latest: string | undefined;
 
   /** One thing at a time, so that a read never sees half of a change. */
   const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
@@ -143,20 +148,36 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   };
   const edit = (changes: readonly Change[]): Promise<void> =>
     inTurn(async () => {
-      const found = await load([...new Set(changes.map(({ table }) => table))]);
-      await write(changes.map((change) => editAfter(change, found)));
+      const found = await load([...new Set<Table>([...changes.map(({ table }) => table), 'removed'])]);
+      await write(changes.flatMap((change) => stampChange(change, stampParts(found))));
+    });
+  const remove = (table: RowTable, keys: readonly string[]): Promise<void> =>
+    inTurn(async () => {
+      const found = await load([table, 'removed']);
+      const known = keys.filter((key) => found.get(table)?.has(key));
+      await write(known.flatMap((key) => removal(table, key, stampParts(found))));
     });
   const putChecked = (table: RowTable, rows: readonly unknown[]): Promise<void> => {
     return edit(rows.map((row) => putRow(table, row)));
   };
 
-  const kitOf = (found: Found): Kit => salvageKit(found.get('single')?.get('kit') ?? parts.firstKit).kit;
+  const kitOf = (found: Found): Kit =>
+    wholeKit(found.get('single')?.get('kit') ?? parts.firstKit, found.get('single')?.get('ownKit'));
+  const stampParts = (found: Found): StampParts => ({ found, device, now: hybridInstant() });
   const readJournal = async (): Promise<Journal> => {
     const found = await load(journalTables);
     if (journalTables.some((table) => !mirror.has(table))) return journalOf(found);
-    journal ??= journalOf(found);
+    if (journal === undefined) {
+      journal = journalOf(found);
+      latest = latestOf(journal, now());
+    }
     return journal;
   };
+  const hybridInstant = (): string => stampAfter(now(), latest);
+  const handle = (key: string): Promise<unknown> =>
+    inTurn(async () => (await load(['handles'])).get('handles')?.get(key));
+  const putHandle = (key: string, value: unknown): Promise<void> =>
+    inTurn(() => write([value === undefined ? { table: 'handles', do: 'remove', key } : put('handles', key, value)]));
   /** Changes what is on the disk at that moment, so that no other tab's change gets lost in between. */
   const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<void> => {
     await load(from); // damaged values are set aside first, so that they are not written over
@@ -184,16 +205,14 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   };
 
   const rewrite = (change: (stored: Journal) => Journal): Promise<void> =>
-    update(journalTables, (found) => [
-      ...journalTables.map(
-        (table): Change => (table === 'single' ? { table, do: 'remove', key: 'majorGoal' } : { table, do: 'clear' }),
-      ),
-      ...journalChanges(createJournal(), change(journalOf(found))),
-    ]);
+    update(journalTables, (found) => {
+      const stored = journalOf(found);
+      return journalChanges(stored, change(stored));
+    });
   const takeInNow = async (incoming: Incoming): Promise<TakenIn> => {
     let taken: TakenIn = { values: [] };
     await update(incomingTables, (found) => {
-      const changes = takeIn(found, incoming, kitOf(found));
+      const changes = takeIn(incoming, kitOf(found), stampParts(found));
       taken = takenBy(found, changes);
       return changes;
     });
@@ -205,37 +224,33 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     get trouble() {
       return writeTrouble ?? parts.trouble;
     },
-    programs: () => inTurn(async () => [...((await load(['programs'])).get('programs')?.values() ?? [])] as Program[]),
+    programs: () =>
+      inTurn(async () =>
+        readablePrograms({ opened: [...((await load(['opened'])).get('opened')?.values() ?? [])] as ProgramCopy[] }),
+      ),
     putProgram: async (program) => {
-      if (program.id === undefined) throw new TypeError('program.id: a stored program needs one, got undefined');
-      await putChecked('programs', [program]);
+      const { id } = program;
+      if (id === undefined) throw new TypeError('program.id: a stored program needs one, got undefined');
+      await putChecked('opened', [{ id, program, editedAt: hybridInstant() }]);
     },
-    removeProgram: (id) => inTurn(() => write([{ table: 'programs', do: 'remove', key: id }])),
+    removeProgram: (id) => remove('opened', [id]),
     journal: () => inTurn(readJournal),
     putDrill: async (record) => putChecked('drills', [record]),
     putDrills: async (records) => putChecked('drills', records),
-    removeDrills: (ids) =>
-      inTurn(async () => {
-        const wanted = new Set(ids);
-        const at = now();
-        const records = (await readJournal()).drills.filter((record) => wanted.has(record.id) && !record.removed);
-        await write(
-          records.map((record) =>
-            // A mark must win over the record even if the clock was set back meanwhile; on equal instants it does.
-            putRow('drills', { ...record, removed: true, editedAt: laterOf(record.editedAt, at) }),
-          ),
-        );
-      }),
+    removeDrills: (ids) => remove('drills', ids),
     putDay: async (entry) => putChecked('days', [entry]),
     putWeek: async (page) => putChecked('weeks', [page]),
     putMilestone: async (milestone) => putChecked('milestones', [milestone]),
-    backupFolder: () => inTurn(async () => (await load(['handles'])).get('handles')?.get('backup')),
-    putBackupFolder: (handle) =>
-      inTurn(() =>
-        write([
-          handle === undefined ? { table: 'handles', do: 'remove', key: 'backup' } : put('handles', 'backup', handle),
-        ]),
-      ),
+    backupFolder: () => handle('backup'),
+    putBackupFolder: (folder) => putHandle('backup', folder),
+    boxLink: () => handle('box'),
+    putBoxLink: (link) => putHandle('box', link),
+    instant: hybridInstant,
+    nameDevice: (name) => {
+      device = name;
+    },
+    season: () => inTurn(async () => (await readJournal()).season?.document),
+    putSeason: async (document) => edit([putSingle('season', { document, editedAt: hybridInstant() })]),
     putNote: async (note) => putChecked('notes', [note]),
     putMajorGoal: async (goal) => {
       await edit([putSingle('majorGoal', goal)]);
@@ -250,7 +265,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       inTurn(async () => {
         let left: LeftValue[] = [];
         await update(incomingTables, (found) => {
-          const back = takeBack(found, taken);
+          const back = takeBack(taken, stampParts(found));
           left = back.left;
           return back.changes;
         });
@@ -259,15 +274,16 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     kit: () => inTurn(async () => kitOf(await load(['single']))),
     changeKit: (patch) =>
       inTurn(() =>
-        update(['single'], (found) => {
+        update(kitTables, (found) => {
           const kit = kitOf(found);
-          return [putSingle('kit', { ...kit, ...patch(kit) })];
+          return kitChanges(kit, { ...kit, ...patch(kit) }, stampParts(found));
         }),
       ),
-    putKit: async (kit) => {
-      const change = putSingle('kit', kit);
-      await inTurn(() => write([change]));
-    },
+    putKit: (kit) =>
+      inTurn(async () => {
+        const found = await load(kitTables);
+        await write(kitChanges(kitOf(found), kit, stampParts(found)));
+      }),
     running: () =>
       inTurn(async () => (await load(['single'])).get('single')?.get('running') as RunningDrill | undefined),
     putRunning: async (running) => {
@@ -292,7 +308,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
         mirror.clear();
         unmoved.clear();
         journal = undefined;
-        const found = await load(['programs', ...journalTables]);
+        const found = await load(journalTables);
         const aside = await adapter.read(['aside']).catch((): Found => new Map());
         const moved = [...(aside.get('aside')?.values() ?? [])] as SetAside[];
         return {
@@ -318,8 +334,4 @@ function supersede(older: readonly Change[], newer: readonly Change[]): Change[]
   const keyOf = (change: Change): string => `${change.table}/${change.do === 'clear' ? '' : change.key}`;
   const written = new Set(newer.filter((change) => change.do !== 'clear').map(keyOf));
   return older.filter((change) => !cleared.has(change.table) && (change.do === 'clear' || !written.has(keyOf(change))));
-}
-
-function laterOf(a: string | undefined, b: string): string {
-  return a !== undefined && a > b ? a : b;
 }

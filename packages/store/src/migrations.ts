@@ -34,7 +34,57 @@ export const migrationSteps: readonly MigrationStep[] = [
     const { rangeCheckDone: _done, ...rest } = kit;
     await single.put(rest, 'kit');
   },
+  async (database, transaction) => {
+    // One journal on all devices: marks hold nothing of what was removed, programs carry stamps, and what of the kit is the archer's is shared.
+    const removed = database.createObjectStore('removed');
+    for (const [table, keyName] of version4Lists) {
+      for (const row of await transaction.objectStore(table).getAll()) {
+        if (!isObject(row) || row.removed !== true) continue;
+        const key = String(row[keyName]);
+        await removed.put({ of: table, key, at: String(row.editedAt ?? '') }, `${table}/${key}`);
+        await transaction.objectStore(table).delete(key);
+      }
+    }
+    const [programs, opened] = [transaction.objectStore('programs'), database.createObjectStore('opened')];
+    for (const id of await programs.getAllKeys()) {
+      await opened.put({ id: String(id), program: await programs.get(id) }, id);
+    }
+    database.deleteObjectStore('programs');
+    const single = transaction.objectStore('single');
+    const kit: unknown = await single.get('kit');
+    const own = isObject(kit) ? Object.entries(kit).filter(([name, value]) => isArchersOwn(name, value)) : [];
+    if (own.length > 0) await single.put(Object.fromEntries(own), 'ownKit');
+  },
 ];
+
+const version4Lists = [
+  ...([
+    ['drills', 'id'],
+    ['days', 'date'],
+    ['weeks', 'week'],
+  ] as const),
+  ...([
+    ['notes', 'id'],
+    ['milestones', 'id'],
+  ] as const),
+];
+
+/** What version 4's kit held of the archer, by name, with what nobody had chosen: that is no choice to share. Units and the week's start came from the browser. */
+const version4Usual: Record<string, unknown> = {
+  ...{ bow: 'recurve', hand: 'right', shotProcess: [], rangeCheckPlaces: [] },
+  ...{
+    drawWeightLbf: undefined,
+    drawLengthIn: undefined,
+    ageBand: undefined,
+    shotSketch: undefined,
+    archer: undefined,
+  },
+  ...{ routines: undefined, programId: undefined, maxHoldSeconds: undefined, plan: undefined },
+};
+
+function isArchersOwn(name: string, value: unknown): boolean {
+  return Object.hasOwn(version4Usual, name) && JSON.stringify(value) !== JSON.stringify(version4Usual[name]);
+}
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null;

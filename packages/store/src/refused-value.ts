@@ -2,7 +2,7 @@ import type { z } from 'zod';
 
 /** What the archer calls what a table or key holds. */
 const thingWords = {
-  programs: 'program',
+  opened: 'program',
   drills: 'drill',
   days: 'day in the diary',
   weeks: 'week page',
@@ -11,6 +11,9 @@ const thingWords = {
   kit: 'kit',
   running: 'drill under way',
   majorGoal: 'major goal',
+  season: 'season',
+  ownKit: 'part of the kit',
+  unknownParts: 'part of a newer app',
 } as const;
 /** A table of rows, or a single value's key. */
 export type StoredThing = keyof typeof thingWords;

@@ -19,6 +19,7 @@ export interface Store {
   programs(): Promise<Program[]>;
   /** Stores a program. It must carry an id. */
   putProgram(program: Program): Promise<void>;
+  /** Leaves a mark, so that a merge does not bring it back. */
   removeProgram(id: string): Promise<void>;
   /** Everything that was done, in no promised order, marks of removed records included: see `visibleJournal`, and `mergeJournals` for order. */
   journal(): Promise<Journal>;
@@ -33,7 +34,7 @@ export interface Store {
   /** Writes down or changes a milestone; one that is taken off stays as a mark. */
   putMilestone(milestone: Milestone): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
-  /** Puts this journal in the place of the stored one. */
+  /** Puts this journal, with its programs, season and marks, in the place of the stored one. */
   replaceJournal(journal: Journal): Promise<void>;
   /** Puts a journal in the place of the one that is stored at that moment, in one transaction. */
   rewriteJournal(change: (stored: Journal) => Journal): Promise<void>;
@@ -59,6 +60,19 @@ export interface Store {
   /** The folder that backups go to: a handle of this browser, as it was put. It is in no backup. */
   backupFolder(): Promise<unknown>;
   putBackupFolder(handle: unknown): Promise<void>;
+  /** The way to the archer's box and what this device knows of it, as it was put. It is in no backup and no journal. */
+  boxLink(): Promise<unknown>;
+  putBoxLink(link: unknown): Promise<void>;
+  /** The season's own file, whole, as it was put; undefined while there is none. */
+  season(): Promise<NonNullable<Journal['season']>['document'] | undefined>;
+  putSeason(document: NonNullable<Journal['season']>['document']): Promise<void>;
+  /**
+   * The instant to stamp an edit with: the wall clock's, but never before what was edited already, here or on another device whose clock is not
+   * far off. So a device whose clock is behind does not lose its edits.
+   */
+  instant(): string;
+  /** Names this device among the archer's devices; its edits carry the name from now on. */
+  nameDevice(name: string | undefined): void;
   /** The drill that was under way when the app was last left, if any. */
   running(): Promise<RunningDrill | undefined>;
   putRunning(running: RunningDrill | undefined): Promise<void>;

@@ -1,48 +1,40 @@
 import {
-  type DayEntry,
-  type DrillRecord,
-  dayEntrySchema,
-  drillRecordSchema,
+  type CollectionName,
+  collectionNames,
+  createJournal,
   type Journal,
-  journalSchema,
-  type Milestone,
-  milestoneSchema,
-  type NoteScrap,
-  noteScrapSchema,
-  programSchema,
-  type WeekPage,
-  weekPageSchema,
+  journalCollections,
+  journalSingles,
+  type RemovalMark,
+  removalMarkSchema,
+  type SingleName,
+  singleNames,
 } from '@larkhold/engine';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { Change, Found, Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
 import { kitSchema, salvageKit } from './kit.ts';
 import { RefusedValueError } from './refused-value.ts';
 import { runningDrillSchema } from './running-drill.ts';
+import { markKey } from './stamp-change.ts';
 
-/** The tables that make a journal. `single` holds the major goal. */
-export const journalTables = [
-  'drills',
-  'days',
-  'weeks',
-  'notes',
-  'milestones',
-  'single',
-] as const satisfies readonly Table[];
-const majorGoalSchema = journalSchema.shape.majorGoal.unwrap();
+/** The tables that make a journal. `single` holds what there is only one of. */
+export const journalTables = [...collectionNames, 'removed', 'single'] as const satisfies readonly Table[];
 
-const rowSchemas = {
-  programs: programSchema,
-  drills: drillRecordSchema,
-  days: dayEntrySchema,
-  weeks: weekPageSchema,
-  notes: noteScrapSchema,
-  milestones: milestoneSchema,
-};
-const keyNames = { programs: 'id', drills: 'id', days: 'date', weeks: 'week', notes: 'id', milestones: 'id' } as const;
-const singleSchemas = { kit: kitSchema, running: runningDrillSchema, majorGoal: majorGoalSchema };
+/** What of a journal only a newer app knows, by name. */
+const unknownPartsSchema = z.record(z.string(), z.unknown());
+const knownParts: ReadonlySet<string> = new Set([...collectionNames, ...singleNames, 'removed']);
+
+const singleSchemas = {
+  kit: kitSchema,
+  running: runningDrillSchema,
+  unknownParts: unknownPartsSchema,
+  majorGoal: journalSingles.majorGoal.schema,
+  season: journalSingles.season.schema,
+  ownKit: journalSingles.ownKit.schema,
+} as const satisfies Record<SingleName | 'kit' | 'running' | 'unknownParts', z.ZodType>;
 /** A table of rows that have a key inside. */
-export type RowTable = keyof typeof rowSchemas;
+export type RowTable = CollectionName;
 
 /**
  * Makes the change that puts a value.
@@ -63,9 +55,10 @@ export function put(table: Table, key: string, value: unknown): Change {
  * @throws RefusedValueError if the row is not what the table holds
  */
 export function putRow(table: RowTable, row: unknown): Change {
-  const read = rowSchemas[table].safeParse(row);
+  const read = journalCollections[table].schema.safeParse(row);
   if (!read.success) throw new RefusedValueError(table, read.error, row);
-  return put(table, String(Object.entries(read.data).find(([name]) => name === keyNames[table])?.[1]), read.data);
+  const data: Readonly<Record<string, unknown>> = { ...read.data };
+  return put(table, String(data[journalCollections[table].keyName]), data);
 }
 
 /**
@@ -117,45 +110,72 @@ export function checkTable(
  * @returns the journal, in the order in which tables give their rows; `mergeJournals` puts one in order.
  */
 export function journalOf(found: Found): Journal {
-  const rowsOf = <T>(table: Table): T[] => [...(found.get(table)?.values() ?? [])] as T[];
-  const notes = rowsOf<NoteScrap>('notes');
-  const milestones = rowsOf<Milestone>('milestones');
-  const majorGoal = found.get('single')?.get('majorGoal') as Journal['majorGoal'];
+  const rowsOf = (table: Table): unknown[] => [...(found.get(table)?.values() ?? [])];
+  const single = found.get('single');
+  const lists = [...collectionNames, 'removed' as const].map((name) => [name, rowsOf(name)] as const);
+  const singles = singleNames.map((name) => [name, single?.get(name)] as const);
   return {
-    drills: rowsOf<DrillRecord>('drills'),
-    days: rowsOf<DayEntry>('days'),
-    weeks: rowsOf<WeekPage>('weeks'),
-    ...(notes.length === 0 ? {} : { notes }),
-    ...(milestones.length === 0 ? {} : { milestones }),
-    ...(majorGoal === undefined ? {} : { majorGoal }),
+    ...(single?.get('unknownParts') as object | undefined),
+    ...createJournal(),
+    ...Object.fromEntries(lists.filter(([, rows]) => rows.length > 0)),
+    ...Object.fromEntries(singles.filter(([, value]) => value !== undefined)),
   };
 }
 
 /**
- * Makes the changes that lead from one journal to another that holds all of it.
+ * Makes the changes that lead from one journal to another.
  * @param from what is stored.
  * @param to what shall be; entries that are the same object as before are left alone.
  * @returns the changes. @throws RefusedValueError if an entry is not valid
  */
 export function journalChanges(from: Journal, to: Journal): Change[] {
-  const before = new Set<unknown>([from.drills, from.days, from.weeks, from.notes ?? [], from.milestones ?? []].flat());
-  const fresh = (table: RowTable, rows: readonly unknown[]): Change[] =>
-    rows.filter((row) => !before.has(row)).map((row) => putRow(table, row));
-  const changes = [
-    ...fresh('drills', to.drills),
-    ...fresh('days', to.days),
-    ...fresh('weeks', to.weeks),
-    ...fresh('notes', to.notes ?? []),
-    ...fresh('milestones', to.milestones ?? []),
+  return [
+    ...collectionNames.flatMap((name) => rowChanges(name, from, to)),
+    ...markChanges(from.removed ?? [], to.removed ?? []),
+    ...singleNames.flatMap((name): Change[] => {
+      if (from[name] === to[name]) return [];
+      return [to[name] === undefined ? { table: 'single', do: 'remove', key: name } : putSingle(name, to[name])];
+    }),
+    ...unknownChanges(from, to),
   ];
-  if (to.majorGoal !== undefined && to.majorGoal !== from.majorGoal) changes.push(putSingle('majorGoal', to.majorGoal));
-  return changes;
+}
+
+function rowChanges(table: CollectionName, from: Journal, to: Journal): Change[] {
+  const { keyName } = journalCollections[table];
+  const keyOf = (row: object): string => String(Object.entries(row).find(([field]) => field === keyName)?.[1]);
+  const before: readonly object[] = from[table] ?? [];
+  const after: readonly object[] = to[table] ?? [];
+  const [known, wanted] = [new Set(before), new Set(after.map(keyOf))];
+  return [
+    ...before.flatMap((row): Change[] => (wanted.has(keyOf(row)) ? [] : [{ table, do: 'remove', key: keyOf(row) }])),
+    ...after.filter((row) => !known.has(row)).map((row) => putRow(table, row)),
+  ];
+}
+
+function markChanges(from: readonly RemovalMark[], to: readonly RemovalMark[]): Change[] {
+  const keyOf = ({ of, key }: RemovalMark): string => markKey(of, key);
+  const [known, wanted] = [new Set(from), new Set(to.map(keyOf))];
+  return [
+    ...from.flatMap((mark): Change[] =>
+      wanted.has(keyOf(mark)) ? [] : [{ table: 'removed', do: 'remove', key: keyOf(mark) }],
+    ),
+    ...to.filter((mark) => !known.has(mark)).map((mark) => put('removed', keyOf(mark), removalMarkSchema.parse(mark))),
+  ];
+}
+
+function unknownChanges(from: Journal, to: Journal): Change[] {
+  const partsOf = (journal: Journal) => Object.entries(journal).filter(([name]) => !knownParts.has(name));
+  const [before, after] = [partsOf(from), partsOf(to)];
+  if (JSON.stringify(before) === JSON.stringify(after)) return [];
+  if (after.length === 0) return [{ table: 'single', do: 'remove', key: 'unknownParts' }];
+  return [putSingle('unknownParts', Object.fromEntries(after))];
 }
 
 function schemaOf(table: Table, key: string): z.ZodType | undefined {
   if (table === 'aside' || table === 'handles') return undefined;
-  if (table !== 'single') return rowSchemas[table];
-  return key === 'running' || key === 'majorGoal' ? singleSchemas[key] : undefined;
+  if (table === 'removed') return removalMarkSchema;
+  if (table !== 'single') return journalCollections[table].schema;
+  return Object.hasOwn(singleSchemas, key) ? singleSchemas[key as keyof typeof singleSchemas] : undefined;
 }
 
 function sentenceOf(error: z.ZodError): string {

@@ -1,6 +1,8 @@
 import { isSame, type Journal, mergeJournals, type Program } from '@larkhold/engine';
 import type { Change, Found, Table } from './adapter.ts';
 import type { Kit } from './kit.ts';
+import { kitChanges } from './kit-changes.ts';
+import { type StampParts, stampChange } from './stamp-change.ts';
 import { journalChanges, journalOf, journalTables, put, putRow, putSingle } from './stored-rows.ts';
 
 /** What comes in at once: a file of another device, a backup, a coach's answer. */
@@ -35,22 +37,24 @@ export interface LeftValue {
 }
 
 /** The tables that an import touches. */
-export const incomingTables: readonly Table[] = ['programs', ...journalTables];
+export const incomingTables: readonly Table[] = journalTables;
 
 /**
  * The changes that take something in.
- * @param found `incomingTables`, checked
  * @param incoming what comes in
  * @param kit the kit as it is stored
+ * @param parts see `StampParts`; `found` holds `incomingTables`, checked
  * @returns the changes, in order
  * @throws RefusedValueError where a value is not what its table holds
  */
-export function takeIn(found: Found, { journal, programs = [], kit: patch }: Incoming, kit: Kit): Change[] {
-  const stored = journalOf(found);
+export function takeIn({ journal, programs = [], kit: patch }: Incoming, kit: Kit, parts: StampParts): Change[] {
+  const stored = journalOf(parts.found);
   return [
     ...(journal ? journalChanges(stored, mergeJournals(stored, journal)) : []),
-    ...programs.map((program) => putRow('programs', program)),
-    ...(patch ? [putSingle('kit', { ...kit, ...patch })] : []),
+    ...programs.flatMap((program) =>
+      stampChange(putRow('opened', { id: program.id, program, editedAt: parts.now }), parts),
+    ),
+    ...(patch ? kitChanges(kit, { ...kit, ...patch }, parts) : []),
   ];
 }
 
@@ -63,30 +67,36 @@ export function takeIn(found: Found, { journal, programs = [], kit: patch }: Inc
 export function takenBy(found: Found, changes: readonly Change[]): TakenIn {
   return {
     values: changes.flatMap((change) => {
-      if (change.do !== 'put') return [];
-      const { table, key, value } = change;
-      return [{ table, key, before: found.get(table)?.get(key), after: value }];
+      if (change.do === 'clear') return [];
+      const { table, key } = change;
+      return [
+        { table, key, before: found.get(table)?.get(key), after: change.do === 'put' ? change.value : undefined },
+      ];
     }),
   };
 }
 
 /**
  * The changes that take an import back. Only what still is as the import left it goes back; of the kit, value by value.
- * @param found `incomingTables`, checked
  * @param taken what the import changed
+ * @param parts see `StampParts`; `found` holds `incomingTables`, checked
  * @returns the changes, and what is left because it has changed since
  */
-export function takeBack(found: Found, taken: TakenIn): { changes: Change[]; left: LeftValue[] } {
+export function takeBack(taken: TakenIn, parts: StampParts): { changes: Change[]; left: LeftValue[] } {
   const changes: Change[] = [];
   const left: LeftValue[] = [];
   for (const { table, key, before, after } of taken.values) {
-    const now = found.get(table)?.get(key);
+    const now = parts.found.get(table)?.get(key);
     if (isSame(now, after)) {
       changes.push(before === undefined ? { table, do: 'remove', key } : put(table, key, before));
     } else if (table === 'single' && key === 'kit') {
       const { kit, isWhole } = kitBack(Object(before), Object(after), Object(now));
       changes.push(putSingle('kit', kit));
       if (!isWhole) left.push({ table, key });
+    } else if (table === 'single' && key === 'ownKit') {
+      // What is left of it is told with the kit, of which it is a part.
+      const { kit: own } = kitBack(Object(before), Object(after), Object(now));
+      changes.push(...stampChange(putSingle('ownKit', { ...own, editedAt: parts.now }), parts));
     } else if (!isSame(now, before)) {
       left.push({ table, key });
     }

@@ -148,8 +148,8 @@ export function createAppState(around: Surroundings): AppState {
   const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
   const act: AppActions = {
     chooseProgram: (id) => act.changeKit({ programId: id }),
-    putProgram: (program) => write('programs', () => store.putProgram(program)),
-    removeProgram: (id) => write('programs', () => store.removeProgram(id)),
+    putProgram: (program) => write('opened', () => store.putProgram(program)),
+    removeProgram: (id) => write('opened', () => store.removeProgram(id)),
     changeKit: (changes) =>
       write('kit', () => store.changeKit(typeof changes === 'function' ? changes : () => changes)),
     putDrill: (record) => write('drills', () => store.putDrill(record)),

@@ -1,5 +1,7 @@
+import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { isSame } from '../journal/edit-order.ts';
+import { groupsOf, type MergeRow, type MergeRules, rowOf } from '../journal/field-groups.ts';
 import type { Journal, WeekPage } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber, dayOfNumber, isoWeek } from '../units/calendar-day.ts';
@@ -109,9 +111,20 @@ export function removeDemoJournal(journal: Journal, demo: Journal): Journal {
     ...rest,
     ...(majorGoal !== undefined && !isSame(majorGoal, demo.majorGoal) && { majorGoal }),
     drills: journal.drills.filter((drill) => !drill.id.startsWith('demo-')),
-    days: journal.days.filter((day) => !isSame(day, days.get(day.date))),
-    weeks: journal.weeks.filter((week) => !isSame(week, weeks.get(week.week))),
+    days: journal.days.flatMap((day) => withoutInvented(day, days.get(day.date), journalCollections.days)),
+    weeks: journal.weeks.flatMap((page) => withoutInvented(page, weeks.get(page.week), journalCollections.weeks)),
   };
+}
+
+/** What the archer wrote of a page: a merge lays it over what was invented, field by field. */
+function withoutInvented<T extends MergeRow>(row: T, invented: T | undefined, rules: MergeRules): T[] {
+  if (invented === undefined) return [row];
+  const made = groupsOf(invented, rules);
+  const groups = [...groupsOf(row, rules)];
+  const own = groups.filter(([name, group]) => !isSame(group, made.get(name)));
+  if (own.length === groups.length) return [row];
+  const key = { [String(rules.keyName)]: row[String(rules.keyName)] };
+  return own.length === 0 ? [] : [rowOf(key, new Map(own), row.editedAt) as T];
 }
 
 function choosePrograms({ programs, program }: DemoJournalInput) {

@@ -34,7 +34,12 @@ const journal: Journal = {
     drill('after', '2026-03-16'),
     { ...drill('gone', '2026-03-03'), removed: true },
   ],
-  days: [{ date: '2026-03-04', feel: 2, feelWords: 'private words', note: 'private words', pain: true }],
+  days: [
+    {
+      ...{ date: '2026-03-04', feel: 2, feelWords: 'private words', note: 'private words', pain: true },
+      place: 'private words, the hall at the mill',
+    },
+  ],
   weeks: [
     { week: '2026-W09', focus: 'earlier' },
     { week: '2026-W10', focus: 'Reach', wentRight: 'private words', carriedForward: 'private words' },
@@ -79,7 +84,19 @@ describe('a hand-over', () => {
     expect(handOver.weeks[0]).toEqual({ week: '2026-W10', focus: 'Reach' });
     const open = createHandOver({ ...input, includesNotes: true });
     expect(open.drills[0]?.note).toBe('private words');
+    expect(open.days[0]?.place).toContain('the hall at the mill');
     expect(open.weeks[0]?.wentRight).toBe('private words');
+  });
+
+  it('tells nobody which devices wrote it, nor what only a newer app knows', () => {
+    const day = { ...journal.days[0]!, editedAt: '2026-03-04T20:00:00.000Z~phone1', mood: 'private words' };
+    const newer = { ...journal, days: [day], strings: [{ id: 's', of: 'private words' }] };
+    for (const includesNotes of [false, true]) {
+      const text = formatHandOver(createHandOver({ ...input, journal: newer, includesNotes }));
+      expect(text).not.toContain('phone1');
+      expect(text).not.toContain('mood');
+      expect(text).not.toContain('strings');
+    }
   });
 
   it('reads back what was written', () => {

@@ -1,16 +1,10 @@
 import { z } from 'zod';
-import { type DrillRecord, drillRecordSchema } from '../journal/drill-record.ts';
-import {
-  type DayEntry,
-  dayEntrySchema,
-  type Journal,
-  journalSchema,
-  type Milestone,
-  type WeekPage,
-  weekPageSchema,
-} from '../journal/journal.ts';
+import { type Collection, journalCollections } from '../journal/collections.ts';
+import { drillRecordSchema } from '../journal/drill-record.ts';
+import { dayEntrySchema, type Journal, journalSchema, type WeekPage, weekPageSchema } from '../journal/journal.ts';
 import { journalDaySchema } from '../journal/journal-day.ts';
 import { createJournal, mergeJournals, visibleJournal } from '../journal/merge-journals.ts';
+import { withoutDevice } from '../journal/stamp.ts';
 import { programSchema } from '../program/program.ts';
 import { isoWeek } from '../units/calendar-day.ts';
 import { formatLines } from './journal-file.ts';
@@ -90,12 +84,9 @@ export function createHandOver(input: HandOverInput): HandOver {
   const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [] } = input;
   if (to < from) throw new RangeError(`to: expected a day from ${from} on, got ${to}`);
   const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
-  const isInSpan = ({ date }: { date: string }): boolean => from <= date && date <= to;
-  const [firstWeek, lastWeek] = [isoWeek(from), isoWeek(to)];
-  const drills = journal.drills.filter(isInSpan);
-  const days = journal.days.filter(isInSpan);
-  const milestones = journal.milestones?.filter((one) => one.setDay <= to && (one.reachedDay ?? to) <= to) ?? [];
-  const weeks = journal.weeks.filter(({ week }) => firstWeek <= week && week <= lastWeek);
+  const span = { from, to, includesNotes };
+  const { drills, days, weeks, milestones } = journalCollections;
+  const reached = handed(milestones, journal.milestones ?? [], span);
   return {
     format: 'larkhold/hand-over',
     version: 1,
@@ -105,13 +96,13 @@ export function createHandOver(input: HandOverInput): HandOver {
     from,
     to,
     includesNotes,
-    ...(journal.majorGoal === undefined ? {} : { majorGoal: journal.majorGoal }),
+    ...(journal.majorGoal === undefined ? {} : { majorGoal: goalOf(journal.majorGoal) }),
     programs: [...programs],
     answers: [],
-    weeks: includesNotes ? weeks : weeks.map(withoutReview),
-    days: includesNotes ? days : days.map(withoutNotes),
-    drills: includesNotes ? drills : drills.map(withoutNote),
-    ...(milestones.length === 0 ? {} : { milestones: includesNotes ? milestones : milestones.map(withoutWords) }),
+    weeks: handed(weeks, journal.weeks, span),
+    days: handed(days, journal.days, span),
+    drills: handed(drills, journal.drills, span),
+    ...(reached.length === 0 ? {} : { milestones: reached }),
   };
 }
 
@@ -156,7 +147,9 @@ export function commentedWeek(journal: Journal, handOver: HandOver, editedAt: st
 export function parseHandOver(text: string): { ok: true; handOver: HandOver } | { ok: false; problems: FileProblem[] } {
   const read = readFile(text, handOverFormat);
   if (!read.ok) return read;
-  const { drills, days, weeks, milestones } = mergeJournals(read.value, createJournal());
+  const { drills: sent, days: diary, weeks: pages, milestones: goals } = read.value;
+  const rows = { drills: sent, days: diary, weeks: pages, ...(goals ? { milestones: goals } : {}) };
+  const { drills, days, weeks, milestones } = mergeJournals(rows, createJournal());
   return { ok: true, handOver: { ...read.value, drills, days, weeks, ...(milestones ? { milestones } : {}) } };
 }
 
@@ -172,22 +165,27 @@ export function formatHandOver(handOver: HandOver): string {
   return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
 }
 
-function withoutNote({ note: _private, ...record }: DrillRecord): DrillRecord {
-  return record;
+/** Rows of the span, each with the fields that the coach may read and no others: also not those that only a newer app knows. */
+function handed<Row extends object>(
+  { fields, isWithin }: Collection<Row>,
+  rows: readonly Row[],
+  { from, to, includesNotes }: { from: string; to: string; includesNotes: boolean },
+): Row[] {
+  const readers = new Map<string, unknown>(Object.entries(fields));
+  const isRead = (field: string): boolean =>
+    readers.get(field) === 'always' || (includesNotes && readers.get(field) === 'with notes');
+  const within = rows.filter((row) => isWithin?.(row, from, to));
+  return within.map((row) => {
+    const shown = Object.entries(row).flatMap(([field, value]) => {
+      if (field === 'editedAt' && typeof value === 'string') return [[field, withoutDevice(value)]];
+      return isRead(field) && value !== undefined ? [[field, value]] : [];
+    });
+    return Object.fromEntries(shown) as Row;
+  });
 }
 
-function withoutNotes({ note: _note, feelWords: _words, place: _place, ...entry }: DayEntry): DayEntry {
-  return entry;
-}
-
-function withoutWords({ words: _words, ...milestone }: Milestone): Milestone {
-  return milestone;
-}
-
-/** Goal, focus and sketch are what the coach and the archer work on; the review is the archer's own. */
-function withoutReview(page: WeekPage): WeekPage {
-  const { wentRight: _right, needsWork: _work, carriedForward: _carried, comment: _comment, ...open } = page;
-  return open;
+function goalOf({ text, editedAt }: NonNullable<Journal['majorGoal']>): NonNullable<Journal['majorGoal']> {
+  return { text, editedAt: withoutDevice(editedAt) };
 }
 
 function cutOff(text: string, length: number): string {

@@ -1,30 +1,30 @@
 import { z } from 'zod';
-import { drillRecordSchema } from '../journal/drill-record.ts';
-import { dayEntrySchema, type Journal, journalSchema, weekPageSchema } from '../journal/journal.ts';
+import { collectionNames, singleNames } from '../journal/collections.ts';
+import { type Journal, journalSchema } from '../journal/journal.ts';
+import { keepUnknown } from '../journal/keep-unknown.ts';
 import { createJournal, mergeJournals } from '../journal/merge-journals.ts';
+import { migrateJournal } from '../journal/migrate-journal.ts';
 import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
 
-/** A journal as a file: what one device gives another, and the diary's part of a backup. */
-export const journalFileSchema = z.strictObject({
+/** The version of journal files that this app writes. Keys may be added without a new one, as every reader keeps those it does not know. */
+export const journalVersion = 2;
+
+/** A journal as a file: what one device gives another, and what lies in a box. */
+export const journalFileSchema = keepUnknown({
   format: z.literal('larkhold/journal'),
-  version: z.literal(1),
+  version: z.literal(journalVersion),
   /** When it was written, ISO 8601. */
   madeAt: z.string().max(40).optional(),
-  majorGoal: journalSchema.shape.majorGoal,
-  weeks: z.array(weekPageSchema),
-  days: z.array(dayEntrySchema),
-  drills: z.array(drillRecordSchema),
-  notes: journalSchema.shape.notes,
-  milestones: journalSchema.shape.milestones,
+  ...journalSchema.shape,
 });
 
 const journalFormat: FileFormat<z.output<typeof journalFileSchema>> = {
   name: 'larkhold/journal',
   thing: 'a journal',
-  version: 1,
+  version: journalVersion,
   // Ten years of a drill a day, 30 reps each, are about 13 million characters.
   limitChars: 64 * 1024 * 1024,
-  migrations: [],
+  migrations: [migrateJournal],
   schema: journalFileSchema,
 };
 
@@ -50,9 +50,19 @@ export function parseJournal(
  * @returns the file's text. The same journal gives the same text.
  */
 export function formatJournal(journal: Journal, madeAt?: string): string {
-  const { drills, days, weeks, notes, milestones, majorGoal } = mergeJournals(journal, createJournal());
-  const head = { format: 'larkhold/journal', version: 1, madeAt, majorGoal };
-  return formatLines({ ...head, weeks, days, drills, notes, milestones });
+  return formatLines({ format: 'larkhold/journal', version: journalVersion, madeAt, ...journalLines(journal) });
+}
+
+/**
+ * A journal's parts in the order in which files hold them: what there is only one of, the lists, what only a newer app knows, and the marks.
+ * @param journal any journal.
+ * @returns its parts, each row once, in order.
+ */
+export function journalLines(journal: Journal): Record<string, unknown> {
+  const whole = mergeJournals(journal, createJournal());
+  const { removed, ...parts } = whole;
+  const known = [...singleNames, ...collectionNames].map((name) => [name, parts[name]] as const);
+  return { ...Object.fromEntries(known), ...parts, removed };
 }
 
 /**

@@ -29,6 +29,8 @@ export interface FileFormat<T> {
 }
 
 const mostProblems = 100;
+/** Levels of lists and objects inside each other; programs, the deepest, have eight. */
+const DEEPEST = 64;
 
 /**
  * Reads a file in four steps: is it ours, is it too new, bring it up to date, check it. Nothing in a file is ever trusted, run or shown as markup.
@@ -59,6 +61,9 @@ export function readFile<T>(
     const other = isObject(found) && typeof found.format === 'string' ? `"${found.format.slice(0, 40)}"` : 'nothing';
     return refuse(`This file is not ${format.thing}: expected "${format.name}", found ${other}.`, '/format');
   }
+  const foul = foulPlace(found);
+  if (foul)
+    return refuse('No file may have this: a key called "__proto__", or values nested without end.', pointerTo(foul));
   const { version } = found;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
     return refuse('Expected a whole number from 1.', '/version');
@@ -96,6 +101,18 @@ function describeIssue(issue: z.core.$ZodIssue): FileProblem {
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** Where a value has a key called `__proto__`, or is nested deeper than anything that is stored: what is kept unread must at least be written again. */
+function foulPlace(value: unknown, depth = 0): string[] | undefined {
+  if (typeof value !== 'object' || value === null) return undefined;
+  if (depth > DEEPEST) return [];
+  for (const key in value) {
+    if (key === '__proto__') return [key];
+    const path = foulPlace((value as Record<string, unknown>)[key], depth + 1);
+    if (path) return [key, ...path];
+  }
+  return undefined;
 }
 
 /** Asked only when the platform's own parser has refused the text: it is quick but doesn't say where. */

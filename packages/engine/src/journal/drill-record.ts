@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { copyReps } from './copy-reps.ts';
 import { journalDaySchema } from './journal-day.ts';
+import { editShape, keepUnknown } from './keep-unknown.ts';
 import { type RepRecord, repRecordSchema } from './rep-record.ts';
 
 export * from './rep-record.ts';
@@ -25,7 +26,7 @@ const repsSchema = z.unknown().transform((found, context): RepRecord[] => {
 });
 
 /** What one session leaves in the journal. */
-export const drillRecordSchema = z.strictObject({
+export const drillRecordSchema = keepUnknown({
   id: z.string().min(1).max(64),
   /** The program's title as it was on the day. */
   program: z.string().min(1).max(120),
@@ -50,10 +51,7 @@ export const drillRecordSchema = z.strictObject({
   tool: z.enum(['bow', 'light-bow', 'band', 'strap']).optional(),
   /** True while the session is still running: a crash leaves it so. */
   open: z.literal(true).optional(),
-  /** When it was last changed, ISO 8601 UTC; the later edit wins a merge. */
-  editedAt: z.string().optional(),
-  /** A removed record stays as a mark, so that a merge does not bring it back. */
-  removed: z.literal(true).optional(),
+  ...editShape,
 });
 /** What one session leaves in the journal. */
 export type DrillRecord = z.output<typeof drillRecordSchema>;

@@ -1,33 +1,8 @@
 import { dayNumber } from '../units/calendar-day.ts';
 
-/** What an edit carries: when it was made, and whether it removed the thing. */
-export interface Edited {
-  editedAt?: string;
-  removed?: true;
-  /** Of a drill record only: its session had not ended. */
-  open?: true;
-}
-
-/**
- * Chooses between two versions of one thing: the later edit; of two at the same instant the one that removes, then the one whose session had
- * ended, then the greater canonical text. This is a total order, so the choice does not depend on which side asks.
- * @param a one version. @param b another.
- * @returns the version that stands.
- * @source own; a last-writer-wins register with a total order, as in Shapiro et al. 2011, A comprehensive study of convergent and commutative replicated data types, 3.2.1.
- */
-export function chooseVersion<T extends Edited>(a: T, b: T): T {
-  if (a === b) return a;
-  const byInstant = compareInstants(a.editedAt, b.editedAt);
-  if (byInstant !== 0) return byInstant > 0 ? a : b;
-  if (a.removed !== b.removed) return a.removed ? a : b;
-  if (a.open !== b.open) return a.open ? b : a;
-  if (isSame(a, b)) return a;
-  return canonicalText(a) > canonicalText(b) ? a : b;
-}
-
 /**
  * Orders two instants.
- * @param a ISO 8601 with `Z` or an offset. @param b the same.
+ * @param a ISO 8601 with `Z` or an offset; a device's name after it does not count. @param b the same.
  * @returns below 0 if a is earlier, above 0 if later, 0 if they are the same instant. An absent or unreadable one is earlier than any.
  */
 export function compareInstants(a: string | undefined, b: string | undefined): number {
@@ -68,7 +43,8 @@ export function canonicalText(value: unknown): string {
   );
 }
 
-const instantPattern = /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))$/;
+const instantPattern =
+  /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))(?:~[a-z0-9]{1,16})?$/;
 
 /**
  * Where an instant stands in time.

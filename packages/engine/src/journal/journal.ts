@@ -1,9 +1,12 @@
 import { z } from 'zod';
+import { programVersion } from '../program/migrate-program.ts';
+import { programSchema } from '../program/program.ts';
 import { drillRecordSchema } from './drill-record.ts';
 import { journalDaySchema } from './journal-day.ts';
+import { editShape, keepUnknown } from './keep-unknown.ts';
 
 /** What was shot, by kind. */
-export const arrowsSchema = z.strictObject({
+export const arrowsSchema = keepUnknown({
   kind: z.enum(['blank bale', 'practice', 'scoring']),
   count: z.int().min(0).max(2000),
   distanceM: z.number().min(0).max(200).optional(),
@@ -12,7 +15,7 @@ export const arrowsSchema = z.strictObject({
 export type Arrows = z.output<typeof arrowsSchema>;
 
 /** Work without a bow: minutes and effort (0 to 10). */
-export const workSchema = z.strictObject({
+export const workSchema = keepUnknown({
   kind: z.enum(['strength', 'mobility', 'fitness']),
   minutes: z.number().min(0).max(1440),
   effort: z.number().min(0).max(10).optional(),
@@ -21,7 +24,7 @@ export const workSchema = z.strictObject({
 export type Work = z.output<typeof workSchema>;
 
 /** The diary of one day; its identity is its date. */
-export const dayEntrySchema = z.strictObject({
+export const dayEntrySchema = keepUnknown({
   date: journalDaySchema,
   arrows: z.array(arrowsSchema).max(50).optional(),
   /** Where arrows were shot, as the archer calls it. */
@@ -36,14 +39,13 @@ export const dayEntrySchema = z.strictObject({
   readiness: z.enum(['fresh', 'as usual', 'heavy']).optional(),
   pain: z.boolean().optional(),
   note: z.string().max(4000).optional(),
-  editedAt: z.string().optional(),
-  removed: z.literal(true).optional(),
+  ...editShape,
 });
 /** The diary of one day; its identity is its date. */
 export type DayEntry = z.output<typeof dayEntrySchema>;
 
 /** One ISO week's page; its identity is the week, '2026-W48'. */
-export const weekPageSchema = z.strictObject({
+export const weekPageSchema = keepUnknown({
   week: z.string().regex(/^\d{4}-W\d{2}$/),
   goal: z.string().max(1000).optional(),
   focus: z.string().max(400).optional(),
@@ -55,14 +57,13 @@ export const weekPageSchema = z.strictObject({
   needsWork: z.string().max(4000).optional(),
   carriedForward: z.string().max(1000).optional(),
   comment: z.string().max(4000).optional(),
-  editedAt: z.string().optional(),
-  removed: z.literal(true).optional(),
+  ...editShape,
 });
 /** One ISO week's page; its identity is the week. */
 export type WeekPage = z.output<typeof weekPageSchema>;
 
 /** A scrap on the notes wall: words, a drawing, or both. */
-export const noteScrapSchema = z.strictObject({
+export const noteScrapSchema = keepUnknown({
   id: z.string().min(1).max(64),
   /** When it was put up, ISO 8601. */
   madeAt: z.string().max(40),
@@ -76,14 +77,13 @@ export const noteScrapSchema = z.strictObject({
     .string()
     .regex(/^\d{4}-W\d{2}$/)
     .optional(),
-  editedAt: z.string().optional(),
-  removed: z.literal(true).optional(),
+  ...editShape,
 });
 /** A scrap on the notes wall: words, a drawing, or both; pinned to a program, a week, or nothing. */
 export type NoteScrap = z.output<typeof noteScrapSchema>;
 
 /** Something to reach or reached, in the archer's own words. */
-export const milestoneSchema = z.strictObject({
+export const milestoneSchema = keepUnknown({
   id: z.string().min(1).max(64),
   text: z.string().min(1).max(400),
   /** The day it was written down. */
@@ -92,14 +92,52 @@ export const milestoneSchema = z.strictObject({
   reachedDay: journalDaySchema.optional(),
   /** How it came about. */
   words: z.string().max(1000).optional(),
-  editedAt: z.string().optional(),
-  removed: z.literal(true).optional(),
+  ...editShape,
 });
 /** Something to reach or reached, in the archer's own words; its identity is its id. */
 export type Milestone = z.output<typeof milestoneSchema>;
 
-/** Everything that was done, by day, drill and week. */
-export const journalSchema = z.strictObject({
+/** A program that the archer opened: the file's content, whole. One that only a newer app can read is kept as it is. */
+export const programCopySchema = keepUnknown({
+  id: z.string().min(1).max(64),
+  program: z.record(z.string(), z.unknown()).superRefine((program, context) => {
+    if (Number(program.version) > programVersion) return;
+    const read = programSchema.safeParse(program);
+    if (read.success) return;
+    context.issues.push(...read.error.issues.map((issue) => ({ ...issue, input: undefined })));
+  }),
+  ...editShape,
+});
+/** A program that the archer opened; its identity is the program's id. */
+export type ProgramCopy = z.output<typeof programCopySchema>;
+
+/** What is due over the weeks: the season's own file, whole. */
+export const seasonCopySchema = keepUnknown({
+  document: z.looseObject({ format: z.literal('larkhold/season'), version: z.int().min(1) }),
+  editedAt: z.string().optional(),
+});
+/** The season's own file, whole, and when it was last changed. */
+export type SeasonCopy = z.output<typeof seasonCopySchema>;
+
+/** The archer's own part of the kit (bow, draw weight, shot process), by the kit's own names; the kit's schema checks each value where it is used. */
+export const ownKitSchema = keepUnknown({ editedAt: editShape.editedAt, edits: editShape.edits });
+/** The archer's own part of the kit, by the kit's own names. */
+export type OwnKit = z.output<typeof ownKitSchema> & { readonly [name: string]: unknown };
+
+/** That something was removed, and when; nothing of what it was. */
+export const removalMarkSchema = keepUnknown({
+  /** The list that it was in. */
+  of: z.string().min(1).max(64),
+  /** Its id, day or week. */
+  key: z.string().min(1).max(64),
+  /** When, ISO 8601; empty where nobody knows. */
+  at: z.string().max(60),
+});
+/** That something was removed, and when; nothing of what it was. */
+export type RemovalMark = z.output<typeof removalMarkSchema>;
+
+/** Everything that is the archer's, by day, drill and week. Lists of a newer app are kept as they are. */
+export const journalSchema = keepUnknown({
   drills: z.array(drillRecordSchema),
   days: z.array(dayEntrySchema),
   weeks: z.array(weekPageSchema),
@@ -107,7 +145,13 @@ export const journalSchema = z.strictObject({
   notes: z.array(noteScrapSchema).optional(),
   /** What was reached and what is open; absent while there is none. */
   milestones: z.array(milestoneSchema).optional(),
-  majorGoal: z.strictObject({ text: z.string().max(1000), editedAt: z.string() }).optional(),
+  /** Programs that were opened; absent while there is none. */
+  opened: z.array(programCopySchema).optional(),
+  majorGoal: keepUnknown({ text: z.string().max(1000), editedAt: z.string() }).optional(),
+  season: seasonCopySchema.optional(),
+  ownKit: ownKitSchema.optional(),
+  /** Marks of what was removed; absent while there is none. */
+  removed: z.array(removalMarkSchema).optional(),
 });
-/** Everything that was done, by day, drill and week. */
+/** Everything that is the archer's, by day, drill and week. */
 export type Journal = z.output<typeof journalSchema>;

@@ -1,8 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import type { DrillRecord } from './drill-record.ts';
 import { compareInstants, isSame } from './edit-order.ts';
+import type { DayEntry, Journal } from './journal.ts';
 import { createJournal, mergeJournals, visibleJournal } from './merge-journals.ts';
+import type { RepRecord } from './rep-record.ts';
 
 describe('merging', () => {
   it('is commutative', () => {
@@ -32,13 +35,31 @@ describe('merging', () => {
     );
   });
 
-  it('loses nothing and doubles nothing: every id of either side is there once', () => {
+  it('loses nothing and doubles nothing: every id of either side is there once, or there is a mark of it', () => {
     fc.assert(
       fc.property(anyJournal, anyJournal, (a, b) => {
-        const ids = mergeJournals(a, b).drills.map((record) => record.id);
+        const { drills, removed = [] } = mergeJournals(a, b);
+        const marked = removed.filter(({ of }) => of === 'drills').map(({ key }) => key);
+        const ids = drills.map((record) => record.id);
+        expect(new Set(ids).size).toBe(ids.length);
         const expected = new Set([...a.drills, ...b.drills].map((record) => record.id));
-        expect(ids).toHaveLength(expected.size);
-        expect(new Set(ids)).toEqual(expected);
+        expect(new Set([...ids, ...marked.filter((key) => expected.has(key))])).toEqual(expected);
+      }),
+    );
+  });
+
+  it('loses no field: what only one side says of a day is there, unless the other side emptied it or a mark is later', () => {
+    fc.assert(
+      fc.property(anyJournal, anyJournal, (a, b) => {
+        const merged = mergeJournals(a, b);
+        for (const theirs of [a, b].flatMap(({ days }) => days)) {
+          const others = [...a.days, ...b.days].filter((one) => one !== theirs && one.date === theirs.date);
+          const isAlone = others.every((one) => one.arrows === undefined && one.edits?.arrows === undefined);
+          const isMarked = merged.removed?.some(({ of, key }) => of === 'days' && key === theirs.date);
+          if (theirs.arrows === undefined || theirs.removed || !isAlone || isMarked) continue;
+          if (others.some(({ restoredAt }) => restoredAt !== undefined) || theirs.restoredAt !== undefined) continue;
+          expect(merged.days.find(({ date }) => date === theirs.date)?.arrows).toEqual(theirs.arrows);
+        }
       }),
     );
   });
@@ -72,8 +93,11 @@ describe('merging', () => {
     const mark = { ...day, removed: true as const };
     const merge = (a: typeof day, b: typeof day) =>
       mergeJournals({ ...createJournal(), days: [a] }, { ...createJournal(), days: [b] });
-    expect(merge(day, mark).days).toEqual([mark]);
-    expect(visibleJournal(merge(day, mark)).days).toEqual([]);
+    expect(merge(day, mark)).toEqual({
+      ...createJournal(),
+      removed: [{ of: 'days', key: '2026-02-01', at: day.editedAt }],
+    });
+    expect(visibleJournal(merge(day, mark))).toEqual(createJournal());
     const again = { ...day, editedAt: '2026-02-02T00:00:00Z' };
     expect(merge(mark, again).days).toEqual([again]);
   });
@@ -91,11 +115,114 @@ describe('merging', () => {
       ...createJournal(),
       drills: records,
     });
-    for (const note of ['a', undefined]) {
-      const ended = { ...open, note };
-      expect(mergeJournals(drills({ ...open, open: true }), drills(ended)).drills).toEqual([ended]);
-      expect(mergeJournals(drills({ ...open, open: true, note: 'z' }), drills(ended)).drills).toEqual([ended]);
+    for (const tool of ['band', 'strap'] as const) {
+      const ended = { ...open, tool: 'bow' as const };
+      expect(mergeJournals(drills({ ...open, open: true, tool }), drills(ended)).drills).toEqual([ended]);
     }
+  });
+});
+
+describe('two devices', () => {
+  const early = '2026-11-25T06:00:00.000Z';
+  const late = '2026-11-25T21:00:00.000Z';
+  const merge = (a: Partial<Journal>, b: Partial<Journal>): Journal => {
+    const [left, right] = [
+      mergeJournals({ ...createJournal(), ...a }, { ...createJournal(), ...b }),
+      mergeJournals({ ...createJournal(), ...b }, { ...createJournal(), ...a }),
+    ];
+    expect(left).toEqual(right);
+    return left;
+  };
+
+  it('that write one day keep the arrows of one and the feel of the other', () => {
+    const phone: DayEntry = { date: '2026-11-25', arrows: [{ kind: 'practice', count: 72 }], editedAt: early };
+    const laptop: DayEntry = { date: '2026-11-25', feel: 4, note: 'Windy', editedAt: late };
+    expect(merge({ days: [phone] }, { days: [laptop] }).days).toEqual([
+      { ...phone, ...laptop, edits: { arrows: early } },
+    ]);
+  });
+
+  it('keep a field empty that one of them emptied later', () => {
+    const filled: DayEntry = { date: '2026-11-25', note: 'Windy', feel: 4, editedAt: early };
+    const emptied: DayEntry = { date: '2026-11-25', feel: 4, editedAt: late, edits: { feel: early, note: late } };
+    expect(merge({ days: [filled] }, { days: [emptied] }).days).toEqual([emptied]);
+  });
+
+  const rep: RepRecord = {
+    block: 0,
+    set: 0,
+    rep: 0,
+    hand: 'usual',
+    prescribedMs: 20_000,
+    heldMs: 20_000,
+    outcome: 'held',
+  };
+  const drill: DrillRecord = {
+    ...{ id: 'd', program: 'Slow mornings', date: '2026-11-25', startedAt: early, endedAt: early, reps: [rep] },
+  };
+  const further = { ...drill, reps: [rep, { ...rep, rep: 1 }], open: true as const };
+
+  it('that hold one open drill keep the copy that went further, also where the other one was written on later', () => {
+    const behind = { ...drill, open: true as const, note: 'zzz', editedAt: late };
+    expect(merge({ drills: [further] }, { drills: [behind] }).drills[0]).toMatchObject({
+      reps: further.reps,
+      note: 'zzz',
+    });
+    const worded = { ...drill, open: true as const, program: 'zzz' };
+    expect(merge({ drills: [further] }, { drills: [worded] }).drills[0]?.reps).toHaveLength(2);
+    expect(merge({ drills: [drill] }, { drills: [{ ...further, editedAt: late }] }).drills[0]?.open).toBeUndefined();
+  });
+
+  it('keep nothing of a drill that one of them removed, whatever the other one wrote on it later', () => {
+    const mark = { of: 'drills', key: 'd', at: early };
+    const merged = merge({ removed: [mark] }, { drills: [{ ...drill, note: 'kept secret', editedAt: late }] });
+    expect(merged).toEqual({ ...createJournal(), removed: [mark] });
+    const restored = { ...drill, restoredAt: late };
+    expect(merge(merged, { drills: [restored] }).drills).toEqual([restored]);
+  });
+
+  it('keep of a day that one of them removed what the other one wrote after that', () => {
+    const mark = { of: 'days', key: '2026-11-25', at: '2026-11-25T12:00:00.000Z' };
+    const day: DayEntry = { date: '2026-11-25', note: 'Windy', feel: 4, editedAt: late, edits: { note: early } };
+    expect(merge({ removed: [mark] }, { days: [day] }).days).toEqual([{ date: '2026-11-25', feel: 4, editedAt: late }]);
+  });
+
+  it('bring together the programs, the season and the archer’s own part of the kit', () => {
+    const phone = {
+      opened: [{ id: 'p', program: { title: 'Old' } }],
+      ownKit: { bow: 'barebow', drawWeightLbf: 34, editedAt: early },
+    };
+    const laptop = {
+      opened: [{ id: 'p', program: { title: 'New' }, editedAt: late }],
+      ownKit: { drawWeightLbf: 36, editedAt: late },
+    };
+    const season = { document: { format: 'larkhold/season' as const, version: 1, weeks: 12 }, editedAt: early };
+    const merged = merge({ ...phone, season }, laptop);
+    expect(merged.opened).toEqual(laptop.opened);
+    expect(merged.ownKit).toEqual({ bow: 'barebow', drawWeightLbf: 36, editedAt: late, edits: { bow: early } });
+    expect(merged.season).toEqual(season);
+    expect(merge(merged, { removed: [{ of: 'opened', key: 'p', at: early }] }).opened).toBeUndefined();
+  });
+
+  it('give back to a newer app what only it knows', () => {
+    const newer = {
+      strings: [
+        { id: 's1', strands: 18, editedAt: early },
+        { id: 's2', strands: 20, editedAt: late },
+      ],
+    } as Partial<Journal>;
+    const older = { strings: [{ id: 's1', strands: 16, editedAt: late }] } as Partial<Journal>;
+    expect(merge(newer, older)).toMatchObject({
+      strings: [
+        { id: 's1', strands: 16 },
+        { id: 's2', strands: 20 },
+      ],
+    });
+    const day = { date: '2026-11-25', mood: 'even', editedAt: early } as DayEntry;
+    expect(merge({ days: [day] }, { days: [{ date: '2026-11-25', feel: 4, editedAt: late }] }).days[0]).toMatchObject({
+      mood: 'even',
+      feel: 4,
+    });
   });
 });
 

@@ -1,46 +1,68 @@
-import type { DrillRecord } from './drill-record.ts';
-import { chooseVersion, compareInstants, type Edited } from './edit-order.ts';
-import type { Journal, Milestone, NoteScrap } from './journal.ts';
+import {
+  type CollectionName,
+  collectionNames,
+  journalCollections,
+  journalSingles,
+  singleNames,
+} from './collections.ts';
+import { canonicalText, compareInstants } from './edit-order.ts';
+import { joinRows, type MergeRow, type MergeRules, writtenAfter } from './field-groups.ts';
+import type { Journal, RemovalMark } from './journal.ts';
+import { compareStamps, compareText } from './stamp.ts';
+
+type Marks = ReadonlyMap<string, ReadonlyMap<string, RemovalMark>>;
+type Content = Record<string, unknown>;
+
+/** Lists and values that this app knows, and the list of marks. */
+const knownNames: ReadonlySet<string> = new Set([...collectionNames, ...singleNames, 'removed']);
+/** How lists are merged that only a newer app knows. */
+const unknownThings: MergeRules & { kind: 'thing' } = { keyName: 'id', kind: 'thing' };
 
 /**
- * Merges two journals: the union of what both hold, each thing once, the later edit where they differ (see `chooseVersion`). Removed things
- * stay as marks. Commutative, associative and idempotent, so devices that exchange files in any order end equal.
+ * Merges two journals: the union of what both hold, each thing once. Of a thing that both hold, each group of fields that is edited together
+ * is taken from the side that edited it later (`journalCollections`); of two copies of a drill that was under way, the one that got further. What
+ * was removed stays so: a mark with no content is kept of it. Commutative, associative and idempotent, so devices that meet in any order end equal.
  * @param a one journal. @param b another.
- * @returns a new journal, drills in order of time, days and weeks in order. Entries are shared with a and b, not copied.
- * @source own; a union of last-writer-wins registers.
+ * @returns a new journal, drills in order of time, days and weeks in order. Rows are shared with a and b where they say the same.
+ * @source own; a map of last-writer-wins registers with removal marks, as in Shapiro et al. 2011, A comprehensive study of convergent and
+ * commutative replicated data types, 3.2 and 3.3.
  */
 export function mergeJournals(a: Journal, b: Journal): Journal {
-  const majorGoal =
-    a.majorGoal === undefined || b.majorGoal === undefined
-      ? (a.majorGoal ?? b.majorGoal)
-      : chooseVersion(a.majorGoal, b.majorGoal);
-  const notes = union(a.notes ?? [], b.notes ?? [], (note) => note.id).sort(byMaking);
-  const milestones = union(a.milestones ?? [], b.milestones ?? [], (one) => one.id).sort(bySetting);
-  return {
-    drills: union(a.drills, b.drills, (record) => record.id).sort(byTime),
-    days: union(a.days, b.days, (entry) => entry.date).sort((x, y) => compareText(x.date, y.date)),
-    weeks: union(a.weeks, b.weeks, (page) => page.week).sort((x, y) => compareText(x.week, y.week)),
-    ...(notes.length === 0 ? {} : { notes }),
-    ...(milestones.length === 0 ? {} : { milestones }),
-    ...(majorGoal === undefined ? {} : { majorGoal }),
-  };
+  const [left, right] = [a as Content, b as Content];
+  const removed = unionMarks([...marksIn(left), ...marksIn(right)]);
+  const marks: Marks = byList(removed);
+  const merged: Content = {};
+  for (const name of collectionNames) {
+    const rules = journalCollections[name];
+    const rows = union([...rowsIn(left, name), ...rowsIn(right, name)], rules, marks.get(name));
+    // Each list's rows are its own: the table ties a list's name to its rows.
+    merged[name] = rows.sort(rules.compareRows as (x: object, y: object) => number);
+  }
+  for (const name of singleNames) {
+    merged[name] = joinMaybe(
+      left[name] as MergeRow | undefined,
+      right[name] as MergeRow | undefined,
+      journalSingles[name],
+    );
+  }
+  for (const name of new Set([...Object.keys(left), ...Object.keys(right)])) {
+    if (!knownNames.has(name)) merged[name] = mergeUnknown(partOf(left, name), partOf(right, name), marks.get(name));
+  }
+  return tidy({ ...merged, removed });
 }
 
 /**
- * Leaves out what was removed.
+ * Leaves out the marks of what was removed.
  * @param journal any journal.
- * @returns a journal without the marks of removed things.
+ * @returns a journal without the marks of removed things, and without rows that a file of version 1 marks as removed.
  */
 export function visibleJournal(journal: Journal): Journal {
-  const stands = (thing: Edited): boolean => thing.removed !== true;
-  return {
-    ...journal,
-    drills: journal.drills.filter(stands),
-    days: journal.days.filter(stands),
-    weeks: journal.weeks.filter(stands),
-    ...(journal.notes === undefined ? {} : { notes: journal.notes.filter(stands) }),
-    ...(journal.milestones === undefined ? {} : { milestones: journal.milestones.filter(stands) }),
-  };
+  const { removed: _marks, ...rest } = journal;
+  const lists = collectionNames.flatMap((name) => {
+    const rows = rest[name];
+    return rows === undefined ? [] : [[name, (rows as MergeRow[]).filter((row) => row.removed !== true)]];
+  });
+  return { ...rest, ...Object.fromEntries(lists) };
 }
 
 /**
@@ -51,30 +73,102 @@ export function createJournal(): Journal {
   return { drills: [], days: [], weeks: [] };
 }
 
-function union<T extends Edited>(a: readonly T[], b: readonly T[], identityOf: (thing: T) => string): T[] {
-  const things = new Map<string, T>();
-  for (const side of [a, b]) {
-    for (const thing of side) {
-      const identity = identityOf(thing);
-      const known = things.get(identity);
-      things.set(identity, known === undefined ? thing : chooseVersion(known, thing));
-    }
+/** Leaves out what is empty; drills, days and weeks are always there. */
+function tidy(content: Content): Journal {
+  const isShown = ([name, value]: [string, unknown]): boolean =>
+    value !== undefined && !(Array.isArray(value) && value.length === 0 && knownNames.has(name));
+  return { ...createJournal(), ...Object.fromEntries(Object.entries(content).filter(isShown)) };
+}
+
+function rowsIn(journal: Content, name: string): readonly MergeRow[] {
+  const rows = journal[name];
+  return Array.isArray(rows) ? rows : [];
+}
+
+function union(
+  rows: readonly MergeRow[],
+  rules: MergeRules & { kind: string },
+  marks: Marks extends ReadonlyMap<string, infer M> ? M | undefined : never,
+): MergeRow[] {
+  const things = new Map<string, MergeRow>();
+  for (const row of rows) {
+    if (row.removed === true) continue; // it is among the marks
+    const key = String(row[rules.keyName ?? '']);
+    const known = things.get(key);
+    things.set(key, known === undefined ? row : joinRows(known, row, rules));
   }
-  return [...things.values()];
+  if (marks === undefined) return [...things.values()];
+  return [...things].flatMap(([key, row]) => {
+    const mark = marks.get(key);
+    const left = mark === undefined ? row : outliving(row, mark, rules);
+    return left === undefined ? [] : [left];
+  });
 }
 
-function byTime(a: DrillRecord, b: DrillRecord): number {
-  return compareText(a.date, b.date) || compareInstants(a.startedAt, b.startedAt) || compareText(a.id, b.id);
+/** What a removal leaves of a row. */
+function outliving(row: MergeRow, { at }: RemovalMark, rules: MergeRules & { kind: string }): MergeRow | undefined {
+  if (rules.kind === 'page') return writtenAfter(row, at, rules);
+  return compareInstants(row.restoredAt, at) > 0 ? row : undefined;
 }
 
-function byMaking(a: NoteScrap, b: NoteScrap): number {
-  return compareInstants(a.madeAt, b.madeAt) || compareText(a.madeAt, b.madeAt) || compareText(a.id, b.id);
+function joinMaybe<T extends MergeRow>(a: T | undefined, b: T | undefined, rules: MergeRules): T | undefined {
+  return a === undefined || b === undefined ? (a ?? b) : joinRows(a, b, rules);
 }
 
-function bySetting(a: Milestone, b: Milestone): number {
-  return compareText(a.setDay, b.setDay) || compareText(a.id, b.id);
+/** Lists of things with ids are merged as things, and stand over anything else; of two other values the greater text stands. */
+function mergeUnknown(a: unknown, b: unknown, marks: ReadonlyMap<string, RemovalMark> | undefined): unknown {
+  const rows = [a, b].flatMap((one) => (isThings(one) ? one : []));
+  if (isThings(a) || isThings(b)) {
+    return union(rows, unknownThings, marks).sort((x, y) => compareText(String(x.id), String(y.id)));
+  }
+  if (a === undefined || b === undefined) return a ?? b;
+  return canonicalText(a) >= canonicalText(b) ? a : b;
 }
 
-function compareText(a: string, b: string): number {
-  return a === b ? 0 : a < b ? -1 : 1;
+/** A part of a journal by a name that a file chose: 'constructor' is no part where nobody wrote it. */
+function partOf(journal: Content, name: string): unknown {
+  return Object.hasOwn(journal, name) ? journal[name] : undefined;
+}
+
+function isThings(value: unknown): value is readonly MergeRow[] {
+  return Array.isArray(value) && value.every((one) => typeof Object(one).id === 'string');
+}
+
+/** The marks of a journal, and what version 1 wrote in their place: whole rows that say that they are removed. */
+function marksIn(journal: Content): RemovalMark[] {
+  const old = [...Object.keys(journal)].flatMap((of) =>
+    of === 'removed'
+      ? []
+      : rowsIn(journal, of).flatMap((row) =>
+          row?.removed === true ? [{ of, key: String(row[keyNameOf(of)]), at: row.editedAt ?? '' }] : [],
+        ),
+  );
+  return [...rowsIn(journal, 'removed'), ...old] as unknown as RemovalMark[];
+}
+
+function keyNameOf(of: string): string {
+  return Object.hasOwn(journalCollections, of) ? journalCollections[of as CollectionName].keyName : 'id';
+}
+
+function unionMarks(marks: readonly RemovalMark[]): RemovalMark[] {
+  const latest = new Map<string, RemovalMark>();
+  for (const mark of marks) {
+    const name = JSON.stringify([mark.of, mark.key]);
+    const known = latest.get(name);
+    if (known === undefined || compareMarks(known, mark) < 0) latest.set(name, mark);
+  }
+  return [...latest.values()].sort((a, b) => compareText(a.of, b.of) || compareText(a.key, b.key));
+}
+
+function compareMarks(a: RemovalMark, b: RemovalMark): number {
+  return compareStamps(a.at, b.at) || compareText(canonicalText(a), canonicalText(b));
+}
+
+function byList(marks: readonly RemovalMark[]): Marks {
+  const lists = new Map<string, Map<string, RemovalMark>>();
+  for (const mark of marks) {
+    const list = lists.get(mark.of) ?? new Map<string, RemovalMark>();
+    lists.set(mark.of, list.set(mark.key, mark));
+  }
+  return lists;
 }

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { keepUnknown } from './keep-unknown.ts';
 
 /** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
 export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
@@ -6,7 +7,7 @@ export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
 export type Outcome = z.output<typeof outcomeSchema>;
 
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
-export const repRecordSchema = z.strictObject({
+export const repRecordSchema = keepUnknown({
   block: z.int().min(0),
   set: z.int().min(0),
   rep: z.int().min(0),

@@ -1,5 +1,7 @@
+import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { chooseVersion, instantSeconds } from '../journal/edit-order.ts';
+import { instantSeconds } from '../journal/edit-order.ts';
+import { joinRows } from '../journal/field-groups.ts';
 import type { Program } from '../program/program.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { readDay } from './read-day.ts';
@@ -24,7 +26,7 @@ export interface ProgramSessions {
 
 /**
  * The sessions of one program, in the order in which they really happened: by instant, so that travel across time zones does not turn it round.
- * A record whose start cannot be read stands at noon UTC of its date. Versions of one record count once, the later edit.
+ * A record whose start cannot be read stands at noon UTC of its date. Versions of one record count once, merged as journals are.
  * @param program whose sessions; matched by `id` where program and record both have one, else by title
  * @param records drill records in any order, other programs' allowed
  * @param today days from 1970-01-01; later records are counted, not used
@@ -61,9 +63,14 @@ function versionsOf(records: readonly DrillRecord[]): Iterable<DrillRecord> {
   const byId = new Map<string, DrillRecord>();
   for (const record of records) {
     const other = byId.get(record.id);
-    byId.set(record.id, other ? chooseVersion(other, record) : record);
+    byId.set(record.id, other ? oneOf(other, record) : record);
   }
   return byId.values();
+}
+
+function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {
+  if (a.removed || b.removed) return a.removed ? a : b;
+  return joinRows(a, b, journalCollections.drills);
 }
 
 function isOf(program: Program, record: DrillRecord): boolean {

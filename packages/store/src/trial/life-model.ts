@@ -4,13 +4,14 @@ import { askModel, beginModel, type DrillModel, hasMoved, type KnownRep, type Pl
 export interface KnownDrill {
   reps: KnownRep[];
   isOpen: boolean;
-  isRemoved: boolean;
   /** When it was last put right or closed; absent until then. */
   editedAt?: string;
 }
 
 interface Kept {
   drills: Map<string, KnownDrill>;
+  /** Ids of drills that were removed: nothing brings them back. */
+  removed: Set<string>;
   /** The drill under way as it was last written down. */
   running?: { id: string; drill: DrillModel };
 }
@@ -18,9 +19,9 @@ interface Kept {
 /** What a journal on a device holds, what its disk holds of that, and what dies with the page. */
 export class LifeModel {
   /** In the page. */
-  shown: Kept = { drills: new Map() };
+  shown: Kept = { drills: new Map(), removed: new Set() };
   /** On the disk. */
-  disk: Kept = { drills: new Map() };
+  disk: Kept = { drills: new Map(), removed: new Set() };
   /** The drill on the screen. */
   current: { id: string; drill: DrillModel } | undefined;
   isFull = false;
@@ -50,7 +51,7 @@ export class LifeModel {
     const { id, drill } = current;
     for (let count = before.reps.length; count < drill.reps.length; count++) {
       this.#write((kept) => {
-        kept.drills.set(id, { reps: structuredClone(drill.reps), isOpen: drill.state !== 'over', isRemoved: false });
+        kept.drills.set(id, { reps: structuredClone(drill.reps), isOpen: drill.state !== 'over' });
         this.#keepRunning(kept);
       });
     }
@@ -59,7 +60,7 @@ export class LifeModel {
   }
 
   #end(id: string, { reps }: DrillModel, instant: string): void {
-    const closed = { reps: structuredClone(reps), isOpen: false, isRemoved: false };
+    const closed = { reps: structuredClone(reps), isOpen: false };
     if (reps.length > 0) this.#write((kept) => void kept.drills.set(id, structuredClone(closed)));
     this.#write((kept) => {
       kept.running = undefined;
@@ -90,22 +91,40 @@ export class LifeModel {
     askModel.gap(kept.drill);
     askModel.stop(kept.drill);
     const { id, drill } = kept;
-    if (drill.reps.length > 0) this.edit(id, { reps: drill.reps, isOpen: false, isRemoved: false }, instant);
+    if (drill.reps.length > 0) this.edit(id, { reps: drill.reps, isOpen: false }, instant);
     this.#write((one) => {
       one.running = undefined;
     });
   }
 
+  /** Also an edit that says what was said before: that one keeps its instant. */
   edit(id: string, drill: Omit<KnownDrill, 'editedAt'>, instant: string): void {
-    this.#write((kept) => void kept.drills.set(id, { ...structuredClone(drill), editedAt: instant }));
+    this.#write((kept) => {
+      const { editedAt, ...before } = kept.drills.get(id) ?? { reps: [], isOpen: true };
+      const isSame = editedAt !== undefined && JSON.stringify(before) === JSON.stringify(drill);
+      kept.drills.set(id, { ...structuredClone(drill), editedAt: isSame ? editedAt : instant });
+    });
   }
 
-  /** Another copy of the journal comes in: of each drill the later edit stands. */
+  remove(id: string): void {
+    this.#write((kept) => {
+      kept.drills.delete(id);
+      kept.removed.add(id);
+    });
+  }
+
+  /** Another copy of the journal comes in: of each drill the one that had ended stands, then the one that got further, then the later edit. */
   merge(copy: ReadonlyMap<string, KnownDrill>): void {
     this.#write((kept) => {
       for (const [id, theirs] of copy) {
+        if (kept.removed.has(id)) continue;
         const ours = kept.drills.get(id);
-        if (!ours || (theirs.editedAt ?? '') > (ours.editedAt ?? '')) kept.drills.set(id, structuredClone(theirs));
+        const stands = !ours || ranks(theirs, ours) ? theirs : ours;
+        const editedAt = [ours?.editedAt, theirs.editedAt]
+          .flatMap((at) => at ?? [])
+          .sort()
+          .at(-1);
+        kept.drills.set(id, { ...structuredClone(stands), ...(editedAt ? { editedAt } : {}) });
       }
     });
   }
@@ -122,6 +141,12 @@ export class LifeModel {
   }
 }
 
-function plain({ drills, running }: Kept): unknown {
-  return { drills: [...drills].sort(([a], [b]) => (a < b ? -1 : 1)), running };
+function ranks(a: KnownDrill, b: KnownDrill): boolean {
+  if (a.isOpen !== b.isOpen) return b.isOpen;
+  if (a.isOpen && a.reps.length !== b.reps.length) return a.reps.length > b.reps.length;
+  return (a.editedAt ?? '') > (b.editedAt ?? '');
+}
+
+function plain({ drills, removed, running }: Kept): unknown {
+  return { drills: [...drills].sort(([a], [b]) => (a < b ? -1 : 1)), removed: [...removed].sort(), running };
 }

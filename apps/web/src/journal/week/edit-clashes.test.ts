@@ -8,11 +8,13 @@ const late = '2026-11-25T19:00:00Z';
 const withThings = (things: Partial<Journal>): Journal => ({ ...createJournal(), ...things });
 const find = (ours: Journal, incoming: Journal) => findClashes(ours, incoming, compareJournals(ours, incoming));
 
-test('what the earlier edit of a day says and the later does not is told, on whichever side it is', () => {
+test('what the earlier edit of a day says and the later one says otherwise is told, on whichever side it is', () => {
   const arrows = withThings({
     days: [{ date: '2026-11-25', arrows: [{ kind: 'practice', count: 60 }], feel: 4, note: 'Windy', editedAt: early }],
   });
-  const feel = withThings({ days: [{ date: '2026-11-25', feel: 4, pain: true, editedAt: late }] });
+  const feel = withThings({
+    days: [{ date: '2026-11-25', arrows: [{ kind: 'practice', count: 6 }], note: 'Calm', pain: true, editedAt: late }],
+  });
   const told = { name: formatDay('2026-11-25'), href: '#/week/2026-W48/2026-11-25' };
   const leftOut = [expect.stringMatching(/^60\sarrows$/), 'note: “Windy”'];
   expect(find(arrows, feel)).toEqual([{ ...told, isOurs: false, leftOut }]);
@@ -28,6 +30,19 @@ test('an edit that only adds leaves nothing out, and a removal is meant', () => 
   expect(find(before, gone)).toEqual([]);
 });
 
+test('where each side has a later edit of something, both are told', () => {
+  const ours = withThings({
+    days: [{ date: '2026-11-25', note: 'Ours', feel: 4, editedAt: late, edits: { note: early } }],
+  });
+  const theirs = withThings({
+    days: [{ date: '2026-11-25', note: 'Theirs', feel: 3, editedAt: late, edits: { feel: early } }],
+  });
+  expect(find(ours, theirs)).toMatchObject([
+    { isOurs: false, leftOut: ['note: “Ours”'] },
+    { isOurs: true, leftOut: [expect.stringContaining('felt')] },
+  ]);
+});
+
 test('weeks too, after the days, newest first', () => {
   const ours = withThings({
     days: [
@@ -41,7 +56,7 @@ test('weeks too, after the days, newest first', () => {
       { date: '2026-11-24', note: 'Theirs', editedAt: late },
       { date: '2026-11-25', note: 'Theirs', editedAt: late },
     ],
-    weeks: [{ week: '2026-W48', focus: 'Low shoulder', needsWork: 'Let-down', editedAt: late }],
+    weeks: [{ week: '2026-W48', focus: 'Low shoulder', wentRight: 'Reach', needsWork: 'Let-down', editedAt: late }],
   });
   expect(find(ours, theirs).map(({ name, leftOut }) => [name, ...leftOut])).toEqual([
     [formatDay('2026-11-25'), 'note: “Ours”'],

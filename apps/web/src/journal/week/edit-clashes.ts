@@ -1,13 +1,20 @@
-import { type DayEntry, isoWeek, type Journal, type JournalComparison, type WeekPage } from '@larkhold/engine';
+import {
+  type DayEntry,
+  isoWeek,
+  type Journal,
+  type JournalComparison,
+  mergeJournals,
+  type WeekPage,
+} from '@larkhold/engine';
 import { feltWords, formatCounted, formatDay, weekTitle } from '@larkhold/words';
 
-/** A day or week that was written on both sides, of which one edit stands. */
+/** A day or week of which both sides wrote the same fields, so that one side's stand. */
 export interface EditClash {
   /** 'Wednesday 25 November', 'Week 48 of 2026'. */
   name: string;
   /** Where it is in the app. */
   href: string;
-  /** True while what is here stands, false while the file's does. */
+  /** True where what is here stands, false where the file's does. */
   isOurs: boolean;
   /** What the other one says and this one does not, in words. */
   leftOut: readonly string[];
@@ -46,42 +53,62 @@ const weekWords: Words<WeekPage> = {
 };
 
 /**
- * Finds the days and weeks of which a merge leaves something out, because both sides wrote on them and one edit stands whole.
+ * Finds the days and weeks of which a merge leaves something out, because both sides wrote on the same thing there.
  * @param ours the journal we have
  * @param incoming the one that would be merged
  * @param comparison of the two
- * @returns those where the edit that does not stand says something that the other does not; newest first, days before weeks
+ * @returns those of which one side says something that the merge does not; newest first, days before weeks
  */
 export function findClashes(ours: Journal, incoming: Journal, comparison: JournalComparison): EditClash[] {
-  const days = clashesOf(ours.days, incoming.days, comparison.days, ({ date }) => date, dayWords).map(
-    ({ key, ...rest }) => ({ name: formatDay(key), href: `#/week/${isoWeek(key)}/${key}`, ...rest }),
-  );
-  const weeks = clashesOf(ours.weeks, incoming.weeks, comparison.weeks, ({ week }) => week, weekWords).map(
-    ({ key, ...rest }) => ({ name: `${weekTitle(key)} of ${key.slice(0, 4)}`, href: `#/week/${key}`, ...rest }),
-  );
+  const merged = mergeJournals(ours, incoming);
+  const days = clashesOf(
+    'days',
+    (journal) => journal.days,
+    ({ date }) => date,
+    dayWords,
+    { ours, incoming, merged, comparison },
+  ).map(({ key, ...rest }) => ({ name: formatDay(key), href: `#/week/${isoWeek(key)}/${key}`, ...rest }));
+  const weeks = clashesOf(
+    'weeks',
+    (journal) => journal.weeks,
+    ({ week }) => week,
+    weekWords,
+    { ours, incoming, merged, comparison },
+  ).map(({ key, ...rest }) => ({ name: `${weekTitle(key)} of ${key.slice(0, 4)}`, href: `#/week/${key}`, ...rest }));
   return [...days, ...weeks];
 }
 
-function clashesOf<T extends object>(
-  ours: readonly T[],
-  incoming: readonly T[],
-  { changed, kept }: { changed: readonly string[]; kept: readonly string[] },
-  keyOf: (thing: T) => string,
-  words: Words<T>,
-): { key: string; isOurs: boolean; leftOut: string[] }[] {
-  const [mine, theirs] = [ours, incoming].map((list) => new Map(list.map((thing) => [keyOf(thing), thing])));
-  return [...changed.map((key) => ({ key, isOurs: false })), ...kept.map((key) => ({ key, isOurs: true }))]
-    .map(({ key, isOurs }) => {
-      const [stands, other] = isOurs ? [mine?.get(key), theirs?.get(key)] : [theirs?.get(key), mine?.get(key)];
-      return { key, isOurs, leftOut: stands && other ? leftOutOf(stands, other, words) : [] };
-    })
-    .filter(({ leftOut }) => leftOut.length > 0)
-    .sort((a, b) => (a.key < b.key ? 1 : -1));
+interface Sides {
+  ours: Journal;
+  incoming: Journal;
+  merged: Journal;
+  comparison: JournalComparison;
 }
 
-function leftOutOf<T extends object>(stands: T, other: T, words: Words<T>): string[] {
+function clashesOf<T extends object>(
+  name: 'days' | 'weeks',
+  rowsOf: (journal: Journal) => readonly T[],
+  keyOf: (thing: T) => string,
+  words: Words<T>,
+  { ours, incoming, merged, comparison }: Sides,
+): { key: string; isOurs: boolean; leftOut: string[] }[] {
+  const [mine, theirs, both] = [ours, incoming, merged].map(
+    (journal) => new Map(rowsOf(journal).map((thing) => [keyOf(thing), thing])),
+  );
   // What was removed on purpose is not missed.
-  if ('removed' in stands || 'removed' in other) return [];
+  const removed = new Set(merged.removed?.flatMap(({ of, key }) => (of === name ? [key] : [])));
+  return [...comparison[name].changed, ...comparison[name].kept]
+    .filter((key) => !removed.has(key))
+    .flatMap((key) => [
+      { key, isOurs: false, leftOut: leftOutOf(both?.get(key), mine?.get(key), words) },
+      { key, isOurs: true, leftOut: leftOutOf(both?.get(key), theirs?.get(key), words) },
+    ])
+    .filter(({ leftOut }) => leftOut.length > 0)
+    .sort((a, b) => (a.key < b.key ? 1 : a.key > b.key ? -1 : 0));
+}
+
+function leftOutOf<T extends object>(stands: T | undefined, other: T | undefined, words: Words<T>): string[] {
+  if (!stands || !other) return [];
   const found: string[] = [];
   for (const key in words) {
     const [value, say] = [other[key], words[key]];

@@ -27,8 +27,8 @@ const theirs: Journal = {
 };
 const program = { ...builtInPrograms[0]!, id: '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11', title: 'Short and steady' };
 const backup = formatBackup({
-  ...{ format: 'larkhold/backup', version: 1, madeAt: '2026-11-24T20:00:00Z' },
-  ...{ kit: { ...createKit(), hand: 'left' }, programs: [program], ...theirs },
+  ...{ format: 'larkhold/backup', version: 2, madeAt: '2026-11-24T20:00:00Z' },
+  ...{ kit: { ...createKit(), hand: 'left' }, opened: [{ id: program.id, program }], ...theirs },
 });
 
 async function open(text: string) {
@@ -47,7 +47,7 @@ async function open(text: string) {
 test('a backup is shown before it is taken in, and all of it can be undone', async () => {
   const { element, store, press } = await open(backup);
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
-  expect(shown).toContain('1 new, 0 changed, 0 the same. 1 newer here: kept as they are.');
+  expect(shown).toContain('2 new, 0 changed, 0 the same. 1 newer here: kept as they are.');
   expect(shown).toContain('Short and steady');
   expect(shown).toMatch(/1\sday or week written on both sides/);
   expect(shown).toContain('what is here stands. Left out: note: “Older”');

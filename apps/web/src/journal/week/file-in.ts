@@ -23,7 +23,7 @@ const CLASHES_SHOWN = 40;
 
 /** What was left when an import was taken back, by where it is kept: one and more of it. */
 const leftNames: Readonly<Record<string, readonly [string, string]>> = {
-  programs: ['program', 'programs'],
+  opened: ['program', 'programs'],
   drills: ['drill', 'drills'],
   days: ['day', 'days'],
   weeks: ['week page', 'week pages'],
@@ -137,12 +137,12 @@ export class FileIn extends PlaceElement {
           : nothing
       }
       <div class="row">
-        <button class="main" @click=${() => this.#apply(app, journal, programs, kit)}>Take it in</button>
+        <button class="main" @click=${() => this.#apply(app, journal, kit)}>Take it in</button>
         <button @click=${this.#close}>Leave it</button>
       </div>`;
   }
 
-  /** Of a day that both sides wrote on, the later edit stands whole; what the other one says is told, so that nothing is lost unseen. */
+  /** Of a field that both sides wrote, the later edit stands; what the other one says is told, so that nothing is lost unseen. */
   #clashes() {
     const { clashes } = this;
     if (clashes.length === 0) return nothing;
@@ -216,10 +216,10 @@ export class FileIn extends PlaceElement {
         : [];
   };
 
-  async #apply(app: App, journal: Journal, programs: readonly Program[], kit: Kit | undefined): Promise<void> {
+  async #apply(app: App, journal: Journal, kit: Kit | undefined): Promise<void> {
     // When this device was last backed up, and where to, is its own.
     const { backup: _, ...itsKit } = kit ?? {};
-    const isTaken = await this.#takeIn(app, { journal, programs, ...(this.takesKit ? { kit: itsKit } : {}) });
+    const isTaken = await this.#takeIn(app, { journal, ...(this.takesKit ? { kit: itsKit } : {}) });
     if (isTaken) this.#say(`${this.name} was taken in.`);
   }
 

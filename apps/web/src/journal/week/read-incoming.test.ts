@@ -16,7 +16,7 @@ const handOver = createHandOver({
 });
 const files = {
   journal: formatJournal(journal, madeAt),
-  backup: formatBackup({ format: 'larkhold/backup', version: 1, madeAt, kit: createKit(), programs: [], ...journal }),
+  backup: formatBackup({ format: 'larkhold/backup', version: 2, madeAt, kit: createKit(), ...journal }),
   'hand-over': formatHandOver(handOver),
 };
 

@@ -5,6 +5,7 @@ import {
   type Program,
   parseHandOver,
   parseJournal,
+  readablePrograms,
 } from '@larkhold/engine';
 import { type Kit, parseBackup } from '@larkhold/store';
 
@@ -25,8 +26,8 @@ export function readIncoming(text: string): Incoming {
   if (format === 'backup') {
     const read = parseBackup(text);
     if (!read.ok) return { kind: 'refused', problems: read.problems };
-    const { format: _format, version: _version, kit, programs, madeAt, ...journal } = read.backup;
-    return { kind: 'journal', journal, programs, kit, madeAt };
+    const { format: _format, version: _version, kit, madeAt, ...journal } = read.backup;
+    return { kind: 'journal', journal, programs: readablePrograms(journal), kit, madeAt };
   }
   if (format === 'hand-over') {
     const read = parseHandOver(text);
@@ -34,5 +35,6 @@ export function readIncoming(text: string): Incoming {
   }
   const read = parseJournal(text);
   if (!read.ok) return { kind: 'refused', problems: read.problems };
-  return { kind: 'journal', journal: read.journal, programs: [], ...(read.madeAt ? { madeAt: read.madeAt } : {}) };
+  const { journal, madeAt } = read;
+  return { kind: 'journal', journal, programs: readablePrograms(journal), ...(madeAt ? { madeAt } : {}) };
 }
