@@ -36,3 +36,11 @@ export function drillEvent<Type extends keyof DrillEvents>(
 ): CustomEvent<DrillEvents[Type]> {
   return new CustomEvent(type, { detail, bubbles: true, composed: true });
 }
+
+/** The events of `lark-drill` as listeners get them. */
+type DrillEventMap = { [Type in keyof DrillEvents]: CustomEvent<DrillEvents[Type]> };
+
+declare global {
+  // They bubble: whichever element of a page listens, it knows what they tell.
+  interface HTMLElementEventMap extends DrillEventMap {}
+}
