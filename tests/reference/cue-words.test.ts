@@ -40,7 +40,19 @@ describe('words', () => {
   });
 
   it("a coach's calls and an archer's own steps that order a shot are left unsaid", () => {
-    const bad = ['Release', 'Loose!', 'and fire', 'Releasing now', 'Reach'];
+    const bad = [
+      ...[
+        'Release',
+        'Loose!',
+        'and fire',
+        'Releasing now',
+        'Let go now',
+        'Shoot',
+        'Drop the string',
+        'Open your fingers',
+      ],
+      ...['GO!', 'Los', 'Lâche', 'R\u0435lease', 'rele\u200base', 'ｒｅｌｅａｓｅ', 'Reach'],
+    ];
     const [program] = builtInPrograms;
     const today = prescribe({ program: program!, records: [], today: '2026-11-25' });
     for (const [calls, shotProcess] of [
@@ -48,8 +60,10 @@ describe('words', () => {
       ['shot-process' as const, bad],
     ] as const) {
       const blocks = today.blocks.map((block) => ({ ...block, reps: 1, calls }));
-      const said = layOut({ ...today, blocks }, { shotProcess }).cues.filter(({ kind }) => kind === 'call');
-      expect(said.map(({ words }) => words)).toEqual(['Reach']);
+      const said = (allowedCalls: readonly string[]) =>
+        layOut({ ...today, blocks }, { shotProcess, allowedCalls }).cues.filter(({ kind }) => kind === 'call');
+      expect(said(bad).map(({ words }) => words)).toEqual(['Reach']);
+      expect(said([])).toEqual([]);
     }
   });
 });

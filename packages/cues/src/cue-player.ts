@@ -133,10 +133,10 @@ export function createCuePlayer(
     const sounds = cueSounds(cue, current, words, audio.sampleRate);
     clearTimeout(speechTimers.get(armed.dueMs));
     const isUnsaid = cue.kind === 'call' && current.voice !== 'tones' && !getWords(words, cue);
-    if (cue.words && isUnsaid && canSpeak()) {
+    if (cue.words && isUnsaid && canSpeak(current.language)) {
       const text = cue.words;
       const timer = setTimeout(
-        () => speakCall(text, current.quiet ? current.level * QUIET_WORD_RATIO : current.level),
+        () => speakCall(text, current.language, current.quiet ? current.level * QUIET_WORD_RATIO : current.level),
         Math.max(0, armed.dueMs - nowMs()),
       );
       speechTimers.set(armed.dueMs, timer);

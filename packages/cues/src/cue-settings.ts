@@ -8,10 +8,12 @@ export interface CueSettings {
   voice: CueVoice;
   /** Softer and lower, for a sleeping house. */
   quiet: boolean;
+  /** The language that calls are written in, a BCP 47 tag: the device's own voice for them must speak it. */
+  language: string;
 }
 
 /** What a player starts with when nothing is set. */
-export const defaultCueSettings: Readonly<CueSettings> = { level: 0.8, voice: 'tones', quiet: false };
+export const defaultCueSettings: Readonly<CueSettings> = { level: 0.8, voice: 'tones', quiet: false, language: 'en' };
 
 /**
  * Settings with some of them changed.

@@ -108,6 +108,8 @@ export * from './summary/squad-summary.ts';
 export * from './summary/trend-series.ts';
 export * from './summary/week-summary.ts';
 export * from './summary/weeks-ahead.ts';
+export * from './timeline/check-call.ts';
+export * from './timeline/drill-calls.ts';
 export { layOut, REST_OVER_MS } from './timeline/lay-out.ts';
 export * from './timeline/timeline.ts';
 export { dayNumber, dayOfNumber, isoWeek, mondayNumber } from './units/calendar-day.ts';

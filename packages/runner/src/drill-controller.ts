@@ -87,7 +87,7 @@ export class DrillController {
     this.#soundLevel = settings.soundLevel;
     this.#listener = listener;
     this.#counts = createPressGuard(() => environment.nowMs());
-    this.#timeline = layOut(prescription, { shotProcess: settings.shotProcess });
+    this.#timeline = layOut(prescription, settings);
     this.#calls = this.#timeline.cues.filter((cue) => cue.kind === 'call');
     this.#blocksWithCalls = blocksWithCalls(this.#timeline.steps, this.#calls);
     this.#session = createSession({

@@ -198,7 +198,8 @@ test('sound that never comes does not hold the drill back, and its trouble is to
 
 test("a coach's call stands on the display from its moment to the next or the end of the hold", async () => {
   const calls = ['Shoulders low', 'Reach'];
-  const { drill, environment } = await trialDrill({ prescription: trialPrescription({ calls }) });
+  const settings = { ...defaultRunnerSettings, allowedCalls: ['Reach'] };
+  const { drill, environment } = await trialDrill({ settings, prescription: trialPrescription({ calls }) });
   drill.begin();
   environment.pass(50);
   const due = environment.armed
@@ -220,8 +221,20 @@ test("a coach's call stands on the display from its moment to the next or the en
   expect(new Set(placed)).toEqual(new Set([true]));
 });
 
+test('a line that nobody allowed is neither said nor shown at full draw', async () => {
+  const prescription = trialPrescription({ calls: ['Let go now', 'Reach'] });
+  const { drill, environment } = await trialDrill({ prescription });
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 9_000);
+  expect(drill.view?.step?.kind).toBe('hold');
+  expect(await glanceText(drill, '.call')).toBe('');
+  const kinds = environment.armed.flatMap((armed) => (armed === 'disarm' ? [] : armed.cues.map(({ kind }) => kind)));
+  expect(kinds).not.toContain('call');
+});
+
 test("the archer's own steps stand on the display too, and a block without calls gives their place away", async () => {
-  const settings = { ...defaultRunnerSettings, shotProcess: ['Set the hook'] };
+  const steps = ['Set the hook'];
+  const settings = { ...defaultRunnerSettings, shotProcess: steps, allowedCalls: steps };
   const own = await trialDrill({ settings, prescription: trialPrescription({ calls: 'shot-process' }) });
   own.drill.begin();
   own.environment.pass(HOLD_AT_MS + 9_000);

@@ -13,7 +13,7 @@ export interface RunnerEnvironment {
   cancelFrame(handle: number): void;
   /** Whether the page is on the screen. Where left out it counts as seen. */
   isSeen?(): boolean;
-  createCues(settings: CueSettings): CuePlayer;
+  createCues(settings: Partial<CueSettings>): CuePlayer;
   /** Keeps the screen on. @returns a function that ends it */
   keepAwake?(onTrouble: (message: string) => void): () => void;
 }

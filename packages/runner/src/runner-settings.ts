@@ -22,6 +22,8 @@ export interface RunnerSettings {
   keys: Record<KeyAction, readonly string[]> & { stop?: readonly string[] };
   /** The archer's own lines, said in blocks that ask for them. */
   shotProcess: readonly string[];
+  /** Lines that the archer has seen in full and allowed to be said at full draw; see `layOut`. None where left out. */
+  allowedCalls?: readonly string[];
   /** From where the archer reads the display; a number too small for that is told before the drill. */
   viewing?: Viewing;
   /** A CSS pixel on this device, millimetres, where the archer has measured it. */

@@ -10,7 +10,7 @@ export interface TrialEnvironment extends RunnerEnvironment {
   sleep(spanMs: number): void;
   /** What was armed and silenced, in order: the origin, or 'disarm'. */
   armed: ({ originMs: number; cues: readonly Cue[] } | 'disarm')[];
-  settings: CueSettings[];
+  settings: Partial<CueSettings>[];
   trouble(trouble: CueTrouble | undefined): void;
   setSeen(isSeen: boolean): void;
 }
@@ -30,7 +30,7 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   let waiting = new Map<number, () => void>();
   let listen: (trouble: CueTrouble | undefined) => void = () => undefined;
   const armed: TrialEnvironment['armed'] = [];
-  const settings: CueSettings[] = [];
+  const settings: Partial<CueSettings>[] = [];
 
   const frame = () => {
     const due = waiting;
@@ -42,7 +42,7 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
     arm: (list, originMs) => void armed.push({ originMs, cues: list }),
     disarm: () => void armed.push('disarm'),
     say: () => undefined,
-    set: (changes) => void settings.push({ ...settings.at(-1)!, ...changes }),
+    set: (changes) => void settings.push({ ...settings.at(-1), ...changes }),
     get trouble() {
       return trouble;
     },

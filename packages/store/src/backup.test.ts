@@ -48,6 +48,16 @@ describe('a backup', () => {
     expect((await store.kit()).drawWeightLbf).toBe(40);
   });
 
+  it('carries no leave to say a line at full draw, neither out nor in', async () => {
+    const answer = (programId: string) => ({ programId, allowed: ['Reach'], silenced: [] });
+    const store = createStore();
+    await store.putKit({ ...(await store.kit()), callAnswers: [answer('ours')] });
+    const backup = await createBackup(store, '2026-01-05T07:00:00Z');
+    expect(backup.kit.callAnswers).toEqual([]);
+    await restoreBackup(store, { ...backup, kit: { ...backup.kit, callAnswers: [answer('forged')] } });
+    expect((await store.kit()).callAnswers).toEqual([answer('ours')]);
+  });
+
   it('that is bad changes nothing and says where', () => {
     const bad = fixture.replace('"bow":"barebow"', '"bow":"ballista"');
     expect(parseBackup(bad)).toMatchObject({ ok: false, problems: [{ pointer: '/kit/bow' }] });

@@ -11,7 +11,7 @@ import {
   readFile,
 } from '@larkhold/engine';
 import { z } from 'zod';
-import { kitSchema } from './kit.ts';
+import { type Kit, kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
 import type { TakenIn } from './taken-in.ts';
 
@@ -44,7 +44,8 @@ const backupFormat: FileFormat<Backup> = {
  */
 export async function createBackup(store: Store, madeAt: string): Promise<Backup> {
   const [journal, kit] = await Promise.all([store.journal(), store.kit()]);
-  return { format: 'larkhold/backup', version: 2, madeAt, kit, ...mergeJournals(journal, createJournal()) };
+  const merged = mergeJournals(journal, createJournal());
+  return { format: 'larkhold/backup', version: 2, madeAt, kit: withoutAnswers(kit), ...merged };
 }
 
 /**
@@ -78,7 +79,14 @@ export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: 
  */
 export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<TakenIn> {
   const { format: _format, version: _version, madeAt: _madeAt, kit, ...journal } = backup;
-  return store.takeIn({ journal, ...(keepsKit ? {} : { kit }) });
+  // Nobody may allow a line to be said at full draw by a file: what this device was told stands.
+  const taken = keepsKit ? {} : { kit: { ...kit, callAnswers: (await store.kit()).callAnswers } };
+  return store.takeIn({ journal, ...taken });
+}
+
+/** A kit as it may travel: what was allowed to be said at full draw is asked for on every device. */
+function withoutAnswers(kit: Kit): Kit {
+  return { ...kit, callAnswers: [] };
 }
 
 /** Version 2 holds programs as the journal does, each with its id beside it, so that they are merged. */

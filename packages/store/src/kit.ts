@@ -1,6 +1,10 @@
 import { keepUnknown } from '@larkhold/engine';
 import { z } from 'zod';
 
+/** More programs than anybody drills; the answers to the oldest are asked for again. */
+export const MOST_CALL_ANSWERS = 200;
+
+const callLines = z.array(z.string().min(1).max(80)).max(300);
 const ratio = z.number().min(0).max(1);
 const codes = (usual: string[]) => z.array(z.string().min(1).max(40)).max(12).default(usual);
 
@@ -64,6 +68,11 @@ export const kitSchema = keepUnknown({
   fullScreen: z.boolean().default(false),
   /** The archer's own steps, said during a hold where a program asks for them. */
   shotProcess: z.array(z.string().min(1).max(80)).max(20).default([]),
+  /** What the archer answered to the lines that a program would say at full draw: the exact text counts. It never leaves in a backup. */
+  callAnswers: z
+    .array(z.strictObject({ programId: z.string().min(1).max(120), allowed: callLines, silenced: callLines }))
+    .max(MOST_CALL_ANSWERS)
+    .default([]),
   /** The picture of them: strokes of x, y pairs in 0..1 of a square, as a week's sketch. */
   shotSketch: z.array(z.array(z.number()).max(4000)).max(400).optional(),
   /** The archer's routines without a bow: lines to tick off, never holds. */

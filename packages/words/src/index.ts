@@ -1,4 +1,5 @@
 export * from './block-numbers.ts';
+export * from './call-words.ts';
 export * from './clock-words.ts';
 export * from './create-words.ts';
 export * from './fatigue-words.ts';

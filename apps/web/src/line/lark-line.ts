@@ -12,6 +12,7 @@ import type { RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App, AppView } from '../shell/app-context.ts';
+import './calls-asked.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
 import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/words';
@@ -99,7 +100,7 @@ export class LarkLine extends PlaceElement {
           .prescription=${drill.prescription}
           .programTitle=${drill.title}
           .programId=${drill.programId}
-          .settings=${runnerSettingsOf(app.view.kit)}
+          .settings=${runnerSettingsOf(app.view.kit, drill.programId ?? drill.title)}
           .resumeFrom=${drill.resumeFrom}
           .sources=${pressSourcesOf(app.view.kit.listens, drill.title)}
           @lark-rep=${this.#onRep}
@@ -162,6 +163,7 @@ export class LarkLine extends PlaceElement {
                 </div>
               </lark-prescription>`
         }
+        <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
       ${this.#bar(app, prescription, done)}
       <div class="beside">
@@ -170,7 +172,7 @@ export class LarkLine extends PlaceElement {
         <last-drills .drills=${drillsOf(app)}></last-drills>
         <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>
         <fatigue-fold .prescription=${prescription}></fatigue-fold>
-        <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title}></lark-cue-track>
+        <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title} .programId=${idOf(chosen)}></lark-cue-track>
       </div>
     </div>`;
   }

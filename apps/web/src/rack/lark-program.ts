@@ -100,7 +100,7 @@ export class LarkProgram extends PlaceElement {
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
       <fatigue-curve .prescription=${prescription}></fatigue-curve>
       ${this.#buttons(app, program)}
-      <lark-cue-track .prescription=${prescription} .programTitle=${program.title}></lark-cue-track>
+      <lark-cue-track .prescription=${prescription} .programTitle=${program.title} .programId=${this.programId}></lark-cue-track>
       <section aria-labelledby="blocks">
         <h2 id="blocks">What it asks</h2>
         ${program.blocks.map(

@@ -4,6 +4,7 @@ import { choiceOf } from '@larkhold/ui';
 import { formatShare } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { allowedCallsOf } from './call-answers.ts';
 import { PlaceElement } from './place-element.ts';
 import { fileNameOf, saveBlob } from './save-file.ts';
 
@@ -14,6 +15,7 @@ type Format = NonNullable<CueTrackOptions['format']>;
  *
  * @prop prescription today's numbers
  * @prop programTitle names the file
+ * @prop programId the program, as `idOf` names it: its lines that may be said at full draw
  * @prop save takes the finished file; the browser's own saving where left out
  */
 @customElement('lark-cue-track')
@@ -34,6 +36,7 @@ export class LarkCueTrack extends PlaceElement {
 
   @property({ attribute: false }) prescription: Prescription | undefined;
   @property({ attribute: false }) programTitle = '';
+  @property({ attribute: false }) programId = '';
   @property({ attribute: false }) save: (name: string, file: Blob) => void = saveBlob;
   @state() private format: Format = 'webm';
   @state() private doneRatio: number | undefined;
@@ -73,13 +76,15 @@ export class LarkCueTrack extends PlaceElement {
     const kit = this.app?.view.kit;
     if (!kit) return;
     const { format } = this;
+    const { shotProcess } = kit;
+    const allowedCalls = allowedCallsOf(kit, this.programId);
     const stop = new AbortController();
     this.#stop = stop;
     this.doneRatio = 0;
     this.said = '';
     try {
       const { renderCueTrack } = await import('@larkhold/cues');
-      const file = await renderCueTrack(layOut(prescription, { shotProcess: kit.shotProcess }), {
+      const file = await renderCueTrack(layOut(prescription, { shotProcess, allowedCalls }), {
         ...{ format, voice: kit.voice, quiet: kit.quiet, signal: stop.signal },
         onProgress: (doneRatio) => {
           this.doneRatio = doneRatio;

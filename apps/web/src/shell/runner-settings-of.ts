@@ -1,16 +1,18 @@
 import { likelyPixelMm, type RunnerSettings, type Viewing } from '@larkhold/runner';
 import type { Kit } from '@larkhold/store';
+import { allowedCallsOf } from './call-answers.ts';
 
 /**
  * What the runner needs of the kit.
  * @param kit the archer's
+ * @param programId the program of the drill, as `idOf` names it: its lines that may be said at full draw
  * @returns the runner's settings
  */
-export function runnerSettingsOf(kit: Kit): RunnerSettings {
+export function runnerSettingsOf(kit: Kit, programId: string): RunnerSettings {
   const { soundLevel, voice, quiet, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
   const sound = { soundLevel, voice, quiet };
   const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
-  return { ...sound, ...display, keys, shotProcess };
+  return { ...sound, ...display, keys, shotProcess, allowedCalls: allowedCallsOf(kit, programId) };
 }
 
 /**

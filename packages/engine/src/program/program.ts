@@ -119,7 +119,9 @@ const blockSchema = z.strictObject({
   calls: z
     .union([z.array(z.string().min(1).max(80)).max(12), z.literal('shot-process')])
     .optional()
-    .describe("Lines said during the hold, spread evenly; or 'shot-process' for the archer's own steps."),
+    .describe(
+      "Lines for the hold, spread evenly, or 'shot-process' for the archer's own steps; said once the archer has allowed them.",
+    ),
   ladder: ladderSchema.optional().describe('How the block gets harder; without one it never changes.'),
 });
 

@@ -1,20 +1,9 @@
+import { checkCall } from './check-call.ts';
+
 const COUNT_WORDS = [
   'one two three four five six seven eight nine ten',
   'eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty',
 ].flatMap((line) => line.split(' '));
-
-/** Orders to let an arrow go. In a drill with no arrow nobody may hear one, whoever wrote it. */
-const SHOOTING_ORDER = /\b(releas(e|es|ed|ing)|loos(e|es|ed|ing)|fir(e|es|ed|ing))\b/i;
-
-/**
- * Whether words may be said while the archer stands at full draw without an arrow.
- * @param words one line of a coach's or an archer's words
- * @returns false when the line holds an order to let go of the string
- * @source own: a string let go without an arrow breaks bows and hurts people
- */
-export function isSayable(words: string): boolean {
-  return !SHOOTING_ORDER.test(words);
-}
 
 /**
  * A small count in words, as it is said.
@@ -41,7 +30,7 @@ export function nextSetWords(set: number, sets: number): string {
  * @returns for example 'Rest. Next: Full-draw holds'; without the title where it may not be said
  */
 export function nextBlockWords(title: string): string {
-  return isSayable(title) ? `Rest. Next: ${title}` : 'Rest. Next drill';
+  return checkCall(title) === undefined ? `Rest. Next: ${title}` : 'Rest. Next drill';
 }
 
 /**

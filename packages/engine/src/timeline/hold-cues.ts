@@ -1,4 +1,3 @@
-import { isSayable } from './cue-words.ts';
 import type { Cue } from './timeline.ts';
 
 /** Shortest hold whose half is said, milliseconds. */
@@ -14,10 +13,10 @@ const SEARCH_STEP_MS = 100;
  * Everything that is said in one hold: its beginning, its half, the calls and the count.
  * @param startMs the hold's start in the timeline, whole milliseconds
  * @param holdMs its length, whole milliseconds
- * @param calls lines to say, spread evenly; lines that order a shot are left out
+ * @param lines lines to say, spread evenly; whoever calls has made sure that they may be said
  * @returns cues in order of time, all before the hold's end
  */
-export function holdCues(startMs: number, holdMs: number, calls: readonly string[]): Cue[] {
+export function holdCues(startMs: number, holdMs: number, lines: readonly string[]): Cue[] {
   const endMs = startMs + holdMs;
   const cues: Cue[] = [{ atMs: startMs, kind: 'hold', words: 'Hold' }];
   if (holdMs >= HALF_FROM_MS) cues.push({ atMs: startMs + Math.round(holdMs / 2), kind: 'half', words: 'Half' });
@@ -27,7 +26,6 @@ export function holdCues(startMs: number, holdMs: number, calls: readonly string
     cues.push({ atMs: endMs - 1000, kind: 'count', words: 'one' });
   }
   const taken = [...cues.map((cue) => cue.atMs), endMs];
-  const lines = calls.filter(isSayable);
   let earliestMs = startMs;
   for (const [index, words] of lines.entries()) {
     const wishedMs = startMs + Math.round((holdMs * (index + 1)) / (lines.length + 1));

@@ -2,6 +2,7 @@ import type { PrescribedBlock, Prescription } from '../prescription/prescription
 import { checkBlocks, READY_MS } from '../prescription/timeline-duration.ts';
 import { leverRanges, mostBlocks } from '../program/program.ts';
 import { getReadyWords, nextBlockWords, nextSetWords } from './cue-words.ts';
+import { type CallOptions, sayableCalls } from './drill-calls.ts';
 import { holdCues } from './hold-cues.ts';
 import type { Cue, Step, StepKind, Timeline } from './timeline.ts';
 
@@ -16,15 +17,18 @@ export const REST_OVER_FROM_MS = 10_000;
  * Lays a prescription out in time: first a ready step, then draw, hold, let-down and rest for every rep, nothing after the last let-down.
  * Rests of no length are left out. With `both` hands the reps of a set alternate, usual hand first; a change of hand always lets down to rest.
  * @param prescription today's numbers; times in whole milliseconds, parts of a millisecond are rounded
- * @param options `shotProcess`: the archer's own lines, said in blocks whose calls are 'shot-process'
+ * @param options `shotProcess`: the archer's own lines, for blocks whose calls are 'shot-process'; `allowedCalls`: the lines that the archer
+ * has seen in full and allowed to be said at full draw. Of calls and shot process only our own phrases and exactly these lines become cues, and
+ * of them none that `checkCall` finds at fault
  * @returns steps without gap or overlap, and cues in order of time; whole milliseconds
  * @throws RangeError when a block's times or counts are no plain numbers in range
  */
-export function layOut(prescription: Prescription, options: { shotProcess?: readonly string[] } = {}): Timeline {
+export function layOut(prescription: Prescription, options: CallOptions = {}): Timeline {
   const { blocks } = prescription;
   checkBlocks(blocks);
   const repCount = blocks.reduce((sum, block) => sum + block.sets * block.reps, 0);
   if (repCount > MOST_REPS) throw new RangeError(`blocks hold ${repCount} reps; expected at most ${MOST_REPS}`);
+  const calls = new Map(blocks.map((block) => [block, sayableCalls(block, options)]));
   const reps = blocks.flatMap((block, place) => repsOf(block, place));
   const steps: Step[] = [];
   const cues: Cue[] = [];
@@ -45,7 +49,7 @@ export function layOut(prescription: Prescription, options: { shotProcess?: read
     }
     cues.push({ atMs, kind: 'draw', words: 'Draw' });
     add('draw', Math.round(block.drawMs), rep);
-    cues.push(...holdCues(atMs, Math.round(block.holdMs), callsOf(block, options.shotProcess ?? [])));
+    cues.push(...holdCues(atMs, Math.round(block.holdMs), calls.get(block) ?? []));
     add('hold', Math.round(block.holdMs), rep);
     const next = reps[index + 1];
     const to = letsDownToSetUp(rep, next) ? 'set-up' : undefined;
@@ -86,10 +90,6 @@ function repsOf(block: PrescribedBlock, place: number): PlannedRep[] {
     }
   }
   return reps;
-}
-
-function callsOf(block: PrescribedBlock, shotProcess: readonly string[]): readonly string[] {
-  return block.calls === 'shot-process' ? shotProcess : (block.calls ?? []);
 }
 
 function letsDownToSetUp(rep: PlannedRep, next: PlannedRep | undefined): boolean {

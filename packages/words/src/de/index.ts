@@ -1,6 +1,7 @@
 import type { en } from '../en/index.ts';
 import { after } from './after.ts';
 import { app } from './app.ts';
+import { calls } from './calls.ts';
 import { day } from './day.ts';
 import { dose } from './dose.ts';
 import { drill } from './drill.ts';
@@ -23,6 +24,7 @@ import { week } from './week.ts';
 
 /** Every message in German. */
 export const de: Readonly<Record<keyof typeof en, string>> = {
+  ...calls,
   ...day,
   ...line,
   ...rep,

@@ -1,5 +1,6 @@
 import { after } from './after.ts';
 import { app } from './app.ts';
+import { calls } from './calls.ts';
 import { day } from './day.ts';
 import { dose } from './dose.ts';
 import { drill } from './drill.ts';
@@ -22,6 +23,7 @@ import { week } from './week.ts';
 
 /** Every message in English. It is the master: the other languages have the same keys and parameters. */
 export const en = {
+  ...calls,
   ...day,
   ...line,
   ...rep,
