@@ -11,7 +11,7 @@ import {
   readFile,
 } from '@larkhold/engine';
 import { z } from 'zod';
-import { type Kit, kitSchema } from './kit.ts';
+import { kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
 import type { TakenIn } from './taken-in.ts';
 
@@ -45,7 +45,7 @@ const backupFormat: FileFormat<Backup> = {
 export async function createBackup(store: Store, madeAt: string): Promise<Backup> {
   const [journal, kit] = await Promise.all([store.journal(), store.kit()]);
   const merged = mergeJournals(journal, createJournal());
-  return { format: 'larkhold/backup', version: 2, madeAt, kit: withoutAnswers(kit), ...merged };
+  return { format: 'larkhold/backup', version: 2, madeAt, kit, ...merged };
 }
 
 /**
@@ -55,7 +55,9 @@ export async function createBackup(store: Store, madeAt: string): Promise<Backup
  */
 export function formatBackup(backup: Backup): string {
   const { format, version, madeAt, kit, ...journal } = backup;
-  return formatLines({ format, version, madeAt, kit, ...journalLines(journal) });
+  // What was allowed to be said at full draw does not travel: it is asked for on every device.
+  const { callAnswers: _answers, ...carried } = kit;
+  return formatLines({ format, version, madeAt, kit: carried, ...journalLines(journal) });
 }
 
 /**
@@ -82,11 +84,6 @@ export async function restoreBackup(store: Store, backup: Backup, keepsKit = fal
   // Nobody may allow a line to be said at full draw by a file: what this device was told stands.
   const taken = keepsKit ? {} : { kit: { ...kit, callAnswers: (await store.kit()).callAnswers } };
   return store.takeIn({ journal, ...taken });
-}
-
-/** A kit as it may travel: what was allowed to be said at full draw is asked for on every device. */
-function withoutAnswers(kit: Kit): Kit {
-  return { ...kit, callAnswers: [] };
 }
 
 /** Version 2 holds programs as the journal does, each with its id beside it, so that they are merged. */
