@@ -1,3 +1,4 @@
+export type { Archer } from './archer/archer.ts';
 export * from './demo/demo-diary.ts';
 export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './demo/demo-journal.ts';
 export { type CalendarOptions, formatCalendar } from './exchange/format-calendar.ts';
@@ -69,12 +70,12 @@ export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './
 export { type WeekLoad, weekLoad } from './load/week-load.ts';
 export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
-export type { Archer } from './prescription/archer-limits.ts';
 export { explain } from './prescription/explain.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export { type PlanInput, type PlannedDrill, type PlanRow, planWeeks } from './prescription/plan-weeks.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
+export type { Reason, Rule, RuleFacts } from './prescription/reason.ts';
 export * from './prescription/time-under-tension.ts';
 export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';
 export * from './program/built-in-programs.ts';

@@ -17,9 +17,9 @@ test('heavy says what was taken off and why', () => {
   expect(wordsFor('heavy')).toBe('Full-draw holds: 7 reps instead of 10, because you said today is heavy.');
 });
 
-test('heavy beside pain says that the deeper cut stands alone', () => {
-  const days: DayEntry[] = [{ date: '2026-11-25', pain: true }];
-  const words = wordsFor('heavy', { days });
+test('heavy beside a deeper cut says that the deeper cut stands alone', () => {
+  // docs/prescription.md: the last week before a competition keeps half of the reps, "heavy" 0.7.
+  const words = wordsFor('heavy', { competitionDay: '2026-11-29' });
   expect(words).toContain('Cuts are not added up');
-  expect(words).toContain('5 reps instead of 10, because there was pain on 25 November');
+  expect(words).toContain('5 reps instead of 10, because the competition is on 29 November');
 });

@@ -39,14 +39,15 @@ test('the diary is read: heavy today, and yesterday evening’s arrows, both tak
   }
 });
 
-test('pain in the diary or in the last session halves the reps, names the day, and says when to see somebody', () => {
+test('pain in the diary or in the last session makes a rest day, names the day, and says when to see somebody', () => {
   const plain = todaysPrescription({ journal: createJournal(), today, kit: createKit() }, holding);
   const start = { date: '2026-11-24', startedAt: '2026-11-24T06:30:00Z', endedAt: '2026-11-24T06:40:00Z' };
   const drill = { ...start, id: 'd', program: holding.title, programId: holding.id, reps: [], pain: true };
   for (const journal of [withDay({ date: '2026-11-24', pain: true }), { ...createJournal(), drills: [drill] }]) {
     const eased = todaysPrescription({ journal, today, kit: createKit() }, holding);
-    expect(eased.blocks[0]!.reps).toBe(plain.blocks[0]!.reps / 2);
-    expect(eased.reasons.map(({ rule }) => rule)).toContain('pain');
+    expect(eased.rest?.rule).toBe('painMimed');
+    expect(eased.tool).toBe('band');
+    expect(eased.blocks[0]!.reps).toBeLessThan(plain.blocks[0]!.reps / 2);
     expect(eased.cautions[0]).toMatch(/^There was pain on .*24/);
     expect(eased.cautions[0]).toMatch(/see a doctor or a physiotherapist if it stays/);
   }

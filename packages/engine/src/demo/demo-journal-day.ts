@@ -6,22 +6,23 @@ import { feelWords, shootingNotes } from './demo-journal-words.ts';
 /**
  * Invents a day's entry: shooting on Sundays and on some Tuesdays and Thursdays, work without a bow now and then, and how the day felt.
  * @param date ISO 8601 day
- * @param day whether there was a drill, and whether the archer rests from shooting
+ * @param day whether there was a drill, whether the archer rests from shooting, and whether the question about pain is answered with no
  * @param chance numbers to invent from
  * @returns an entry; undefined on days on which nothing was written
  */
 export function inventDay(
   date: string,
-  day: { hasDrilled: boolean; isOff: boolean },
+  day: { hasDrilled: boolean; isOff: boolean; isAsked: boolean },
   chance: DemoChance,
 ): DayEntry | undefined {
   const weekday = (((dayNumber(date) + 3) % 7) + 7) % 7;
   const isShooting = !day.isOff && chance.percent([0, 60, 0, 35, 0, 0, 85][weekday] ?? 0);
   const work = weekday === 2 || weekday === 5 ? chance.percent(45) : false;
-  if (!isShooting && !work && !day.hasDrilled && chance.percent(60)) return undefined;
+  if (!isShooting && !work && !day.hasDrilled && !day.isAsked && chance.percent(60)) return undefined;
 
   const feel = Math.min(5, Math.max(1, Math.round(chance.between(1.6, 5.2) - (day.isOff ? 0.8 : 0))));
   const entry: DayEntry = { date, feel };
+  if (day.isAsked) entry.pain = false;
   if (chance.percent(40)) entry.feelWords = chance.one(feelWords[feel] ?? ['ordinary']);
   if (day.hasDrilled) entry.readiness = feel >= 4 ? 'fresh' : feel === 3 ? 'as usual' : 'heavy';
   if (isShooting) {

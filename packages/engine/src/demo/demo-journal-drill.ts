@@ -1,14 +1,14 @@
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
-import type { Block, Program } from '../program/program.ts';
+import type { PrescribedBlock } from '../prescription/prescription.ts';
+import type { Program } from '../program/program.ts';
 import { addToInstant } from '../units/instant.ts';
 import type { DemoChance } from './demo-journal-chance.ts';
-import type { DemoPlace } from './demo-journal-place.ts';
 
 /** One invented morning. */
 export interface DemoMorning {
   program: Program;
-  /** One place for each block. */
-  places: readonly DemoPlace[];
+  /** What is asked for that morning. */
+  blocks: readonly PrescribedBlock[];
   /** ISO 8601 day. */
   date: string;
   /** Longest hold with good form when fresh, seconds. */
@@ -32,16 +32,25 @@ const READY_MS = 10_000;
  * @returns a drill record without note
  */
 export function inventDrill(morning: DemoMorning, chance: DemoChance): DrillRecord {
-  const { program, places, date, longestHoldSeconds } = morning;
+  const { program, blocks, date, longestHoldSeconds } = morning;
   const reps: RepRecord[] = [];
   let prescribedReps = 0;
   let durationMs = READY_MS;
   let hardest = 0;
   let isOver = false;
 
-  for (const [block, { drawMs, holdMs, letDownMs, restMs, setRestMs, sets, count, hand }] of program.blocks
-    .map((one, index) => timesOf(one, places[index]))
-    .entries()) {
+  for (const {
+    block,
+    drawMs,
+    holdMs,
+    letDownMs,
+    restMs,
+    setRestMs,
+    sets,
+    reps: count,
+    hand,
+    addedWeightLbf,
+  } of blocks) {
     for (let index = 0; index < sets * count; index++) {
       prescribedReps += 1;
       if (isOver) continue;
@@ -60,6 +69,8 @@ export function inventDrill(morning: DemoMorning, chance: DemoChance): DrillReco
         prescribedMs: holdMs,
         heldMs,
         outcome: heldMs < holdMs ? 'short' : 'held',
+        ...(heldMs < holdMs && { why: isFailing || chance.percent(30) ? 'form' : 'tired' }),
+        addedWeightLbf,
       });
       isOver = isFailing || reps.length === morning.hurtsAfterReps;
       const pause = index % count === count - 1 ? setRestMs : restMs;
@@ -78,26 +89,11 @@ export function inventDrill(morning: DemoMorning, chance: DemoChance): DrillReco
     effort: Math.min(10, Math.max(1, Math.round(1.5 + 4.5 * hardest + chance.between(-0.7, 0.7)))),
     prescribedReps,
     durationMs,
-    onFingersLbf: morning.onFingersLbf + Math.max(0, ...places.map((place) => place.values.addedWeight)),
+    onFingersLbf: morning.onFingersLbf + Math.max(0, ...blocks.map(({ addedWeightLbf }) => addedWeightLbf)),
     tool: program.tool,
   };
   if (program.id !== undefined) record.programId = program.id;
-  if (morning.hurtsAfterReps !== undefined) record.pain = true;
+  if (program.kind === 'test') record.kind = 'test';
+  record.pain = morning.hurtsAfterReps !== undefined;
   return record;
-}
-
-function timesOf(block: Block, place: DemoPlace | undefined) {
-  const { hold, sets, reps } = place?.values ?? block;
-  const restSeconds = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * hold;
-  const toMs = (seconds: number) => Math.round(seconds * 1000);
-  return {
-    drawMs: toMs(block.draw),
-    holdMs: toMs(hold),
-    letDownMs: toMs(block.letDown),
-    restMs: toMs(restSeconds),
-    setRestMs: toMs(block.setRest ?? 0),
-    sets,
-    count: reps,
-    hand: block.hand,
-  };
 }

@@ -3,19 +3,19 @@ import type { DrillRecord } from '../journal/drill-record.ts';
 import { isSame } from '../journal/edit-order.ts';
 import { groupsOf, type MergeRow, type MergeRules, rowOf } from '../journal/field-groups.ts';
 import type { Journal, WeekPage } from '../journal/journal.ts';
+import { prescribe } from '../prescription/prescribe.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber, dayOfNumber, isoWeek } from '../units/calendar-day.ts';
 import { createDemoChance, type DemoChance } from './demo-journal-chance.ts';
 import { inventDay } from './demo-journal-day.ts';
 import { inventDrill } from './demo-journal-drill.ts';
-import { movePlace, startPlace, stepDown } from './demo-journal-place.ts';
 import { backNote, heldNotes, hurtNote, majorGoalWords, shortNotes, weekWords } from './demo-journal-words.ts';
 
 /** Days that the diary spans: 26 weeks. */
 const DAYS = 182;
 /** The first weeks are drilled with the gentlest program. */
 const STARTER_DAYS = 21;
-/** The layoff: the morning that hurt is its first day. */
+/** The layoff: the morning that hurt is its first day. On its last days the diary says that nothing hurts any more. */
 const [HURT_DAY, BACK_DAY] = [84, 103];
 /** A baseline test before the main program, then every six weeks; none in the layoff. */
 const [FIRST_TEST_DAY, TEST_EVERY_DAYS] = [17, 42];
@@ -52,7 +52,6 @@ export function createDemoJournal(input: DemoJournalInput): Journal {
     weeks: [],
     majorGoal: { text: majorGoalWords, editedAt: DEMO_EDITED_AT },
   };
-  const places = new Map([starter, main, test].map((program) => [program, program.blocks.map(startPlace)]));
   let wasLaidOff = false;
 
   for (let day = 0; day < DAYS; day++) {
@@ -60,7 +59,11 @@ export function createDemoJournal(input: DemoJournalInput): Journal {
     const isOff = day > HURT_DAY && day < BACK_DAY;
     const drill = isOff || day === DAYS - 1 ? undefined : drillOf(day, date);
     if (drill !== undefined) journal.drills.push({ ...drill, editedAt: DEMO_EDITED_AT });
-    const entry = inventDay(date, { hasDrilled: drill !== undefined, isOff }, chance);
+    const entry = inventDay(
+      date,
+      { hasDrilled: drill !== undefined, isOff, isAsked: isOff && day > HURT_DAY + 2 },
+      chance,
+    );
     if (entry !== undefined) journal.days.push({ ...entry, editedAt: DEMO_EDITED_AT });
     if (day % 14 === 6) journal.weeks.push(pageOf(isoWeek(date), Math.floor(day / 14)));
   }
@@ -71,12 +74,13 @@ export function createDemoJournal(input: DemoJournalInput): Journal {
     const hurts = day === HURT_DAY;
     if (!isTest && !hurts && day !== BACK_DAY && !isMorning(firstNumber + day, chance)) return undefined;
     const program = isTest ? test : day < STARTER_DAYS ? starter : main;
-    const at = places.get(program) ?? [];
-    if (day === BACK_DAY) for (const [index, place] of at.entries()) stepDown(place, layoffSteps(program, index));
+    const { drills: records, days } = journal;
+    const today = prescribe({ program, records, days, today: date });
+    if (today.blocks.length === 0 || (today.rest && !hurts)) return undefined;
     const record = inventDrill(
       {
         program,
-        places: at,
+        blocks: today.blocks,
         date,
         longestHoldSeconds: longestHold(day),
         onFingersLbf: day < STARTER_DAYS ? 28 : 32,
@@ -85,12 +89,6 @@ export function createDemoJournal(input: DemoJournalInput): Journal {
       },
       chance,
     );
-    for (const [index, place] of at.entries()) {
-      const reps = record.reps.filter((rep) => rep.block === index);
-      const missedShare = reps.filter((rep) => rep.outcome === 'short').length / Math.max(1, reps.length);
-      const mostEffort = program.blocks[index]?.ladder?.climbAfter.effortAtMost ?? 10;
-      movePlace(place, program.blocks[index]!, missedShare, !hurts && !isTest && (record.effort ?? 0) <= mostEffort);
-    }
     const note = noteOf(record, !wasLaidOff && day >= BACK_DAY, chance);
     wasLaidOff = day >= BACK_DAY;
     return note === undefined ? record : { ...record, note };
@@ -135,7 +133,7 @@ function choosePrograms({ programs, program }: DemoJournalInput) {
     throw new RangeError(`program is '${program}'; expected the title or id of one of the programs`);
   const usual = programs.find((one) => one.title === 'Holding') ?? programs.find((one) => one.tool === 'bow');
   const main = wanted ?? usual ?? first;
-  return { starter: first, main, test: programs.find((one) => one.title === 'Baseline test') ?? main };
+  return { starter: first, main, test: programs.find((one) => one.kind === 'test') ?? main };
 }
 
 /** Monday, Wednesday and Friday mostly, Saturday now and then. */
@@ -148,11 +146,6 @@ function isMorning(number: number, chance: DemoChance): boolean {
 /** Grows by a quarter of a second a day, falls back by a tenth over the layoff. */
 function longestHold(day: number): number {
   return day < BACK_DAY ? 44 + day * 0.25 : 44 + (day - 26) * 0.25;
-}
-
-function layoffSteps(program: Program, block: number): number {
-  const entries = program.blocks[block]?.ladder?.layoff ?? [];
-  return Math.max(0, ...entries.filter((one) => BACK_DAY - HURT_DAY >= one.days).map((one) => one.stepsDown));
 }
 
 function noteOf(record: DrillRecord, isBack: boolean, chance: DemoChance): string | undefined {

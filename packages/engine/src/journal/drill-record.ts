@@ -40,7 +40,10 @@ export const drillRecordSchema = keepUnknown({
   reps: repsSchema,
   /** How hard it was, 0 to 10. */
   effort: z.number().min(0).max(10).optional(),
+  /** Pain in a joint, or a sharp pain. Absent: not answered, which is not "none". */
   pain: z.boolean().optional(),
+  /** A drill of a test program: never eased, and no failed drill when it ends early. */
+  kind: z.literal('test').optional(),
   note: z.string().max(4000).optional(),
   /** Reps that were prescribed, done or not; absent in records that were typed in. */
   prescribedReps: z.int().min(0).optional(),

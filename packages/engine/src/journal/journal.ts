@@ -37,6 +37,7 @@ export const dayEntrySchema = keepUnknown({
   feelWords: z.string().max(200).optional(),
   /** Today's own word before drilling. */
   readiness: z.enum(['fresh', 'as usual', 'heavy']).optional(),
+  /** Pain in a joint, or a sharp pain: yes or no. Absent: not answered, which is not "none". */
   pain: z.boolean().optional(),
   note: z.string().max(4000).optional(),
   ...editShape,

@@ -6,6 +6,11 @@ export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);
 /** How a rep ended. */
 export type Outcome = z.output<typeof outcomeSchema>;
 
+/** Why a hold was let down early: the form went, the strength went, or something came between. */
+export const whySchema = z.enum(['form', 'tired', 'interrupted']);
+/** Why a hold was let down early. `form`: good sense, and says nothing of strength; `tired`: no more was left; `interrupted`: says nothing. */
+export type Why = z.output<typeof whySchema>;
+
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export const repRecordSchema = keepUnknown({
   block: z.int().min(0),
@@ -15,6 +20,10 @@ export const repRecordSchema = keepUnknown({
   prescribedMs: z.int().min(0),
   heldMs: z.int().min(0),
   outcome: outcomeSchema,
+  /** Of a short rep, where the archer said it. Absent: unknown. */
+  why: whySchema.optional(),
+  /** Weight added to the bow for this rep, pounds-force. Absent: unknown, as in records from before it was kept. */
+  addedWeightLbf: z.number().min(0).max(60).optional(),
 });
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export type RepRecord = z.output<typeof repRecordSchema>;

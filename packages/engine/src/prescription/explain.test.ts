@@ -15,9 +15,11 @@ describe('explain', () => {
   it('says where the hold and the rest come from', () => {
     const prescription = prescribe({ program: trialProgram(), records, today });
     expect(explain(prescription, 0, 'hold')).toBe(
-      'Hold: 35 s. The program begins with 30 s; step 1 of 15 on its ladder is 35 s. Holds: hold 30 s to 35 s, because of 2 clean sessions in a row, the last on 22 November. 2 more clean sessions to the next step.',
+      'Hold: 35 s. The program begins with 30 s; step 1 of 15 on its ladder is 35 s. Holds: hold 30 s to 35 s, because of 2 clean days in a row, the last on 22 November. 2 more clean days lead on: hold 35 s to 40 s.',
     );
-    expect(explain(prescription, 0, 'rest')).toBe('Rest between reps: 1 min 10 s. 2 times the hold of 35 s.');
+    expect(explain(prescription, 0, 'rest')).toBe(
+      'Rest between reps: 1 min 10 s. 2 times a hold of 35 s: a shorter hold does not shorten the rest.',
+    );
     expect(explain(prescription, 0, 'draw')).toBe('Draw: 3 s. As the program says.');
     expect(explain(prescription, 0, 'addedWeight')).toBe('Added weight: 0 lb. The program begins with 0 lb.');
     // 2 x (5 x 41 + 4 x 70) + 120 = 1090 s, and 10 s to get ready.
@@ -27,10 +29,10 @@ describe('explain', () => {
   });
 
   it('adds what made it less today', () => {
-    const program = trialProgram({ ladder: { ...trialLadder, deload: { everyWeeks: 2, keep: 0.6 } } });
-    const prescription = prescribe({ program, records: records.slice(0, 1), today, minutes: 4 });
-    expect(explain(prescription, 0, 'reps')).toMatch(/begins with 5\. Holds: 3 reps instead of 5.*In 4 minutes/);
-    expect(explain(prescription, 0, 'sets')).toMatch(/begins with 2\. In 4 minutes/);
+    const program = trialProgram({ reps: 10, ladder: { ...trialLadder, deload: { everyWeeks: 2, keep: 0.6 } } });
+    const prescription = prescribe({ program, records: records.slice(0, 1), today, minutes: 15 });
+    expect(explain(prescription, 0, 'reps')).toMatch(/begins with 10\. In 15 minutes.*because this is training week 2/);
+    expect(explain(prescription, 0, 'sets')).toMatch(/begins with 2\. In 15 minutes/);
     expect(explain(prescription, 0, 'hold')).not.toMatch(/minutes/);
   });
 

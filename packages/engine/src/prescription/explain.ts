@@ -1,5 +1,7 @@
-import type { AskedNumber, PrescribedBlock, Prescription, Reason } from './prescription.ts';
-import { counted, spanWords } from './reason-words.ts';
+import type { AskedNumber } from './asked-number.ts';
+import { counted, spanWords } from './number-words.ts';
+import type { PrescribedBlock, Prescription } from './prescription.ts';
+import type { LadderFacts, Reason } from './reason.ts';
 import { READY_MS, timelineDurationMs } from './timeline-duration.ts';
 
 /**
@@ -13,14 +15,26 @@ import { READY_MS, timelineDurationMs } from './timeline-duration.ts';
  */
 export function explain(prescription: Prescription, block: number, number: AskedNumber): string {
   if (number === 'duration') return explainDuration(prescription);
-  const { reasons } = prescription;
-  const ladder = reasons.find((reason) => reason.block === block && 'startHold' in reason.facts);
+  const { reasons, rest } = prescription;
+  const ladder = reasons.find(
+    (reason): reason is LadderReason => reason.block === block && 'startHold' in reason.facts,
+  );
+  const test = reasons.find(({ rule }) => rule === 'test');
+  const ofTest = prescription.blocks.find((other) => other.block === block);
+  if (test && ofTest) return `${names[number]}: ${valueWords(ofTest, number)}. As the program says. ${test.change}`;
   if (!ladder) throw new RangeError(`block is ${block}; expected the index of a block of the program`);
   const today = prescription.blocks.find((other) => other.block === block);
-  const minutes = reasons.filter(({ rule }) => rule === 'minutes').map(({ change }) => change);
-  if (!today) return ['Left out today.', ...minutes].join(' ');
+  if (!today) {
+    const whys = reasons.filter(({ rule }) =>
+      ['minutes', 'halfHour', 'pain', 'painAgain', 'clicker', 'cap'].includes(rule),
+    );
+    return ['Left out today.', ...whys.map(({ change }) => change), ...(rest ? [rest.change] : [])].join(' ');
+  }
   return explainNumber(today, ladder, reasons, number);
 }
+
+/** A reason that says where a block stands. */
+type LadderReason = Extract<Reason, { facts: LadderFacts }>;
 
 const names = {
   ...{ sets: 'Sets', reps: 'Reps', draw: 'Draw', hold: 'Hold', letDown: 'Let-down', rest: 'Rest between reps' },
@@ -29,17 +43,12 @@ const names = {
 
 function explainNumber(
   today: PrescribedBlock,
-  ladder: Reason,
+  ladder: LadderReason,
   reasons: readonly Reason[],
   number: Exclude<AskedNumber, 'duration'>,
 ): string {
   const { facts } = ladder;
-  const values = {
-    ...{ sets: `${today.sets}`, reps: `${today.reps}`, addedWeight: `${today.addedWeightLbf} lb` },
-    ...{ draw: spanWords(today.drawMs), hold: spanWords(today.holdMs), letDown: spanWords(today.letDownMs) },
-    ...{ rest: spanWords(today.restMs), setRest: spanWords(today.setRestMs) },
-  };
-  const sentences = [`${names[number]}: ${values[number]}.`];
+  const sentences = [`${names[number]}: ${valueWords(today, number)}.`];
   if (number === 'draw' || number === 'letDown') sentences.push('As the program says.');
   else if (number === 'rest') sentences.push(restWords(facts));
   else if (number === 'setRest') {
@@ -53,14 +62,24 @@ function explainNumber(
   return sentences.join(' ');
 }
 
-function restWords({ restTimesHold, hold }: Reason['facts']): string {
-  return restTimesHold === undefined ? 'As the program says.' : `${restTimesHold} times the hold of ${hold} s.`;
+function valueWords(today: PrescribedBlock, number: Exclude<AskedNumber, 'duration'>): string {
+  return {
+    ...{ sets: `${today.sets}`, reps: `${today.reps}`, addedWeight: `${today.addedWeightLbf} lb` },
+    ...{ draw: spanWords(today.drawMs), hold: spanWords(today.holdMs), letDown: spanWords(today.letDownMs) },
+    ...{ rest: spanWords(today.restMs), setRest: spanWords(today.setRestMs) },
+  }[number];
+}
+
+function restWords({ restTimesHold, restHold, restFactor }: LadderFacts): string {
+  const longer = restFactor === undefined ? '' : ` ${restFactor} times as long, because holds failed again and again.`;
+  if (restTimesHold === undefined) return `As the program says.${longer}`;
+  return `${restTimesHold} times a hold of ${restHold} s: a shorter hold does not shorten the rest.${longer}`;
 }
 
 const starts = { sets: 'startSets', reps: 'startReps', hold: 'startHold', addedWeight: 'startAddedWeight' } as const;
 const units = { sets: '', reps: '', hold: ' s', addedWeight: ' lb' } as const;
 
-function leverWords({ rule, facts, change, acts }: Reason, lever: keyof typeof starts): string[] {
+function leverWords({ rule, facts, change, acts }: LadderReason, lever: keyof typeof starts): string[] {
   const start = facts[starts[lever]];
   const unit = units[lever];
   if (rule === 'fixed') return [`The program says ${start}${unit}. It has no ladder.`];

@@ -1,32 +1,48 @@
 import { fitToLimit } from './fit-minutes.ts';
-import type { PrescribedBlock, Reason } from './prescription.ts';
-import { counted } from './reason-words.ts';
+import type { PrescribedBlock } from './prescription.ts';
+import type { Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
+
+/** The minutes a drill has, and whether somebody gave them or they are ours. */
+export interface Room {
+  minutes: number;
+  isGiven: boolean;
+}
 
 /**
  * Fits today's blocks into the minutes there are, and says what was given up.
  * @param blocks today's blocks
- * @param minutes whole minutes
- * @returns the blocks that fit, and the reason if anything was given up
+ * @param room the minutes
+ * @param counts whether what is left is enough to climb by
+ * @returns the blocks that fit, and the reasons if anything was given up
  */
-export function fitBlocks(blocks: PrescribedBlock[], minutes: number): { blocks: PrescribedBlock[]; reason?: Reason } {
-  const limitMs = minutes * 60_000;
-  if (timelineDurationMs(blocks) <= limitMs) return { blocks };
+export function fitBlocks(
+  blocks: PrescribedBlock[],
+  room: Room,
+  counts: (blocks: readonly PrescribedBlock[]) => 'climb' | 'place',
+): { blocks: PrescribedBlock[]; reasons: Reason[] } {
+  const limitMs = room.minutes * 60_000;
+  if (blocks.length === 0 || timelineDurationMs(blocks) <= limitMs) return { blocks, reasons: [] };
   const fitted = [...fitToLimit(blocks, limitMs)];
-  const share = Math.round((100 * heldMs(fitted)) / heldMs(blocks));
-  const given = blocks.flatMap((block) => {
-    const kept = fitted.find((other) => other.block === block.block);
-    if (!kept) return [`${block.title} left out`];
-    if (kept.holdMs < block.holdMs) return [`${block.title} cut to one hold of ${kept.holdMs / 1000} s`];
-    return kept.sets === block.sets && kept.reps === block.reps
-      ? []
-      : [`${block.title} ${kept.sets} × ${kept.reps} instead of ${block.sets} × ${block.reps}`];
-  });
-  const over = timelineDurationMs(fitted) > limitMs ? ' Even one rep takes longer than that.' : '';
-  const change = `In ${counted(minutes, 'minute')}: ${given.join('; ')}. ${share} % of today's time at full draw is left.${over}`;
+  const sharePercent = Math.round((100 * heldMs(fitted)) / heldMs(blocks));
   const isHoldCut = fitted.some((kept) => kept.holdMs < blocks.find(({ block }) => block === kept.block)!.holdMs);
   const acts = isHoldCut ? (['sets', 'reps', 'hold', 'duration'] as const) : (['sets', 'reps', 'duration'] as const);
-  return { blocks: fitted, reason: { rule: 'minutes', facts: { minutes, sharePercent: share }, change, acts } };
+  const facts = { minutes: room.minutes, sharePercent, counts: counts(fitted) };
+  const isOver = timelineDurationMs(fitted) > limitMs ? 1 : 0;
+  const whole = room.isGiven
+    ? reasonOf('minutes', { ...facts, isOver }, { acts })
+    : reasonOf('halfHour', facts, { acts });
+  return { blocks: fitted, reasons: [whole, ...blocks.flatMap((block) => givenUp(block, fitted))] };
+}
+
+function givenUp(block: PrescribedBlock, fitted: readonly PrescribedBlock[]): Reason[] {
+  const kept = fitted.find((other) => other.block === block.block);
+  const { sets = 0, reps = 0, holdMs = 0 } = kept ?? {};
+  if (sets === block.sets && reps === block.reps && holdMs === block.holdMs) return [];
+  const from = { fromSets: block.sets, fromReps: block.reps, fromHold: block.holdMs / 1000 };
+  const facts = { title: block.title, ...from, sets, reps, hold: holdMs / 1000 };
+  return [reasonOf('shorter', facts, { block: block.block })];
 }
 
 function heldMs(blocks: readonly PrescribedBlock[]): number {

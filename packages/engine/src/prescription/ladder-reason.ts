@@ -1,60 +1,81 @@
-import type { Block } from '../program/program.ts';
-import { mostClimbs } from './ladder-path.ts';
-import type { Reason } from './prescription.ts';
-import { changeWords, counted, dayWords } from './reason-words.ts';
-import type { LadderState } from './replay-ladder.ts';
+import { dayOfNumber } from '../units/calendar-day.ts';
+import type { AskedNumber } from './asked-number.ts';
+import type { BlockRules } from './block-rules.ts';
+import { type BlockState, neededAfter, stepUp } from './block-state.ts';
+import type { Dose } from './dose.ts';
+import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
+
+const levers = ['sets', 'reps', 'hold', 'addedWeight'] as const satisfies readonly AskedNumber[];
 
 /**
- * Where a block's numbers come from today, in words.
- * @param block the block as its file says
- * @param index its index in the program
- * @param state its place on the ladder
- * @returns one reason
+ * Where a block's numbers come from, before today asks for less.
+ * @param rules the block's
+ * @param state where it stands
+ * @param work what is worked with today
+ * @param mayRaise whether weight may rise
+ * @returns one reason, and another at the top or where a hold fails again and again
  */
-export function ladderReason(block: Block, index: number, state: LadderState): Reason {
-  const { place, lastMove } = state;
-  const numbers = `${counted(place.sets, 'set')} of ${counted(place.reps, 'rep')}, hold ${place.hold} s`;
-  const facts = factsOf(block, state);
-  const acts = ['sets', 'reps', 'hold', 'addedWeight'] as const;
-  if (!block.ladder) {
-    const change = `${block.title}: ${numbers}, as the program says. It has no ladder.`;
-    return { rule: 'fixed', block: index, facts, change, acts };
+export function ladderReasons(rules: BlockRules, state: BlockState, work: Dose, mayRaise: boolean): Reason[] {
+  const { block, index } = rules;
+  const facts = ladderFacts(rules, state, work, mayRaise);
+  const { move } = state;
+  const title = block.title;
+  if (!move || move.kind === 'begin') {
+    return [
+      reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers }),
+      ...stuckReason(rules, state),
+    ];
   }
-  const next = nextWords(block, state);
-  if (!lastMove) {
-    const change = `${block.title}: ${numbers}, where the program begins. ${next}`;
-    return { rule: 'start', block: index, facts, change, acts };
-  }
-  const because = {
-    climb: `${counted(lastMove.because, 'clean session')} in a row, the last on ${dayWords(lastMove.day)}`,
-    stepDown: `too many reps let down early or skipped on ${dayWords(lastMove.day)}`,
-    layoff: `${counted(lastMove.because, 'day')} without this drill`,
-  }[lastMove.kind];
-  return {
-    rule: lastMove.kind,
-    block: index,
-    facts: { ...facts, because: lastMove.because, on: dayWords(lastMove.day) },
-    change: `${block.title}: ${changeWords(lastMove.from, place) || numbers}, because of ${because}. ${next}`,
-    acts: acts.filter((lever) => lastMove.from[lever] !== place[lever]),
+  const moved: MoveFacts = {
+    ...{ ...facts, on: dayOfNumber(move.day), because: move.because },
+    ...{ fromHold: move.from.hold, fromReps: move.from.reps },
+    ...{ fromSets: move.from.sets, fromAddedWeight: move.from.addedWeight },
   };
+  const acts = levers.filter((lever) => move.from[lever] !== work[lever]);
+  const rule = ({ effort: 'strain', pain: 'sore' } as const)[move.kind as string] ?? move.kind;
+  const reasons = [reasonOf(rule as 'climb', moved, { block: index, acts })];
+  const isTop = state.level === rules.path.length - 1 && facts.needDays === undefined && !facts.weightWaits;
+  if (isTop && !rules.isCut) reasons.push(reasonOf('top', { title, hold: work.hold }, { block: index }));
+  return [...reasons, ...stuckReason(rules, state)];
 }
 
-/** The place on the ladder, where the program begins, and where the rests come from. */
-function factsOf(block: Block, { place, level, top }: LadderState): Reason['facts'] {
+const STUCK_TIMES = 3;
+
+function stuckReason({ block, index }: BlockRules, { failed }: BlockState): Reason[] {
+  if (!failed || failed.times < STUCK_TIMES) return [];
+  return [reasonOf('stuck', { title: block.title, times: failed.times, hold: failed.hold }, { block: index })];
+}
+
+/** The place on the ladder, where the program begins, what leads on, and where the rests come from. */
+export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, mayRaise: boolean): LadderFacts {
+  const { block, path } = rules;
+  const place = path[state.level]!;
+  const { rest } = block;
   return {
-    ...{ level, top, hold: place.hold, reps: place.reps, sets: place.sets, addedWeight: place.addedWeight },
+    ...{ title: block.title, level: state.level, top: path.length - 1 },
+    ...{ hold: place.hold, reps: place.reps, sets: place.sets, addedWeight: place.addedWeight },
     ...{ startHold: block.hold, startReps: block.reps, startSets: block.sets, startAddedWeight: block.addedWeight },
-    ...('timesHold' in block.rest ? { restTimesHold: block.rest.timesHold } : {}),
+    ...{ workHold: work.hold, workReps: work.reps, workSets: work.sets, workAddedWeight: work.addedWeight },
+    ...nextFacts(rules, state, mayRaise),
+    ...(rules.isCut ? { isCut: 1 } : {}),
+    ...('timesHold' in rest ? { restTimesHold: rest.timesHold, restHold: Math.max(state.restHold, work.hold) } : {}),
+    ...(state.restFactor > 1 ? { restFactor: state.restFactor } : {}),
     ...(block.setRest === undefined ? { setRestFrom: 'rest' } : {}),
   };
 }
 
-function nextWords(block: Block, { cleanInRow, level, top, isCut }: LadderState): string {
-  if (level === top && isCut) return `The ladder goes on, but only its first ${mostClimbs} steps are counted.`;
-  if (level === top) return 'This is the top of its ladder.';
-  const need = (block.ladder?.climbAfter.cleanSessions ?? 0) - cleanInRow;
-  return `${counted(need, 'more clean session')} to the next step.`.replace(
-    '1 more clean session to',
-    'One more clean session to',
-  );
+function nextFacts(rules: BlockRules, state: BlockState, mayRaise: boolean): Partial<LadderFacts> {
+  const isCut = state.cutDays > 1;
+  const next = stepUp(state, rules, { weight: mayRaise, isCut });
+  if (!next) return stepUp(state, rules, { weight: true, isCut }) ? { weightWaits: 1 } : {};
+  const needed = next.dose.hold <= state.provenHold && next.level === state.level ? 1 : rules.cleanSessions;
+  const { failed } = state;
+  const afterFailing =
+    failed && next.dose.hold >= failed.hold ? neededAfter(failed.times, rules) - failed.cleanDays : 0;
+  return {
+    needDays: Math.max(1, needed - state.cleanDays, afterFailing),
+    ...{ nextHold: next.dose.hold, nextReps: next.dose.reps },
+    ...{ nextSets: next.dose.sets, nextAddedWeight: next.dose.addedWeight },
+  };
 }

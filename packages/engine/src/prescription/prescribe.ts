@@ -1,23 +1,24 @@
+import { type Archer, checkArcher } from '../archer/archer.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
-import { dayNumber } from '../units/calendar-day.ts';
-import { type Archer, limitToArcher } from './archer-limits.ts';
-import { cautionsFor } from './cautions.ts';
-import { type Condition, easeBlock, painDay } from './ease-block.ts';
-import { fitBlocks } from './fit-blocks.ts';
-import { limitBlock } from './limit-growth.ts';
-import { prescribeBlock } from './prescribe-block.ts';
-import type { Prescription, Reason } from './prescription.ts';
-import { type ProgramSessions, sessionsOf } from './program-sessions.ts';
-import { counted, dayWords } from './reason-words.ts';
+import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
+import { toolFor, toolReason } from './age-limits.ts';
+import { cautionsFor, cautionWords } from './cautions.ts';
+import { type KnownToday, knowToday } from './known-today.ts';
+import { YEAR_AWAY_DAYS } from './layoff.ts';
+import { prescribeDrill } from './prescribe-drill.ts';
+import { prescribeTest } from './prescribe-test.ts';
+import type { Prescription } from './prescription.ts';
+import type { Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 import { validProgram } from './valid-program.ts';
 
 /** What a prescription is made from. */
 export interface PrescribeInput {
   program: Program;
-  /** Any order; other programs' records allowed. */
+  /** Any order; other programs' records are read too: there is one body. */
   records: readonly DrillRecord[];
   /** The archer's local day, ISO 8601. */
   today: string;
@@ -25,19 +26,19 @@ export interface PrescribeInput {
   minutes?: number;
   /** The archer's own word for today; without it, today's diary entry is asked. */
   readiness?: 'fresh' | 'as usual' | 'heavy';
-  /** Age and bow, where known: they limit tool and weight. */
+  /** Age, bow, weight, longest hold, and what there is to draw, where known. */
   archer?: Archer;
-  /** The diary: arrows shot, pain and readiness of today and yesterday. */
+  /** The diary: arrows shot, pain answered yes or no, and readiness. */
   days?: readonly DayEntry[];
-  /** The day of a competition, ISO 8601: the two weeks before it are lighter. */
+  /** The day of a competition, ISO 8601: the two weeks before it are lighter, and the day before it and the day itself are for rest. */
   competitionDay?: string;
 }
 
 /**
- * Today's numbers for a program, and the reason for each. Pure: the place on each ladder is replayed from the records.
+ * Today's numbers for a program, and the reason for each. Pure: what is known of the archer is folded from records and diary, and nothing is stored.
  * @param input program, records, day, and what the archer says of today
- * @returns blocks in milliseconds and pounds-force, reasons, cautions and the timeline's length
- * @throws TypeError when the program is not valid; RangeError when the day, the minutes, the age or the competition day are not
+ * @returns blocks in milliseconds and pounds-force, reasons, cautions, the timeline's length, and `rest` where today is better without a drill
+ * @throws TypeError when the program is not valid; RangeError when the day, the minutes, the archer or the competition day are not
  * @example prescribe({ program: builtInPrograms[0], records: [], today: '2026-11-25' })
  */
 export function prescribe(input: PrescribeInput): Prescription {
@@ -47,54 +48,37 @@ export function prescribe(input: PrescribeInput): Prescription {
   if (minutes !== undefined && !(Number.isInteger(minutes) && minutes >= 1)) {
     throw new RangeError(`minutes is ${minutes}; expected whole minutes, at least 1`);
   }
-  const past = sessionsOf(program, input.records, day);
-  const { sessions } = past;
-  const condition: Condition = {
-    ...{ sessions, day, readiness: input.readiness, diary: input.days },
-    competitionDay: input.competitionDay === undefined ? undefined : dayNumber(input.competitionDay),
-  };
-  const laddered = program.blocks.map((block, index) => prescribeBlock(block, index, sessions, day));
-  const eased = laddered.map(({ block }, index) => easeBlock(program.blocks[index]!, block, condition));
-  const limited = eased.map(({ block }, index) => limitBlock(program.blocks[index]!.ladder, block, sessions, day));
-  const suited = limitToArcher(
-    program.tool,
-    limited.map(({ block }) => block),
-    input.archer,
-  );
-  const fitted: ReturnType<typeof fitBlocks> =
-    minutes === undefined ? { blocks: suited.blocks } : fitBlocks(suited.blocks, minutes);
-  const reasons = [...laddered, ...eased, ...limited]
-    .flatMap(({ reason }) => reason ?? [])
-    .concat(suited.reasons, fitted.reason ?? [], leftOutReasons(past));
+  const archer = checkArcher(input.archer);
+  const competitionDay = input.competitionDay === undefined ? undefined : dayNumber(input.competitionDay);
+  const { records, days, readiness } = input;
+  const known = knowToday(program, { records, days, day, archer, readiness, competitionDay });
+  const tool = toolFor(program.tool, archer, known.stage);
+  const made = program.kind === 'test' ? prescribeTest(known, tool, minutes) : prescribeDrill(known, tool, minutes);
+  const cautions = cautionsFor({ ...program, tool }, archer, lately(known));
   const { title, warmUp, coolDown } = program;
   return {
-    ...{ programTitle: title, date: input.today, tool: suited.tool, warmUp, coolDown },
-    ...{ blocks: fitted.blocks, reasons },
-    cautions: [...painCaution(condition), ...suited.cautions, ...cautionsFor({ ...program, tool: suited.tool })],
-    durationMs: timelineDurationMs(fitted.blocks),
+    ...{ programTitle: title, date: input.today, tool },
+    ...(made.rest === undefined ? {} : { rest: made.rest }),
+    ...{ warmUp, coolDown, blocks: made.blocks },
+    reasons: [...made.reasons, ...toolReason(program, tool, archer), ...leftOutReasons(known)],
+    ...{ cautions: cautions.map(cautionWords), cautionFacts: cautions },
+    durationMs: timelineDurationMs(made.blocks),
   };
 }
 
-function painCaution(condition: Condition): string[] {
-  const day = painDay(condition);
-  if (day === undefined) return [];
-  return [
-    `There was pain on ${dayWords(day)}. Stop today if it comes again, and see a doctor or a physiotherapist if it stays.`,
-  ];
+function lately({ stage, body, daysAway }: KnownToday): { painOn?: string; yearAwayDays?: number } {
+  return {
+    ...(stage !== undefined && body.pain.painDay !== undefined ? { painOn: dayOfNumber(body.pain.painDay) } : {}),
+    ...(daysAway !== undefined && daysAway >= YEAR_AWAY_DAYS ? { yearAwayDays: daysAway } : {}),
+  };
 }
 
-function leftOutReasons({ futureCount, impossibleDates }: ProgramSessions): Reason[] {
+function leftOutReasons({ laterCount, impossibleDates }: KnownToday): Reason[] {
   const reasons: Reason[] = [];
-  const were = (count: number) => (count === 1 ? 'was' : 'were');
   if (impossibleDates.length > 0) {
-    const count = impossibleDates.length;
-    const named = [...new Set(impossibleDates)].slice(0, 3).join(', ');
-    const change = `${counted(count, 'record')} ${were(count)} left out: there is no such day as ${named}. Correct the date in the journal.`;
-    reasons.push({ rule: 'impossibleDate', facts: { records: count, dates: named }, change });
+    const dates = [...new Set(impossibleDates)].slice(0, 3).join(', ');
+    reasons.push(reasonOf('impossibleDate', { records: impossibleDates.length, dates }));
   }
-  if (futureCount > 0) {
-    const change = `${counted(futureCount, 'record')} dated after today ${were(futureCount)} left out. Check the device's date.`;
-    reasons.push({ rule: 'future', facts: { records: futureCount }, change });
-  }
+  if (laterCount > 0) reasons.push(reasonOf('future', { records: laterCount }));
   return reasons;
 }

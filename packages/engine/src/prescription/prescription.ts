@@ -1,4 +1,6 @@
 import type { Program } from '../program/program.ts';
+import type { Caution } from './cautions.ts';
+import type { Reason } from './reason.ts';
 
 /** Today's numbers for one block. Times are whole milliseconds, weights pounds-force. */
 export interface PrescribedBlock {
@@ -20,29 +22,7 @@ export interface PrescribedBlock {
   calls?: readonly string[] | 'shot-process';
 }
 
-/** The numbers of a prescription that can be asked about. */
-export type AskedNumber =
-  | 'sets'
-  | 'reps'
-  | 'draw'
-  | 'hold'
-  | 'letDown'
-  | 'rest'
-  | 'setRest'
-  | 'addedWeight'
-  | 'duration';
-
-/** One rule that acted on a prescription. */
-export interface Reason {
-  rule: string;
-  /** The block it acted on, 0-based; absent when it acted on all. */
-  block?: number;
-  facts: Record<string, number | string>;
-  /** What it changed: one plain sentence. */
-  change: string;
-  /** The numbers it decided or changed. */
-  acts?: readonly AskedNumber[];
-}
+export type { AskedNumber } from './asked-number.ts';
 
 /** Today's numbers for a program, and why. */
 export interface Prescription {
@@ -50,11 +30,19 @@ export interface Prescription {
   /** The archer's local day, ISO 8601. */
   date: string;
   tool?: Program['tool'];
+  /**
+   * Today is better without a drill, and why. With pain today, and where nothing of the program is offered, `blocks` is empty; else it says the
+   * most that somebody who drills all the same should do, less than a full day.
+   */
+  rest?: Reason;
   warmUp?: readonly string[];
   coolDown?: readonly string[];
   blocks: PrescribedBlock[];
   reasons: Reason[];
+  /** Short sentences, the gravest first. */
   cautions: string[];
+  /** The rules behind the cautions, in the same order; another language is made from them. */
+  cautionFacts?: readonly Caution[];
   /** Length of the timeline that `layOut` makes of it. */
   durationMs: number;
 }

@@ -4,7 +4,7 @@ import { instantSeconds } from '../journal/edit-order.ts';
 import { joinRows } from '../journal/field-groups.ts';
 import type { Program } from '../program/program.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
-import { readDay } from './read-day.ts';
+import { readDay } from '../units/read-day.ts';
 
 /** A drill record with its day as a number. */
 export interface PastSession {

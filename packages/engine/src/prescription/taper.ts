@@ -1,5 +1,4 @@
-import type { Ease } from './ease.ts';
-import { dayWords } from './reason-words.ts';
+import { dayOfNumber } from '../units/calendar-day.ts';
 
 /** The last days before a competition in which less is done. */
 export const TAPER_DAYS = 14;
@@ -11,14 +10,12 @@ export const TAPER_DAYS = 14;
  * @returns the share to keep; undefined outside the two weeks
  * @source from memory: Bosquet et al. 2007, Med Sci Sports Exerc 39:1358 (two weeks, 41-60 % less volume, intensity kept). The step between is ours.
  */
-export function taper(day: number, competitionDay: number | undefined): Ease | undefined {
+export function taper(
+  day: number,
+  competitionDay: number | undefined,
+): { keep: number; facts: { daysLeft: number; competition: string } } | undefined {
   if (competitionDay === undefined) return undefined;
   const daysLeft = competitionDay - day;
   if (daysLeft < 0 || daysLeft > TAPER_DAYS) return undefined;
-  const keep = daysLeft > 7 ? 0.7 : 0.5;
-  const because =
-    daysLeft === 0
-      ? 'the competition is today'
-      : `the competition is on ${dayWords(competitionDay)}: fewer reps, the hold stays`;
-  return { rule: 'taper', keep, facts: { daysLeft, competition: dayWords(competitionDay) }, because };
+  return { keep: daysLeft > 7 ? 0.7 : 0.5, facts: { daysLeft, competition: dayOfNumber(competitionDay) } };
 }

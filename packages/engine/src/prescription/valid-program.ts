@@ -1,14 +1,25 @@
 import { type Program, programSchema } from '../program/program.ts';
 
+const MOST_KEPT = 200;
+// Checking a program takes longer than prescribing it. Its text is the key, so that a program that was changed in place is checked again.
+const kept = new Map<string, Program>();
+
 /**
  * Checks a program that a caller hands in, and fills in its defaults.
  * @param program what should be a program
- * @returns the program, defaults filled in
+ * @returns the program, defaults filled in; the same object for the same program
  * @throws TypeError naming the first key that is wrong
  */
 export function validProgram(program: Program): Program {
+  const text = JSON.stringify(program) ?? '';
+  const known = kept.get(text);
+  if (known) return known;
   const result = programSchema.safeParse(program);
-  if (result.success) return result.data;
-  const [issue] = result.error.issues;
-  throw new TypeError(`program is not valid at /${issue?.path.map(String).join('/')}: ${issue?.message}`);
+  if (!result.success) {
+    const [issue] = result.error.issues;
+    throw new TypeError(`program is not valid at /${issue?.path.map(String).join('/')}: ${issue?.message}`);
+  }
+  if (kept.size >= MOST_KEPT) kept.delete(kept.keys().next().value!);
+  kept.set(text, result.data);
+  return result.data;
 }

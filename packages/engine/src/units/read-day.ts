@@ -1,4 +1,4 @@
-import { dayNumber } from '../units/calendar-day.ts';
+import { dayNumber } from './calendar-day.ts';
 
 /**
  * Reads a day that a file or a person gave.

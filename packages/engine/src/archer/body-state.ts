@@ -1,0 +1,150 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { DayEntry } from '../journal/journal.ts';
+import { type CapacityState, stepCapacity } from './capacity-state.ts';
+import { summarise } from './drill-summary.ts';
+import { foldDays } from './fold-days.ts';
+import type { LoggedDay } from './logged-days.ts';
+import { noPain, type PainState, stepPain } from './pain-state.ts';
+
+/** What one day asked of the body. */
+export interface DayLoad {
+  /** Days from 1970-01-01. */
+  day: number;
+  /** At full draw in all drills, milliseconds. */
+  heldMs: number;
+  /** Force times time at full draw, newton-seconds, of the drills whose weight is known. */
+  impulseNs: number;
+  arrowCount: number;
+  drillCount: number;
+  /** Length of the drills, milliseconds, where it was kept. */
+  durationMs: number;
+}
+
+/** What all drills and the diary come to for one body, whatever the program. Bounded, however long the history. */
+export interface BodyState {
+  /** First and last day on which a bow or a band was drawn. */
+  firstDay?: number;
+  lastDay?: number;
+  /** The last day with a drill. */
+  drillDay?: number;
+  /** Days in a row with something drawn, up to `lastDay`. */
+  rowDays: number;
+  /** Days of the last five weeks on which anything was done. */
+  loads: readonly DayLoad[];
+  /** The last effort that was written down. */
+  effort?: { day: number; effort: number; id: string };
+  /** Added weight: the most that is in use, and the day on which it last rose. */
+  weight: { lbf: number; raisedDay?: number };
+  pain: PainState;
+  capacity: CapacityState;
+  /** What most reps held when a drill last failed, until longer holds went well again. */
+  limit?: HoldLimit;
+}
+
+/** A hold that failed lately, whatever the program. */
+export interface HoldLimit {
+  day: number;
+  id: string;
+  /** What most reps held, and what was asked for, milliseconds. */
+  holdMs: number;
+  askedMs: number;
+  /** Failed days in a row. */
+  days: number;
+}
+
+/** Days of loads that are kept: the week that runs, and four before it. */
+export const LOAD_DAYS = 35;
+/** A hold that failed is remembered for so many days. Own: no source. */
+const LIMIT_DAYS = 28;
+const FAILED_SHARE = 0.2;
+/** A hold that went well lets so much more be asked for. */
+const RAISED = 1.15;
+/** After so many days without a draw, weight that was added is as if it had never been. Own, careful: no source. */
+const WEIGHT_FORGOTTEN_DAYS = 56;
+const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
+
+const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noPain, capacity: [] };
+
+/**
+ * The body after every day of a journal. Days that were folded before are not folded again.
+ * @param days the journal by days
+ * @returns one state a day, in the same order
+ */
+export const bodyStates = foldDays(nobody, stepBody);
+/** Of somebody of whom nothing is known. */
+export const unknownBody = nobody;
+
+function stepBody(body: BodyState, today: LoggedDay): BodyState {
+  const { day, drills, entry } = today;
+  const pain = stepPain(body.pain, today);
+  const load = loadOf(today);
+  const isDrawn = load.arrowCount > 0 || drills.some(isDraw);
+  const next: BodyState = { ...body, pain };
+  if (load.heldMs > 0 || load.arrowCount > 0 || drills.length > 0 || entry?.work) {
+    next.loads = [...body.loads.filter((one) => one.day > day - LOAD_DAYS), load];
+  }
+  if (drills.length > 0) {
+    next.drillDay = day;
+    next.capacity = stepCapacity(body.capacity, today);
+    next.weight = weightAfter(body, drills, day);
+    next.limit = limitAfter(body.limit, today);
+    for (const { effort, id } of drills) if (effort !== undefined) next.effort = { day, effort, id };
+  }
+  if (!isDrawn) return next;
+  next.firstDay = body.firstDay ?? day;
+  next.rowDays = body.lastDay === day - 1 ? body.rowDays + 1 : 1;
+  next.lastDay = day;
+  return next;
+}
+
+/** Whether a bow or a band was really drawn in a drill. */
+function isDraw({ reps }: DrillRecord): boolean {
+  return reps.some(({ heldMs, outcome }) => heldMs > 0 || outcome === 'short');
+}
+
+function loadOf({ day, drills, entry }: LoggedDay): DayLoad {
+  const load: DayLoad = { day, heldMs: 0, impulseNs: 0, arrowCount: arrowsOf(entry), drillCount: 0, durationMs: 0 };
+  for (const record of drills) {
+    const { heldMs } = summarise(record);
+    load.heldMs += heldMs;
+    load.impulseNs += ((record.onFingersLbf ?? 0) * LBF_IN_NEWTONS * heldMs) / 1000;
+    load.drillCount += 1;
+    load.durationMs += record.durationMs ?? 0;
+  }
+  return load;
+}
+
+/** Arrows of a diary entry. */
+export function arrowsOf(entry: DayEntry | undefined): number {
+  return (entry?.arrows ?? []).reduce((sum, { count }) => sum + count, 0);
+}
+
+function limitAfter(limit: HoldLimit | undefined, { day, drills }: LoggedDay): HoldLimit | undefined {
+  let now = limit && day - limit.day < LIMIT_DAYS ? limit : undefined;
+  for (const record of drills) {
+    if (record.pain || record.kind === 'test') continue;
+    const { blocks, longestAskedMs, id } = { ...summarise(record), id: record.id };
+    const failed = blocks.filter(
+      ({ missedCount, repCount }) => missedCount >= FAILED_SHARE * repCount && missedCount > 0,
+    );
+    if (failed.length > 0) {
+      const worst = failed.reduce((a, b) => (b.longestAskedMs > a.longestAskedMs ? b : a));
+      const days = now ? now.days + (now.day === day ? 0 : 1) : 1;
+      now = { day, id, holdMs: worst.mostHeldMs, askedMs: worst.longestAskedMs, days };
+    } else if (now && blocks.every(({ missedCount }) => missedCount === 0) && longestAskedMs >= now.holdMs) {
+      const holdMs = longestAskedMs * RAISED;
+      now = holdMs >= now.askedMs ? undefined : { ...now, holdMs, days: 1 };
+    }
+  }
+  return now;
+}
+
+function weightAfter({ weight, lastDay }: BodyState, drills: readonly DrillRecord[], day: number): BodyState['weight'] {
+  const isForgotten = lastDay !== undefined && day - lastDay >= WEIGHT_FORGOTTEN_DAYS;
+  let now = isForgotten ? { lbf: 0, raisedDay: weight.raisedDay } : weight;
+  for (const record of drills) {
+    const { addedLbf = 0 } = summarise(record);
+    if (addedLbf > now.lbf) now = { lbf: addedLbf, raisedDay: day };
+  }
+  return now;
+}

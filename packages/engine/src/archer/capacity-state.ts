@@ -1,0 +1,76 @@
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { Program } from '../program/program.ts';
+import { summarise } from './drill-summary.ts';
+import type { LoggedDay } from './logged-days.ts';
+
+/** What is drawn. */
+export type Tool = Program['tool'];
+
+/** What one drill says of the longest hold. */
+export interface HoldEvidence {
+  /** Days from 1970-01-01. */
+  day: number;
+  /** The drill record's. */
+  id: string;
+  tool: Tool;
+  /** `atLeast`: so long was held, and nobody knows how much longer; `failed`: strength gave out then. */
+  kind: 'atLeast' | 'failed';
+  /** One hold from fresh, milliseconds. */
+  holdMs: number;
+  /** The longest hold that was asked for in it, milliseconds. */
+  askedMs: number;
+  /** Weight on the fingers, pounds-force, where it was known. */
+  lbf?: number;
+  isTest: boolean;
+}
+
+/** The last evidence of each kind, the newest last. Bounded. */
+export type CapacityState = readonly HoldEvidence[];
+
+/** So much evidence is kept of each kind and tool. */
+const KEPT = 8;
+
+/**
+ * What a day's drills say of the longest hold. A let-down for form and a full hold are lower bounds; strength that gave out is a value; an
+ * unsure, an interrupted or an unexplained rep says nothing. Painful drills say nothing.
+ * @param capacity what is known
+ * @param today the day, as logged
+ * @returns what is known after it
+ */
+export function stepCapacity(capacity: CapacityState, { day, drills }: LoggedDay): CapacityState {
+  let now = capacity;
+  for (const record of drills) {
+    if (record.pain) continue;
+    const { longestHeldMs, longestAskedMs, failure } = summarise(record);
+    const about = { day, id: record.id, tool: record.tool ?? 'bow', askedMs: longestAskedMs } as const;
+    const known = { ...about, ...weightOf(record), isTest: record.kind === 'test' };
+    if (longestHeldMs > 0) now = keep(now, { ...known, kind: 'atLeast', holdMs: longestHeldMs });
+    const failedMs = failure?.workMs ?? (known.isTest ? failedInTest(record) : undefined);
+    if (failedMs !== undefined && failedMs > 0) now = keep(now, { ...known, kind: 'failed', holdMs: failedMs });
+  }
+  return now;
+}
+
+/** A test goes on until it fails: its last hold, let down for no reason that anybody gave, failed. */
+function failedInTest({ reps }: DrillRecord): number | undefined {
+  const last = reps.at(-1);
+  return last?.outcome === 'short' && last.why === undefined && reps.length === 1 ? last.heldMs : undefined;
+}
+
+function weightOf({ onFingersLbf }: DrillRecord): { lbf?: number } {
+  return onFingersLbf === undefined || onFingersLbf <= 0 ? {} : { lbf: onFingersLbf };
+}
+
+function keep(capacity: CapacityState, evidence: HoldEvidence): CapacityState {
+  const { kind, tool, day, holdMs } = evidence;
+  const isAlike = (one: HoldEvidence) => one.kind === kind && one.tool === tool;
+  const last = capacity.findLast(isAlike);
+  // One value a day and kind: the longest that was held, the shortest that failed.
+  if (last?.day === day) {
+    const isBetter = kind === 'atLeast' ? holdMs > last.holdMs : holdMs < last.holdMs;
+    return isBetter ? [...capacity.filter((one) => one !== last), evidence] : capacity;
+  }
+  const alike = capacity.filter(isAlike);
+  const oldest = alike.length >= KEPT ? alike[0] : undefined;
+  return [...capacity.filter((one) => one !== oldest), evidence];
+}

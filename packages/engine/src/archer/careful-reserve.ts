@@ -1,0 +1,57 @@
+import { HALF_TIME_SECONDS } from './drill-summary.ts';
+
+/** Reps of one kind, and the rests between them, in seconds. */
+export interface RepeatedHolds {
+  holdSeconds: number;
+  reps: number;
+  sets: number;
+  restSeconds: number;
+  setRestSeconds: number;
+}
+
+/** Of the longest hold, so much may be used up by the end of any rep: the form shall last too. Own, careful: no source. */
+const USED_AT_MOST = 0.9;
+
+/**
+ * The longest single hold that repeated holds ask for, if the ability to hold comes back by half in 72 s.
+ *
+ * It is the careful reading: the compartment model of `fatigue` lets a shoulder recover many times as fast, and is kind to moderate drills.
+ * @param holds reps, sets and rests
+ * @returns seconds of one hold from fresh
+ * @source Sahlin & Ren 1989, J Appl Physiol 67:648 (half-time about 1.2 min, after a hold to failure). That used-up seconds add up is ours.
+ */
+export function neededHoldSeconds({ holdSeconds, reps, sets, restSeconds, setRestSeconds }: RepeatedHolds): number {
+  const left = 2 ** (-restSeconds / HALF_TIME_SECONDS);
+  const leftAfterSet = 2 ** (-setRestSeconds / HALF_TIME_SECONDS);
+  let used = 0;
+  let most = 0;
+  for (let set = 0; set < sets; set++) {
+    for (let rep = 0; rep < reps; rep++) {
+      used = used * (rep === 0 ? leftAfterSet : left) + holdSeconds;
+    }
+    most = Math.max(most, used);
+  }
+  return most / USED_AT_MOST;
+}
+
+/**
+ * The hold that an archer can repeat.
+ * @param longestSeconds the longest single hold, seconds
+ * @param holdsOf what is asked for at a hold of so many seconds
+ * @param mostSeconds the longest hold of interest
+ * @returns seconds, in halves, at least 1
+ */
+export function repeatableHoldSeconds(
+  longestSeconds: number,
+  holdsOf: (holdSeconds: number) => RepeatedHolds,
+  mostSeconds: number,
+): number {
+  let [low, high] = [0, mostSeconds];
+  if (neededHoldSeconds(holdsOf(high)) <= longestSeconds) return high;
+  for (let turn = 0; turn < 12; turn++) {
+    const middle = (low + high) / 2;
+    if (neededHoldSeconds(holdsOf(middle)) <= longestSeconds) low = middle;
+    else high = middle;
+  }
+  return Math.max(1, Math.floor(low * 2) / 2);
+}

@@ -1,0 +1,106 @@
+import type { LoggedDay } from './logged-days.ts';
+
+/** The stages of the way back after pain, in order; `clear` is none of them. */
+export const painStages = ['mimed', 'band', 'light-bow', 'bow'] as const;
+/** A stage of the way back after pain. `mimed`: a rest day with the question answered; then what is drawn. */
+export type PainStage = (typeof painStages)[number];
+
+/**
+ * Pain-free answers, on different days, that each stage needs.
+ * @source archerycoach.wordpress.com, 2014-11-24: without pain in more than one session, since pain may come the next day
+ */
+export const ANSWERS_A_STAGE = 2;
+/** So many painful drills within two weeks, and somebody who knows should look. Own, careful: no source. */
+export const PAINFUL_DRILLS = 3;
+const TWO_WEEKS = 14;
+
+/** What is known of pain, from drills and diary. */
+export interface PainState {
+  /** Where the way back has come to; absent: clear, as far as anybody said. */
+  stage?: PainStage;
+  /** Pain-free days in this stage, each counted once. */
+  answers: number;
+  /** The last painful day, from 1970-01-01. */
+  painDay?: number;
+  /** Days of the painful drills of the last two weeks, one each. */
+  painfulDrillDays: readonly number[];
+  /** The first day on which there may be a drill again after too many painful ones. */
+  restUntilDay?: number;
+  /** Whether anybody ever answered the question. */
+  isAnswered: boolean;
+  /** Ids of the painful drills since it was last clear; a diary day as its date. */
+  evidence: readonly string[];
+}
+
+/** Nobody ever said anything. */
+export const noPain: PainState = { answers: 0, painfulDrillDays: [], isAnswered: false, evidence: [] };
+
+/** A day's answer: one yes outweighs every no. */
+export function painAnswer({ drills, entry }: LoggedDay): boolean | undefined {
+  let answer = entry?.pain;
+  for (const { pain } of drills) {
+    if (pain) return true;
+    answer ??= pain;
+  }
+  return answer;
+}
+
+/**
+ * What a day's answers change. Pain sends back to the first stage; a day with "no" and without "yes" counts once; an open question changes nothing.
+ * @param state what was known before
+ * @param today the day, as logged
+ * @returns what is known after it
+ */
+export function stepPain(state: PainState, today: LoggedDay): PainState {
+  const answer = painAnswer(today);
+  if (answer === undefined) return state;
+  if (answer) return hurt(state, today);
+  const { day } = today;
+  const { stage, answers } = painOn(state, day);
+  if (stage === undefined) return state.isAnswered ? state : { ...state, isAnswered: true };
+  if (answers + 1 < ANSWERS_A_STAGE || isResting(state, day)) {
+    return { ...state, stage, answers: Math.min(ANSWERS_A_STAGE, answers + 1), isAnswered: true };
+  }
+  const next = painStages[painStages.indexOf(stage) + 1];
+  if (next !== undefined) return { ...state, stage: next, answers: 0, isAnswered: true };
+  return {
+    answers: 0,
+    painfulDrillDays: state.painfulDrillDays,
+    painDay: state.painDay,
+    isAnswered: true,
+    evidence: [],
+  };
+}
+
+/**
+ * The stage on a day: a rest that was ordered ends by itself, when the question has been answered.
+ * @param state what is known
+ * @param day days from 1970-01-01
+ * @returns stage and pain-free answers in it; no stage when it is clear
+ */
+export function painOn(state: PainState, day: number): { stage?: PainStage; answers: number } {
+  const { stage, answers } = state;
+  if (stage === undefined) return { answers: 0 };
+  if (stage === 'mimed' && answers >= ANSWERS_A_STAGE && !isResting(state, day)) return { stage: 'band', answers: 0 };
+  return { stage, answers };
+}
+
+/** Whether too many drills hurt lately: no drill until somebody has looked. */
+export function isResting({ restUntilDay }: PainState, day: number): boolean {
+  return restUntilDay !== undefined && day < restUntilDay;
+}
+
+function hurt(state: PainState, { day, drills, entry }: LoggedDay): PainState {
+  const painful = drills.filter(({ pain }) => pain);
+  // Pain that only the diary tells of belongs to the drill of the day, if there was one.
+  const count = painful.length || (drills.length > 0 ? 1 : 0);
+  const recent = state.painfulDrillDays.filter((one) => one > day - TWO_WEEKS);
+  const painfulDrillDays = [...recent, ...new Array<number>(Math.min(count, PAINFUL_DRILLS)).fill(day)].slice(-8);
+  const named = painful.map(({ id }) => id);
+  if (named.length === 0 && entry) named.push(entry.date);
+  return {
+    ...{ stage: 'mimed', answers: 0, painDay: day, painfulDrillDays, isAnswered: true },
+    restUntilDay: painfulDrillDays.length >= PAINFUL_DRILLS ? day + TWO_WEEKS : state.restUntilDay,
+    evidence: [...state.evidence, ...named].slice(-8),
+  };
+}

@@ -1,0 +1,41 @@
+import type { Archer } from '../archer/archer.ts';
+import type { BodyState } from '../archer/body-state.ts';
+import type { Program } from '../program/program.ts';
+
+/** None is added in so many first days, and two steps are so many days apart, over all programs. Own, careful: no source. */
+export const WEIGHT_DAYS = 14;
+/** The most that is added unless a coach's file says otherwise: 5 lb (tradgang.com), and a fifth of the bow (improveyourarchery.com). */
+const MOST_ADDED_LBF = 5;
+const MOST_ADDED_SHARE = 0.2;
+
+/** The added weight that is in use in one program, and the day on which it last rose. */
+export interface WeightInUse {
+  lbf: number;
+  raisedDay?: number;
+}
+
+/**
+ * Whether weight may rise on a day.
+ * @param body everything that was drawn
+ * @param own the program's own weight
+ * @param day days from 1970-01-01
+ * @returns false in the first fourteen days, and for two weeks after any rise
+ */
+export function mayRaiseWeight(body: BodyState, own: WeightInUse, day: number): boolean {
+  if (body.firstDay === undefined || day - body.firstDay < WEIGHT_DAYS) return false;
+  const raised = Math.max(body.weight.raisedDay ?? Number.NEGATIVE_INFINITY, own.raisedDay ?? Number.NEGATIVE_INFINITY);
+  return day - raised >= WEIGHT_DAYS;
+}
+
+/** The weight of a day: what is wished, but no rise that may not be. */
+export function weightOn(wishedLbf: number, body: BodyState, own: WeightInUse, day: number): number {
+  if (wishedLbf <= own.lbf) return wishedLbf;
+  return mayRaiseWeight(body, own, day) ? Math.min(wishedLbf, own.lbf + 2) : own.lbf;
+}
+
+/** The most weight a program may add for an archer, pounds-force. */
+export function mostAddedLbf({ author }: Program, { onFingersLbf, ageYears }: Archer): number {
+  if (ageYears !== undefined && ageYears < 16) return 0;
+  if (author !== undefined) return Number.POSITIVE_INFINITY;
+  return Math.min(MOST_ADDED_LBF, onFingersLbf === undefined ? MOST_ADDED_LBF : MOST_ADDED_SHARE * onFingersLbf);
+}

@@ -1,0 +1,75 @@
+import type { BlockRules } from './block-rules.ts';
+import { type Dose, totalSeconds } from './dose.ts';
+import type { PrescribedBlock } from './prescription.ts';
+
+/** The longest rest that failing again and again can make, seconds: as long as a file may ask for. */
+const LONGEST_REST_SECONDS = 1800;
+
+/**
+ * A block's numbers at a dose.
+ * @param rules the block's
+ * @param dose what is asked of it
+ * @param restHold the hold that a rest of so many times the hold counts by, seconds
+ * @param restFactor rests as a multiple of the file's
+ * @returns milliseconds and pounds-force
+ */
+export function blockOf({ block, index }: BlockRules, dose: Dose, restHold: number, restFactor = 1): PrescribedBlock {
+  const { title, drill, letDownTo, hand, calls } = block;
+  const own = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * restHold;
+  const longer = (seconds: number) => Math.max(seconds, Math.min(LONGEST_REST_SECONDS, seconds * restFactor));
+  const rest = longer(own);
+  return {
+    ...{ block: index, title, drill, sets: dose.sets, reps: dose.reps, letDownTo, hand, calls },
+    addedWeightLbf: dose.addedWeight,
+    ...{ drawMs: toMs(block.draw), holdMs: toMs(dose.hold), letDownMs: toMs(block.letDown) },
+    ...{ restMs: toMs(rest), setRestMs: toMs(longer(block.setRest ?? own)) },
+  };
+}
+
+/** What a block asks for. */
+export function doseOf({ holdMs, reps, sets, addedWeightLbf }: PrescribedBlock): Dose {
+  return { hold: holdMs / 1000, reps, sets, addedWeight: addedWeightLbf };
+}
+
+/** The same block with another dose; rests stay as they are. */
+export function withDose(block: PrescribedBlock, { hold, reps, sets, addedWeight }: Dose): PrescribedBlock {
+  return { ...block, holdMs: toMs(hold), reps, sets, addedWeightLbf: addedWeight };
+}
+
+/** Time at full draw in all blocks, seconds. */
+export function heldSeconds(blocks: readonly PrescribedBlock[]): number {
+  return blocks.reduce((sum, block) => sum + totalSeconds(doseOf(block)), 0);
+}
+
+/**
+ * Fewer reps, then sets, in every block by about the same share, until the time at full draw of all is no more than a limit.
+ * @param blocks today's
+ * @param limitSeconds at full draw, over all blocks
+ * @param isStrict also leaves out blocks, the last first, and at the very end shortens the hold; else each block keeps one rep
+ * @returns holds as they were, unless one rep alone is more than a strict limit
+ */
+export function fewerOverall(blocks: PrescribedBlock[], limitSeconds: number, isStrict: boolean): PrescribedBlock[] {
+  const total = heldSeconds(blocks);
+  if (total <= limitSeconds + 1e-6) return blocks;
+  const share = limitSeconds / total;
+  let now = blocks.map((block) => {
+    const dose = doseOf(block);
+    const reps = Math.floor(dose.reps * share + 1e-9);
+    if (reps >= 1) return withDose(block, { ...dose, reps });
+    return withDose(block, { ...dose, reps: 1, sets: Math.max(1, Math.floor(dose.sets * dose.reps * share + 1e-9)) });
+  });
+  if (!isStrict) return now;
+  while (now.length > 1 && heldSeconds(now) > limitSeconds + 1e-6) now = now.slice(0, -1);
+  const [first] = now;
+  if (now.length !== 1 || !first || heldSeconds(now) <= limitSeconds + 1e-6) return now;
+  const dose = doseOf(first);
+  const count = Math.floor(limitSeconds / dose.hold + 1e-9);
+  if (count >= 1) return [withDose(first, { ...dose, sets: 1, reps: Math.min(dose.reps, count) })];
+  return [
+    withDose(first, { ...dose, sets: 1, reps: 1, hold: Math.max(0.1, Math.floor(limitSeconds * 10 + 1e-9) / 10) }),
+  ];
+}
+
+function toMs(seconds: number): number {
+  return Math.round(seconds * 1000);
+}

@@ -1,0 +1,89 @@
+import type { Program } from '../program/program.ts';
+import { doseOf, fewerOverall, heldSeconds, withDose } from './block-dose.ts';
+import { rulesOf } from './block-rules.ts';
+import type { PrescribedBlock } from './prescription.ts';
+import type { AskedDrill, ProgramState } from './program-state.ts';
+import type { Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
+import { lessFacts } from './todays-eases.ts';
+
+/** From one drill to the next the time at full draw grows by a fifth at most. Own: no source. */
+const GROWS_AT_MOST = 1.2;
+
+/**
+ * While something eases, nothing rises above the most of the last five drills: not the hold, not the time at full draw, not the weight; and no
+ * rest gets shorter because a hold did.
+ * @param blocks today's, eased
+ * @param state the program's
+ * @param program for its rests
+ * @returns the blocks, and the reasons where the cap acted
+ */
+export function capToLast(
+  blocks: PrescribedBlock[],
+  { asked }: ProgramState,
+  program: Program,
+): { blocks: PrescribedBlock[]; reasons: Reason[] } {
+  if (asked.length === 0) return { blocks, reasons: [] };
+  const most = (of: (drill: AskedDrill) => number) => Math.max(...asked.map(of));
+  const hold = most(({ summary }) => summary.longestAskedMs) / 1000;
+  const weight = most(({ addedLbf }) => addedLbf);
+  const held = blocks.map((block) => {
+    const dose = doseOf(block);
+    return withDose(block, {
+      ...dose,
+      hold: Math.min(dose.hold, Math.max(0.1, hold)),
+      addedWeight: Math.min(dose.addedWeight, weight),
+    });
+  });
+  const capped = fewerOverall(held, most(({ summary }) => summary.askedMs) / 1000, true);
+  const reasons = blocks.flatMap((block) => {
+    const now = capped.find((one) => one.block === block.block);
+    const [from, to] = [doseOf(block), now ? doseOf(now) : { ...doseOf(block), sets: 0, reps: 0 }];
+    const facts = { ...lessFacts(block.title, from, to), drills: asked.length };
+    const acts = (['sets', 'reps', 'hold', 'addedWeight'] as const).filter((lever) => from[lever] !== to[lever]);
+    return acts.length === 0 ? [] : [reasonOf('cap', facts, { block: block.block, acts })];
+  });
+  return { blocks: capped.map((block) => longRest(block, asked, program)), reasons };
+}
+
+/** Where the rest is so many times the hold, it is that of the longest hold of the last drills. */
+function longRest(block: PrescribedBlock, asked: readonly AskedDrill[], program: Program): PrescribedBlock {
+  const { block: file } = rulesOf(program)[block.block]!;
+  if (!('timesHold' in file.rest)) return block;
+  const holds = asked.map(
+    ({ summary }) => summary.blocks.find((one) => one.block === block.block)?.longestAskedMs ?? 0,
+  );
+  const restMs = Math.max(block.restMs, Math.round(file.rest.timesHold * Math.max(...holds)));
+  return {
+    ...block,
+    restMs,
+    setRestMs: file.setRest === undefined ? Math.max(block.setRestMs, restMs) : block.setRestMs,
+  };
+}
+
+/**
+ * Lets the time at full draw grow by a fifth at most over the most of the last five drills, or to where the program begins.
+ * @param blocks a full day
+ * @param state the program's
+ * @param program for its foot
+ * @returns the blocks, and the reasons where the limit acted
+ */
+export function keepPace(
+  blocks: PrescribedBlock[],
+  { asked }: ProgramState,
+  program: Program,
+): { blocks: PrescribedBlock[]; reasons: Reason[] } {
+  const footSeconds = program.blocks.reduce((sum, { hold, reps, sets }) => sum + hold * reps * sets, 0);
+  const mostSeconds = Math.max(0, ...asked.map(({ summary }) => summary.askedMs)) / 1000;
+  const limit = Math.max(footSeconds, GROWS_AT_MOST * mostSeconds);
+  if (heldSeconds(blocks) <= limit + 1e-6) return { blocks, reasons: [] };
+  const less = fewerOverall(blocks, limit, false);
+  const reasons = less.flatMap((block, at) => {
+    const from = doseOf(blocks[at]!);
+    if (from.reps === block.reps && from.sets === block.sets) return [];
+    const facts = { title: block.title, fromReps: from.reps, fromSets: from.sets, reps: block.reps, sets: block.sets };
+    const acts = ['sets', 'reps'] as const;
+    return [reasonOf('pace', { ...facts, mostSeconds: Math.round(limit) }, { block: block.block, acts })];
+  });
+  return { blocks: less, reasons };
+}

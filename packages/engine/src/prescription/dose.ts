@@ -1,0 +1,63 @@
+import type { LeverValues } from './ladder-path.ts';
+
+/** What is asked of one block: seconds, counts, pounds-force. */
+export type Dose = LeverValues;
+
+/** Half seconds are the finest hold that the rules set themselves; a file's own are kept. */
+export function halfSeconds(seconds: number): number {
+  return Math.floor(seconds * 2 + 1e-9) / 2;
+}
+
+/** The shortest hold that the rules go down to: a second, or the file's own where that is shorter. */
+export function leastHold(foot: Dose): number {
+  return Math.min(1, foot.hold);
+}
+
+/** Time at full draw, seconds. */
+export function totalSeconds({ hold, reps, sets }: Dose): number {
+  return hold * reps * sets;
+}
+
+/** Nowhere more than either. */
+export function leastOf(a: Dose, b: Dose): Dose {
+  return {
+    hold: Math.min(a.hold, b.hold),
+    reps: Math.min(a.reps, b.reps),
+    sets: Math.min(a.sets, b.sets),
+    addedWeight: Math.min(a.addedWeight, b.addedWeight),
+  };
+}
+
+/**
+ * Less of the holds and less of the reps, each by the same share.
+ * @param dose what is made less
+ * @param keep the share of the time at full draw that may be left, 0 to 1
+ * @param least the shortest hold to go down to, seconds
+ * @returns nowhere more than the dose; hold and reps fall with `keep` and never rise
+ */
+export function shrink(dose: Dose, keep: number, least: number): Dose {
+  const side = Math.sqrt(keep);
+  const reps = dose.reps * side;
+  const isLessThanARep = reps < 1;
+  return {
+    hold: Math.min(dose.hold, Math.max(least, halfSeconds(dose.hold * side))),
+    reps: Math.max(1, Math.floor(reps + 1e-9)),
+    sets: isLessThanARep ? Math.max(1, Math.floor(dose.sets * reps + 1e-9)) : dose.sets,
+    addedWeight: dose.addedWeight,
+  };
+}
+
+/**
+ * Fewer reps, then fewer sets, until the time at full draw is no more than a limit; at least one rep.
+ * @param dose what is made less
+ * @param limitSeconds time at full draw
+ * @returns the hold as it was
+ */
+export function fewerReps(dose: Dose, limitSeconds: number): Dose {
+  if (totalSeconds(dose) <= limitSeconds + 1e-9) return dose;
+  for (let sets = dose.sets; sets >= 1; sets--) {
+    const reps = Math.min(dose.reps, Math.floor(limitSeconds / (sets * dose.hold) + 1e-9));
+    if (reps >= 1) return { ...dose, sets, reps };
+  }
+  return { ...dose, sets: 1, reps: 1 };
+}

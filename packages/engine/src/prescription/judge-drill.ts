@@ -1,0 +1,59 @@
+import type { BlockSummary, DrillSummary } from '../archer/drill-summary.ts';
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { BlockRules } from './block-rules.ts';
+import { type Dose, totalSeconds } from './dose.ts';
+
+/**
+ * What one drill says of one block.
+ *
+ * `clean` leads up; `missed` and `hard` lead down; `strained` (a few missed, or more effort than the file allows) ends a row of clean days;
+ * `small` was too little to count; `lighter` asked for less hold than is worked with; `neutral` says nothing; `absent`: not in the drill.
+ */
+export type Verdict = 'absent' | 'neutral' | 'lighter' | 'small' | 'clean' | 'strained' | 'hard' | 'missed';
+
+/** A drill of less than so much of the foot's time at full draw holds the place and does not climb. */
+export const LEAST_SHARE = 0.3;
+/** Of the reps that were asked for, so many were held where a drill is clean in spite of let-downs for form or interruptions. Own: no source. */
+const HELD_SHARE = 2 / 3;
+/** Effort that is a failure when it comes again and again. */
+export const HARD_EFFORT = 9;
+const NEARLY = 0.98;
+
+/**
+ * Judges one block of one drill by what the drill asked for: one that was cut to the minutes counts for what it asked.
+ * @param record the drill
+ * @param summary of the record
+ * @param dose what was worked with on the day
+ * @param rules the block's
+ * @returns the verdict
+ */
+export function judgeDrill(record: DrillRecord, summary: DrillSummary, dose: Dose, rules: BlockRules): Verdict {
+  const of = summary.blocks.find(({ block }) => block === rules.index);
+  if (!of) return 'absent';
+  const isLast = summary.blocks.every(({ block }) => block <= rules.index);
+  const notBegunCount = isLast ? summary.notBegunCount : 0;
+  const saysCount = of.repCount + notBegunCount - of.formCount - of.doubtfulCount;
+  const missedMatters = of.missedCount > 0 && !isBeyond(of, dose);
+  if (missedMatters && of.missedCount / saysCount >= rules.missedShare) return 'missed';
+  const effort = record.effort ?? 0;
+  if (effort >= HARD_EFFORT) return 'hard';
+  if (of.missedCount > 0) return missedMatters ? 'strained' : 'neutral';
+  if (record.pain || effort > rules.effortAtMost) return 'strained';
+  if (notBegunCount > 0 || of.heldCount < HELD_SHARE * of.repCount) return 'neutral';
+  if (of.longestAskedMs < dose.hold * 1000 * NEARLY) return 'lighter';
+  const leastSeconds = LEAST_SHARE * Math.min(totalSeconds(rules.path[0]!), totalSeconds(dose));
+  return of.askedMs / 1000 < leastSeconds - 1e-6 ? 'small' : 'clean';
+}
+
+/** Who asks more of themselves than was asked, and holds what was asked, has not failed it. */
+function isBeyond({ longestAskedMs, mostHeldMs }: BlockSummary, dose: Dose): boolean {
+  const doseMs = dose.hold * 1000;
+  return longestAskedMs > doseMs / NEARLY && mostHeldMs >= doseMs;
+}
+
+const order: readonly Verdict[] = ['absent', 'neutral', 'small', 'lighter', 'clean', 'strained', 'hard', 'missed'];
+
+/** A day counts once, however many drills: the gravest verdict stands. */
+export function gravest(verdicts: readonly Verdict[]): Verdict {
+  return verdicts.reduce((worst, one) => (order.indexOf(one) > order.indexOf(worst) ? one : worst), 'absent');
+}

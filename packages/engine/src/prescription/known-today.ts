@@ -1,0 +1,71 @@
+import type { Archer } from '../archer/archer.ts';
+import { type BodyState, bodyStates, unknownBody } from '../archer/body-state.ts';
+import { logDays } from '../archer/logged-days.ts';
+import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { DayEntry } from '../journal/journal.ts';
+import type { Program } from '../program/program.ts';
+import { OLDER_FROM_YEARS } from './layoff.ts';
+import { type ProgramState, programStates, unknownProgram } from './program-state.ts';
+
+/** Everything that today's numbers are made from. Days are counted from 1970-01-01. */
+export interface KnownToday {
+  program: Program;
+  archer: Archer;
+  day: number;
+  body: BodyState;
+  state: ProgramState;
+  /** Days since anything was drawn; absent where nothing ever was. */
+  daysAway?: number;
+  isPainful: boolean;
+  /** Where the way back after pain has come to. */
+  stage?: PainStage;
+  painAnswers: number;
+  today?: DayEntry;
+  yesterday?: DayEntry;
+  readiness?: 'fresh' | 'as usual' | 'heavy';
+  competitionDay?: number;
+  /** Records that could not be used. */
+  laterCount: number;
+  impossibleDates: readonly string[];
+}
+
+/**
+ * Gathers what is known on a day.
+ * @param program a valid program
+ * @param given the caller's input, days as numbers
+ * @returns the body, the program's state, and today's own words
+ */
+export function knowToday(
+  program: Program,
+  given: {
+    records: readonly DrillRecord[];
+    days?: readonly DayEntry[];
+    day: number;
+    archer: Archer;
+    readiness?: KnownToday['readiness'];
+    competitionDay?: number;
+  },
+): KnownToday {
+  const { day, archer } = given;
+  const { days, impossibleDates } = logDays(given.records, given.days);
+  let count = days.length;
+  let laterCount = 0;
+  while (count > 0 && days[count - 1]!.day > day) laterCount += days[--count]!.drills.length;
+  const isOlder = archer.ageYears !== undefined && archer.ageYears > OLDER_FROM_YEARS;
+  const body = bodyStates(days)[count - 1] ?? unknownBody;
+  const state = programStates(program, days, isOlder)[count - 1] ?? unknownProgram(program);
+  const onDay = (wished: number) => days.slice(Math.max(0, count - 2), count).find((one) => one.day === wished);
+  const today = onDay(day);
+  const { stage, answers } = painOn(body.pain, day);
+  return {
+    ...{ program, archer, day, body, state, laterCount, impossibleDates, painAnswers: answers },
+    ...(body.lastDay === undefined ? {} : { daysAway: day - body.lastDay }),
+    isPainful: today !== undefined && painAnswer(today) === true,
+    ...(stage === undefined ? {} : { stage }),
+    ...(today?.entry === undefined ? {} : { today: today.entry }),
+    yesterday: onDay(day - 1)?.entry,
+    readiness: given.readiness ?? today?.entry?.readiness,
+    competitionDay: given.competitionDay,
+  };
+}

@@ -1,0 +1,128 @@
+import { prescribe } from '@larkhold/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  anyLifePlan,
+  askedBy,
+  drillOf,
+  inputOf,
+  isOf,
+  type LivedDay,
+  live,
+  mostOfLastFive,
+} from '../../../../../tests/fixtures/prescription/any-life.ts';
+import { builtInPrograms } from '../../program/built-in-programs.ts';
+import { dayNumber, dayOfNumber } from '../../units/calendar-day.ts';
+
+// Law: when anything eases, no lever rises above the most of this program's last five drills, and no rest gets shorter because a hold did.
+
+const runs = { seed: 101, numRuns: 2000 };
+
+/** Whether something asks for less today, told from records and diary alone. */
+function isEasier({ day, records, entries, readiness, program }: LivedDay): boolean {
+  if (readiness === 'heavy') return true;
+  const drawn = [
+    ...records.filter(({ reps }) => reps.some(({ heldMs }) => heldMs > 0)).map(({ date }) => dayNumber(date)),
+    ...entries.filter(({ arrows }) => arrows?.some(({ count }) => count > 0)).map(({ date }) => dayNumber(date)),
+  ].filter((one) => one <= day);
+  if (drawn.length > 0 && day - Math.max(...drawn) >= 8) return true;
+  const painful = [...records, ...entries].filter(({ pain }) => pain).map(({ date }) => dayNumber(date));
+  if (painful.some((one) => one <= day && one > day - 4)) return true; // two days a stage: nobody is back within three
+  const last = records.filter((record) => isOf(program, record) && record.kind !== 'test').at(-1);
+  const isMissed =
+    last !== undefined &&
+    last.reps.length > 0 &&
+    last.reps.every(({ outcome, why }) => outcome === 'short' && (why === undefined || why === 'tired'));
+  // By the file's own rule, a failed drill leads down at once where one failed session is enough.
+  return (
+    isMissed &&
+    program.blocks.every(({ ladder }) => (ladder?.stepDownAfter.sessions ?? 1) === 1) &&
+    (last?.effort ?? 0) < 9
+  );
+}
+
+describe('down is down', () => {
+  it('raises no lever above the last five drills while anything eases', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        const life = live(plan);
+        for (const lived of life.days) {
+          if (lived.program.kind === 'test' || !isEasier(lived)) continue;
+          const most = mostOfLastFive(lived);
+          if (most.count === 0) continue;
+          const { holdMs, totalMs, weightLbf } = askedBy(lived.given);
+          expect(holdMs).toBeLessThanOrEqual(most.holdMs);
+          expect(totalMs).toBeLessThanOrEqual(most.totalMs);
+          if (most.weightLbf !== undefined) expect(weightLbf).toBeLessThanOrEqual(most.weightLbf);
+        }
+      }),
+      runs,
+    );
+  });
+
+  it('makes no rest shorter because a hold did', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        const life = live(plan);
+        for (const [at, lived] of life.days.entries()) {
+          const before = life.days.slice(0, at).findLast((one) => one.program === lived.program && one.record);
+          if (!before || lived.program.kind === 'test' || !isEasier(lived)) continue;
+          for (const block of lived.given.blocks) {
+            const last = before.given.blocks.find((one) => one.block === block.block);
+            const rest = lived.program.blocks[block.block]!.rest;
+            // The archer may be given longer rests after failing again and again; those end with a clean drill.
+            if (!last || !('timesHold' in rest) || block.holdMs > last.holdMs) continue;
+            expect(block.restMs).toBeGreaterThanOrEqual(
+              Math.min(last.restMs, Math.round(rest.timesHold * last.holdMs)),
+            );
+          }
+        }
+      }),
+      { ...runs, seed: 102 },
+    );
+  });
+
+  it('asks for no more on a heavy day, nor for more reps because holds are shorter', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        const life = live(plan);
+        for (const lived of life.days) {
+          const usual = prescribe({ ...inputOf(life, lived), readiness: 'as usual' });
+          const heavy = prescribe({ ...inputOf(life, lived), readiness: 'heavy' });
+          const [a, b] = [askedBy(usual), askedBy(heavy)];
+          expect(b.totalMs).toBeLessThanOrEqual(a.totalMs);
+          expect(b.holdMs).toBeLessThanOrEqual(a.holdMs);
+          expect(b.weightLbf).toBeLessThanOrEqual(a.weightLbf);
+        }
+      }),
+      { ...runs, seed: 103 },
+    );
+  });
+
+  describe('one bad day after good ones', () => {
+    const holding = builtInPrograms.find(({ title }) => title === 'Holding')!;
+
+    it('costs a third of the hold at most, and no more than the next drill', () => {
+      let records: ReturnType<typeof drillOf>[] = [];
+      const on = (day: number) => prescribe({ program: holding, records, today: dayOfNumber(day) });
+      const drill = (day: number, manner: 'clean' | 'all short') => {
+        const given = on(day);
+        records = [...records, drillOf(holding, given, { manner, saysWhy: false }, day)];
+        return given.blocks[0]!.holdMs / 1000;
+      };
+      // Given four clean drills, every other day: the holds are 30, 30, 35 and 35 s.
+      expect([0, 2, 4, 6].map((day) => drill(20_000 + day, 'clean'))).toEqual([30, 30, 35, 35]);
+      // when every hold of the next, 40 s, is let down at 24 s,
+      expect(drill(20_008, 'all short')).toBe(40);
+      // then the next asks for no less than 40 x 2/3 = 26.7 s, and for less than 40 x 0.85 = 34 s;
+      const next = on(20_010).blocks[0]!;
+      expect(next.holdMs).toBeGreaterThanOrEqual(26_667);
+      expect(next.holdMs).toBeLessThanOrEqual(34_000);
+      // the rest stays that of the 40 s hold: 80 s;
+      expect(next.restMs).toBe(80_000);
+      // and after clean drills it is 40 s again.
+      const after = Array.from({ length: 10 }, (_, at) => drill(20_010 + 2 * at, 'clean'));
+      expect(Math.max(...after)).toBeGreaterThanOrEqual(40);
+    });
+  });
+});

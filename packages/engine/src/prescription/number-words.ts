@@ -1,0 +1,64 @@
+const months = 'January February March April May June July August September October November December'.split(' ');
+
+/**
+ * A day as people say it.
+ * @param day ISO 8601 day
+ * @returns '21 November'
+ */
+export function dateWords(day: string): string {
+  const [, month, date] = day.split('-').map(Number);
+  return `${date} ${months[(month ?? 1) - 1]}`;
+}
+
+/**
+ * A count with its noun.
+ * @param count how many
+ * @param noun the singular, whose last word takes the s
+ * @returns '1 rep', '2 reps'
+ */
+export function counted(count: number, noun: string): string {
+  return `${count} ${noun}${count === 1 ? '' : 's'}`;
+}
+
+/** What is asked for: '2 sets of 10 reps, hold 30 s'. */
+export function numbersWords(dose: { hold: number; reps: number; sets: number; addedWeight: number }): string {
+  const weight = dose.addedWeight > 0 ? `, ${dose.addedWeight} lb added` : '';
+  return `${counted(dose.sets, 'set')} of ${counted(dose.reps, 'rep')}, hold ${dose.hold} s${weight}`;
+}
+
+/**
+ * What differs between two doses.
+ * @param f each number, and what it was before
+ * @returns 'hold 30 s to 35 s', several joined by commas; empty when nothing differs
+ */
+export function lessWords(f: {
+  fromHold: number;
+  hold: number;
+  fromReps: number;
+  reps: number;
+  fromSets: number;
+  sets: number;
+  fromAddedWeight: number;
+  addedWeight: number;
+}): string {
+  return [
+    f.fromHold !== f.hold && `hold ${f.fromHold} s to ${f.hold} s`,
+    f.fromReps !== f.reps && `reps ${f.fromReps} to ${f.reps}`,
+    f.fromSets !== f.sets && `sets ${f.fromSets} to ${f.sets}`,
+    f.fromAddedWeight !== f.addedWeight && `added weight ${f.fromAddedWeight} lb to ${f.addedWeight} lb`,
+  ]
+    .filter((words) => words !== false)
+    .join(', ');
+}
+
+/**
+ * A span as people say it.
+ * @param spanMs milliseconds, at least 0
+ * @returns '35 s', '15 min', '15 min 10 s'
+ */
+export function spanWords(spanMs: number): string {
+  const seconds = Math.round(spanMs / 100) / 10;
+  if (seconds < 60) return `${seconds} s`;
+  const rest = Math.round((seconds % 60) * 10) / 10;
+  return `${Math.floor(seconds / 60)} min${rest === 0 ? '' : ` ${rest} s`}`;
+}

@@ -1,0 +1,173 @@
+import type { Tool } from '../archer/capacity-state.ts';
+import { mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
+import { limitToAge } from './age-limits.ts';
+import { blockOf, doseOf, withDose } from './block-dose.ts';
+import { type BlockRules, rulesOf } from './block-rules.ts';
+import type { BlockState } from './block-state.ts';
+import { capToLast, keepPace } from './cap-to-last.ts';
+import { type Dose, halfSeconds, totalSeconds } from './dose.ts';
+import { firstDose } from './first-dose.ts';
+import { fitBlocks, type Room } from './fit-blocks.ts';
+import { LEAST_SHARE } from './judge-drill.ts';
+import type { KnownToday } from './known-today.ts';
+import { ladderReasons } from './ladder-reason.ts';
+import { limitGrowth } from './limit-growth.ts';
+import type { PrescribedBlock } from './prescription.ts';
+import type { Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
+import { restDay } from './rest-day.ts';
+import { timelineDurationMs } from './timeline-duration.ts';
+import { easeBlock } from './todays-eases.ts';
+
+/** Without minutes given a drill grows to so many, or to a fifth over its foot where that is longer. The half hour is that of most sources. */
+const USUAL_MINUTES = 30;
+const OVER_FOOT = 1.2;
+/** What somebody who drills on a rest day all the same should do at most. Own: no source. */
+const REST_DAY_KEEP = 0.5;
+
+/** A block's full day, before anything eases. */
+interface FullDay {
+  rules: BlockRules;
+  state: BlockState;
+  block: PrescribedBlock;
+  reasons: Reason[];
+}
+
+/**
+ * A drill's numbers of today: what is worked with, held to pace, minutes and age; then eased by the deepest cause, and capped while anything eases.
+ * @param known everything that is known today
+ * @param tool what is drawn today
+ * @param minutes the time there is
+ * @returns blocks and reasons, and `rest` where today is better without it
+ */
+export function prescribeDrill(
+  known: KnownToday,
+  tool: Tool,
+  minutes: number | undefined,
+): { blocks: PrescribedBlock[]; reasons: Reason[]; rest?: Reason } {
+  const { program, state, archer } = known;
+  const offered = rulesOf(program).filter(({ block }) => block.drill !== 'flexibility' || mayHaveClicker(known));
+  const rest = restDay(known, tool) ?? noClicker(offered, known);
+  const full = offered.map((rules) => fullDay(rules, known, tool));
+  const reasons = full.flatMap((one) => one.reasons);
+  if (rest?.isEmpty) return { blocks: [], reasons, rest: rest.reason };
+
+  const room = roomFor(rulesOf(program), minutes);
+  const fitted = fitBlocks(
+    full.map(({ block }) => block),
+    room,
+    (blocks) => counts(blocks, full),
+  );
+  const paced = keepPace(fitted.blocks, state, program);
+  const aged = limitToAge(paced.blocks, program, archer);
+  const eased = aged.blocks.map((block) =>
+    easeBlock({ ...full.find(({ rules }) => rules.index === block.block)!, block }, known),
+  );
+  const isEased = rest !== undefined || eased.some((one) => one.isEased);
+  const easedBlocks = eased.map(({ block }) => block);
+  const capped = isEased ? capToLast(easedBlocks, state, program) : { blocks: easedBlocks, reasons: [] };
+  const grown = limitGrowth(capped.blocks, known);
+  const lessened = rest ? restLess(grown.blocks) : { blocks: grown.blocks, reasons: [] };
+  // Longer rests than the full day's may no longer fit.
+  const again = fitBlocks(lessened.blocks, room, () => 'climb');
+  reasons.push(
+    ...fitted.reasons,
+    ...paced.reasons,
+    ...aged.reasons,
+    ...eased.flatMap((one) => one.reasons),
+    ...capped.reasons,
+    ...grown.reasons,
+    ...lessened.reasons,
+    ...(fitted.reasons.length > 0 ? [] : again.reasons),
+    ...smallReasons(known, offered),
+    ...clickerReasons(known, offered),
+  );
+  return { blocks: again.blocks, reasons, ...(rest ? { rest: rest.reason } : {}) };
+}
+
+function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
+  const { body, day, program, archer, state: ofProgram } = known;
+  const before = ofProgram.blocks[rules.index]!;
+  const { state, reason } = before.isBegun
+    ? { state: before, reason: undefined }
+    : firstDose(rules, before, known, tool);
+  const wished = state.easedFrom ?? state.dose;
+  const most = mostAddedLbf(program, archer);
+  const wishedLbf = rules.path[state.level]!.addedWeight;
+  const addedWeight = Math.min(most, weightOn(wished.addedWeight, body, ofProgram.weight, day));
+  const work: Dose = { ...wished, addedWeight };
+  const mayRaise = mayRaiseWeight(body, ofProgram.weight, day) && work.addedWeight < most;
+  const shown = {
+    ...(state.easedFrom ? state.dose : work),
+    addedWeight: Math.min(addedWeight, state.dose.addedWeight),
+  };
+  const reasons = reason ? [reason] : ladderReasons(rules, state, shown, mayRaise);
+  if (addedWeight < wishedLbf && addedWeight < Math.max(wished.addedWeight, rules.path[0]!.addedWeight)) {
+    const facts = {
+      title: rules.block.title,
+      wished: wishedLbf,
+      addedWeight,
+      ...(most < wishedLbf && addedWeight >= most ? { most } : {}),
+    };
+    reasons.push(reasonOf('weightWaits', facts, { block: rules.index, acts: ['addedWeight'] }));
+  }
+  return { rules, state, block: blockOf(rules, work, Math.max(state.restHold, work.hold), state.restFactor), reasons };
+}
+
+function roomFor(rules: readonly BlockRules[], minutes: number | undefined): Room {
+  if (minutes !== undefined) return { minutes, isGiven: true };
+  const foot = rules.map((one) => blockOf(one, one.path[0]!, one.path[0]!.hold));
+  const footMinutes = timelineDurationMs(foot) / 60_000;
+  return { minutes: Math.max(USUAL_MINUTES, Math.floor(OVER_FOOT * footMinutes)), isGiven: false };
+}
+
+/** What is left of a full day is enough to climb by from three tenths of the foot's time on. */
+function counts(blocks: readonly PrescribedBlock[], full: readonly FullDay[]): 'climb' | 'place' {
+  const isEnough = (block: PrescribedBlock) => {
+    const { rules, state } = full.find((one) => one.rules.index === block.block)!;
+    return (
+      totalSeconds(doseOf(block)) >= LEAST_SHARE * Math.min(totalSeconds(rules.path[0]!), totalSeconds(state.dose))
+    );
+  };
+  return blocks.some(isEnough) ? 'climb' : 'place';
+}
+
+function restLess(blocks: PrescribedBlock[]): { blocks: PrescribedBlock[]; reasons: Reason[] } {
+  const less = blocks.map((block) => {
+    const dose = doseOf(block);
+    if (dose.reps > 1) return withDose(block, { ...dose, reps: Math.floor(dose.reps * REST_DAY_KEEP) });
+    if (dose.sets > 1) return withDose(block, { ...dose, sets: Math.floor(dose.sets * REST_DAY_KEEP) });
+    return withDose(block, {
+      ...dose,
+      hold: Math.max(0.1, halfSeconds(dose.hold * REST_DAY_KEEP) || Math.floor(dose.hold * 5) / 10),
+    });
+  });
+  const reasons = less.map(({ block, title, reps, sets, holdMs }, at) => {
+    const facts = { title, from: blocks[at]!.reps, reps, sets, hold: holdMs / 1000 };
+    return reasonOf('restLess', facts, { block, acts: ['reps', 'sets', 'hold'] });
+  });
+  return { blocks: less, reasons };
+}
+
+/** Unless the kit says otherwise, a recurve may have a clicker, and other bows have none. */
+function mayHaveClicker({ archer: { hasClicker, bow } }: KnownToday): boolean {
+  return hasClicker ?? (bow === undefined || bow === 'recurve');
+}
+
+function noClicker(
+  offered: readonly BlockRules[],
+  { program }: KnownToday,
+): { reason: Reason; isEmpty: boolean } | undefined {
+  return offered.length > 0 ? undefined : { reason: reasonOf('noClicker', { title: program.title }), isEmpty: true };
+}
+
+function clickerReasons(known: KnownToday, offered: readonly BlockRules[]): Reason[] {
+  return rulesOf(known.program)
+    .filter((rules) => !offered.includes(rules))
+    .map(({ block, index }) => reasonOf('clicker', { title: block.title }, { block: index }));
+}
+
+function smallReasons({ state, program }: KnownToday, offered: readonly BlockRules[]): Reason[] {
+  const [first] = offered;
+  return state.isSmall && first ? [reasonOf('small', { title: program.title })] : [];
+}

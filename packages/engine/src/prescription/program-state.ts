@@ -1,0 +1,259 @@
+import { type BodyState, bodyStates, unknownBody } from '../archer/body-state.ts';
+import { type DrillSummary, summarise } from '../archer/drill-summary.ts';
+import { foldDays } from '../archer/fold-days.ts';
+import type { LoggedDay } from '../archer/logged-days.ts';
+import { painOn } from '../archer/pain-state.ts';
+import type { DrillRecord } from '../journal/drill-record.ts';
+import type { Program } from '../program/program.ts';
+import { mondayNumber } from '../units/calendar-day.ts';
+import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
+import { type BlockRules, rulesOf } from './block-rules.ts';
+import { type BlockState, goDown, goUp, layOff, notBegun, placeOf } from './block-state.ts';
+import { leastHold, shrink } from './dose.ts';
+import { gravest, judgeDrill, type Verdict } from './judge-drill.ts';
+import { LAYOFF_FROM_DAYS } from './layoff.ts';
+
+/** What one of the last drills asked for. */
+export interface AskedDrill {
+  summary: DrillSummary;
+  addedLbf: number;
+}
+
+/** Where a program stands for an archer. Replayed from the records, never stored; bounded. */
+export interface ProgramState {
+  blocks: readonly BlockState[];
+  /** The last five drills with a rep, the newest last. */
+  asked: readonly AskedDrill[];
+  /** Training weeks in a row since the last eight days away, and the Monday of the last. */
+  weeks: { count: number; monday?: number };
+  weight: WeightInUse;
+  /** Days of its first and last drill. */
+  lastDay?: number;
+  /** Whether the last drill was too small to count. */
+  isSmall: boolean;
+}
+
+/** Nothing rises above the most of so many drills while something eases. */
+const LAST_DRILLS = 5;
+/** Days in a row with fewer reps than the dose's after which more reps no longer lead on. */
+const CUT_DAYS = 3;
+const TIMES_IN_A_ROW = 3;
+const HARD_IN_A_ROW = 2;
+const PAIN_KEEP = 0.7;
+
+const kept = new WeakMap<Program, Map<boolean, ReturnType<typeof foldProgram>>>();
+
+/**
+ * Where a program stands after each day of a journal.
+ * @param program a valid program
+ * @param days the journal by days
+ * @param isOlder over 45: what is not used is lost faster
+ * @returns one state a day, in the same order
+ */
+export function programStates(program: Program, days: readonly LoggedDay[], isOlder: boolean): readonly ProgramState[] {
+  const ofProgram = kept.get(program) ?? new Map<boolean, ReturnType<typeof foldProgram>>();
+  kept.set(program, ofProgram);
+  const fold = ofProgram.get(isOlder) ?? foldProgram(program, isOlder);
+  ofProgram.set(isOlder, fold);
+  return fold(days);
+}
+
+/** A program nobody has drilled. */
+export function unknownProgram(program: Program): ProgramState {
+  return {
+    ...{ blocks: rulesOf(program).map(notBegun), asked: [], weeks: { count: 0 } },
+    ...{ weight: { lbf: 0 }, isSmall: false },
+  };
+}
+
+/**
+ * Whether a drill was of a program.
+ * @param program matched by `id` where program and record both have one, else by title
+ * @param record a drill record
+ * @returns true if it was
+ */
+export function isOf(program: Pick<Program, 'id' | 'title'>, record: DrillRecord): boolean {
+  if (program.id !== undefined && record.programId !== undefined) return program.id === record.programId;
+  return program.title === record.program;
+}
+
+function foldProgram(program: Program, isOlder: boolean) {
+  const rules = rulesOf(program);
+  return foldDays(unknownProgram(program), (state, today, at, days) => {
+    const bodies = bodyStates(days);
+    const own = today.drills.filter((record) => record.kind !== 'test' && isOf(program, record));
+    return stepProgram(
+      { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! },
+      state,
+      today,
+      own,
+    );
+  });
+}
+
+interface Context {
+  program: Program;
+  rules: readonly BlockRules[];
+  isOlder: boolean;
+  /** The body before and after the day. */
+  before: BodyState;
+  after: BodyState;
+}
+
+function stepProgram(
+  context: Context,
+  state: ProgramState,
+  { day }: LoggedDay,
+  own: readonly DrillRecord[],
+): ProgramState {
+  const { rules, isOlder, before, after } = context;
+  const days = after.lastDay === day && before.lastDay !== undefined ? day - before.lastDay : 0;
+  // A painful day eases once; while it goes on hurting, only a drill that hurt again does.
+  const isPainful = after.pain.painDay === day && (before.pain.stage === undefined || own.length > 0);
+  if (own.length === 0 && !isPainful && days === 0) return state;
+  const weeks = weeksAfter(state.weeks, day, days, own.length > 0);
+  const isLighterWeek = rules.map(({ block }) => isLighter(block.ladder?.deload?.everyWeeks, weeks.count));
+  let { weight } = state;
+  const weightToday = weightOn(Math.max(0, ...state.blocks.map(({ dose }) => dose.addedWeight)), before, weight, day);
+  const addedLbf = own.length === 0 ? undefined : Math.max(...own.map((one) => summarise(one).addedLbf ?? weightToday));
+  if (addedLbf !== undefined && addedLbf !== weight.lbf) {
+    weight = addedLbf > weight.lbf ? { lbf: addedLbf, raisedDay: day } : { ...weight, lbf: addedLbf };
+  }
+  let isSmall = own.length > 0 ? false : state.isSmall;
+  const blocks = state.blocks.map((block, index) => {
+    const rule = rules[index]!;
+    let now = days > 0 ? layOff(block, rule, day, days, isOlder) : block;
+    if (own.length > 0) {
+      const mayRaise = mayRaiseWeight(after, weight, day);
+      const done = drilled(now, rule, own, {
+        ...context,
+        day,
+        isPainful,
+        mayRaise,
+        isLighterWeek: isLighterWeek[index]!,
+      });
+      now = done.state;
+      if (done.verdict === 'small') isSmall = true;
+    }
+    return isPainful && now.isBegun ? hurt(now, rule, day) : now;
+  });
+  const isSame = blocks.every((block, index) => block === state.blocks[index]);
+  if (own.length === 0) return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
+  const asked = own
+    .filter(({ reps }) => reps.length > 0)
+    .map((one) => ({ summary: summarise(one), addedLbf: addedLbf ?? 0 }));
+  return { blocks, weeks, weight, isSmall, lastDay: day, asked: [...state.asked, ...asked].slice(-LAST_DRILLS) };
+}
+
+/** Whether a training week is a lighter one. */
+export function isLighter(everyWeeks: number | undefined, week: number): boolean {
+  return everyWeeks !== undefined && week > 0 && week % everyWeeks === 0;
+}
+
+function weeksAfter(weeks: ProgramState['weeks'], day: number, days: number, isOwn: boolean): ProgramState['weeks'] {
+  const now = days >= LAYOFF_FROM_DAYS && weeks.count > 0 ? { count: 0 } : weeks;
+  const monday = mondayNumber(day);
+  return isOwn && now.monday !== monday ? { count: now.count + 1, monday } : now;
+}
+
+interface DrilledDay extends Context {
+  day: number;
+  isPainful: boolean;
+  mayRaise: boolean;
+  isLighterWeek: boolean;
+}
+
+function drilled(
+  before: BlockState,
+  rules: BlockRules,
+  own: readonly DrillRecord[],
+  about: DrilledDay,
+): { state: BlockState; verdict: Verdict } {
+  const state = begin(before, rules, own, about.day);
+  const judged = own.map((record) => ({ record, verdict: judgeDrill(record, summarise(record), state.dose, rules) }));
+  const verdict = gravest(judged.map((one) => one.verdict));
+  if (!state.isBegun || verdict === 'absent') return { state: before, verdict };
+  const fresh = { ...state, easedFrom: undefined };
+  if (about.isPainful) return { state: { ...fresh, cleanDays: 0 }, verdict };
+  const { record } = judged.find((one) => one.verdict === verdict)!;
+  const of = summarise(record).blocks.find(({ block }) => block === rules.index)!;
+  const asked = of.longestAskedMs / 1000;
+  const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
+  const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
+  const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
+  const cutDays = isCut && !about.isLighterWeek ? state.cutDays + 1 : 0;
+  const counted = { ...fresh, cutDays, lighterDays: verdict === 'lighter' ? state.lighterDays + 1 : 0 };
+  switch (verdict) {
+    case 'clean': {
+      if (isOnWay || about.isLighterWeek) return { state: counted, verdict };
+      const level = higherPlace(counted, rules, asked, of.repCount);
+      return { state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: cutDays >= CUT_DAYS }), verdict };
+    }
+    case 'lighter': {
+      if (isOnWay || counted.lighterDays < 2) return { state: counted, verdict };
+      return { state: { ...counted, lighterDays: 0, dose: { ...state.dose, hold: asked } }, verdict };
+    }
+    case 'strained':
+    case 'hard':
+    case 'missed': {
+      const bad = {
+        ...{ ...counted, cleanDays: 0, strainedDays: state.strainedDays + 1 },
+        missedDays: verdict === 'missed' ? state.missedDays + 1 : state.missedDays,
+        hardDays: verdict === 'hard' ? state.hardDays + 1 : state.hardDays,
+      };
+      const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
+      if (bad.hardDays >= HARD_IN_A_ROW) {
+        return { state: goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays }), verdict };
+      }
+      const isFailed = bad.missedDays >= missedNeeded || (of.missedCount > 0 && bad.strainedDays >= TIMES_IN_A_ROW);
+      if (!isFailed) return { state: bad, verdict };
+      return {
+        state: goDown(bad, rules, { ...down, cause: 'stepDown', because: Math.max(1, bad.missedDays) }),
+        verdict,
+      };
+    }
+    default:
+      return { state: counted, verdict };
+  }
+}
+
+/** A first drill says where the block begins: what it asked for was made to fit the archer. */
+function begin(state: BlockState, rules: BlockRules, own: readonly DrillRecord[], day: number): BlockState {
+  if (state.isBegun) return state;
+  for (const record of own) {
+    const summary = summarise(record);
+    const of = summary.blocks.find(({ block }) => block === rules.index);
+    if (!of || of.longestAskedMs <= 0) continue;
+    const hold = of.longestAskedMs / 1000;
+    const level = placeOf(rules, hold, of.repCount, summary.addedLbf ?? 0);
+    const place = rules.path[level]!;
+    const dose = {
+      ...place,
+      hold: Math.min(place.hold, hold),
+      addedWeight: Math.min(place.addedWeight, summary.addedLbf ?? 0),
+    };
+    const move = { kind: 'begin', day, from: rules.path[0]!, to: dose, because: 0 } as const;
+    return { ...state, isBegun: true, level, dose, restHold: place.hold, move };
+  }
+  return state;
+}
+
+/** Who held more than was asked for stands where that is on the path. */
+function higherPlace(state: BlockState, rules: BlockRules, asked: number, count: number): BlockState {
+  if (asked <= state.dose.hold * 1.02) return state;
+  const level = Math.max(state.level, placeOf(rules, asked, count, state.dose.addedWeight));
+  const place = rules.path[level]!;
+  const dose = { ...place, hold: Math.min(place.hold, asked), addedWeight: state.dose.addedWeight };
+  return { ...state, level, dose: dose.hold >= state.dose.hold ? dose : state.dose, restHold: place.hold };
+}
+
+function hurt(state: BlockState, rules: BlockRules, day: number): BlockState {
+  const { dose } = state;
+  const shrunk = shrink(dose, PAIN_KEEP, leastHold(rules.path[0]!));
+  const to = { ...shrunk, addedWeight: Math.max(0, dose.addedWeight - 2) };
+  return {
+    ...{ ...state, dose: to, easedFrom: state.easedFrom ?? dose, cleanDays: 0 },
+    restHold: Math.max(state.restHold, rules.path[state.level]!.hold),
+    move: { kind: 'pain', day, from: dose, to, because: 1 },
+  };
+}

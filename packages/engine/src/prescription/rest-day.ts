@@ -1,0 +1,57 @@
+import type { Tool } from '../archer/capacity-state.ts';
+import { ANSWERS_A_STAGE, isResting, PAINFUL_DRILLS } from '../archer/pain-state.ts';
+import { dayOfNumber } from '../units/calendar-day.ts';
+import type { KnownToday } from './known-today.ts';
+import type { Reason } from './reason.ts';
+import { reasonOf } from './reason-words.ts';
+
+/** Days in a row with a bow in the hand, at most (bow-international.com, "Ask the experts 6"). */
+export const MOST_DAYS_IN_A_ROW = 6;
+/** Up to this age no two days running: the 2014 consensus (Lloyd et al.) asks for non-consecutive days. That it ends at 16 is ours. */
+export const YOUNG_UNTIL_YEARS = 16;
+
+/**
+ * Whether today is better without a drill.
+ * @param known everything that is known today
+ * @param tool what would be drawn
+ * @returns why, the gravest first; undefined where a drill is fine. `isEmpty`: not even less is offered
+ */
+export function restDay(known: KnownToday, tool: Tool): { reason: Reason; isEmpty: boolean } | undefined {
+  const { day, body, isPainful, stage, painAnswers, archer, competitionDay } = known;
+  const { pain } = body;
+  const on = dayOfNumber(pain.painDay ?? day);
+  if (isPainful) return { reason: reasonOf('pain', { on: dayOfNumber(day) }), isEmpty: true };
+  if (stage !== undefined && isResting(pain, day)) {
+    const drills = Math.max(PAINFUL_DRILLS, pain.painfulDrillDays.length);
+    const until = dayOfNumber(pain.restUntilDay ?? day);
+    return { reason: reasonOf('painAgain', { on, drills, until }), isEmpty: true };
+  }
+  const answers = { on, answers: painAnswers, needed: ANSWERS_A_STAGE };
+  if (stage === 'mimed') return { reason: reasonOf('painMimed', answers), isEmpty: false };
+  if (stage !== undefined && archer.tools && !archer.tools.includes(tool)) {
+    return { reason: reasonOf('painTool', { stage, tool, ...answers }), isEmpty: false };
+  }
+  const reason = young(known) ?? inARow(known) ?? competition(day, competitionDay);
+  return reason && { reason, isEmpty: false };
+}
+
+function young({ archer, body, day }: KnownToday): Reason | undefined {
+  const { ageYears } = archer;
+  if (ageYears === undefined || ageYears >= YOUNG_UNTIL_YEARS || body.drillDay !== day - 1) return undefined;
+  return reasonOf('youthDay', { ageYears, on: dayOfNumber(day - 1) });
+}
+
+function inARow({ body, day }: KnownToday): Reason | undefined {
+  const { rowDays, lastDay } = body;
+  // A drill of today is one of the days already.
+  const daysBefore = lastDay === day ? rowDays - 1 : lastDay === day - 1 ? rowDays : 0;
+  if (daysBefore < MOST_DAYS_IN_A_ROW) return undefined;
+  return reasonOf('daysInRow', { days: daysBefore, most: MOST_DAYS_IN_A_ROW });
+}
+
+function competition(day: number, competitionDay: number | undefined): Reason | undefined {
+  if (competitionDay === undefined) return undefined;
+  const daysLeft = competitionDay - day;
+  if (daysLeft !== 0 && daysLeft !== 1) return undefined;
+  return reasonOf('competition', { daysLeft, competition: dayOfNumber(competitionDay) });
+}
