@@ -1,5 +1,7 @@
+import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { chooseVersion, instantSeconds } from '../journal/edit-order.ts';
+import { instantSeconds } from '../journal/edit-order.ts';
+import { joinRows } from '../journal/field-groups.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import { readDay } from '../units/read-day.ts';
 
@@ -106,7 +108,7 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
   const byId = new Map<string, DrillRecord>();
   for (const record of records) {
     const other = byId.get(record.id);
-    byId.set(record.id, other ? chooseVersion(other, record) : record);
+    byId.set(record.id, other ? oneOf(other, record) : record);
   }
   const impossibleDates: string[] = [];
   const drillsOf = new Map<number, DrillRecord[]>();
@@ -141,6 +143,12 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
   };
 }
 
+function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {
+  if (a === b) return a;
+  if (a.removed || b.removed) return a.removed ? a : b;
+  return joinRows(a, b, journalCollections.drills);
+}
+
 /** Two entries for one day, which a journal does not have, count as their later edit. */
 function entriesByDay(entries: readonly DayEntry[]): Map<number, DayEntry> {
   const entryOf = new Map<number, DayEntry>();
@@ -148,7 +156,7 @@ function entriesByDay(entries: readonly DayEntry[]): Map<number, DayEntry> {
     const day = readDay(entry.date);
     if (day === undefined) continue;
     const other = entryOf.get(day);
-    entryOf.set(day, other ? chooseVersion(other, entry) : entry);
+    entryOf.set(day, other ? joinRows(other, entry, journalCollections.days) : entry);
   }
   for (const [day, { removed }] of entryOf) if (removed) entryOf.delete(day);
   return entryOf;

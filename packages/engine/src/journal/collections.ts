@@ -45,12 +45,12 @@ const drills: Collection<DrillRecord> = {
   fields: {
     ...{ id: 'always', program: 'always', programId: 'always', date: 'always', startedAt: 'always', endedAt: 'always' },
     ...{ reps: 'always', effort: 'always', pain: 'always', note: 'with notes', prescribedReps: 'always' },
-    ...{ durationMs: 'always', onFingersLbf: 'always', tool: 'always', open: 'always' },
+    ...{ durationMs: 'always', onFingersLbf: 'always', tool: 'always', open: 'always', kind: 'always' },
   },
   // What the session itself wrote is of one piece.
   groups: asGroup('session', [
     ...['program', 'programId', 'date', 'startedAt', 'endedAt', 'reps', 'prescribedReps', 'durationMs', 'onFingersLbf'],
-    ...['tool', 'open'],
+    ...['tool', 'open', 'kind'],
   ]),
   compareGroups: { session: compareSessions },
   compareRows: (a, b) =>

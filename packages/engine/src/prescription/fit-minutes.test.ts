@@ -133,7 +133,7 @@ describe('a prescription for few minutes', () => {
   it('gives something, keeps every rest, draw and let-down, and says what was given up and what share is left', () => {
     fc.assert(
       fc.property(anyProgram, manyMinutes, (program, minutes) => {
-        const full = prescribe({ program, records: [], today: '2026-11-25', minutes: 600 });
+        const full = prescribe({ program, records: [], today: '2026-11-25', minutes: 6000 });
         const fitted = prescribe({ program, records: [], today: '2026-11-25', minutes });
         const reason = fitted.reasons.find(({ rule }) => rule === 'minutes');
         const given = fitted.reasons.filter(({ rule }) => rule === 'shorter').map(({ change }) => change);

@@ -1,3 +1,5 @@
+import { nextPrograms } from '../program/next-programs.ts';
+import type { Program } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import type { AskedNumber } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
@@ -10,17 +12,23 @@ const levers = ['sets', 'reps', 'hold', 'addedWeight'] as const satisfies readon
 
 /**
  * Where a block's numbers come from, before today asks for less.
+ * @param program whose block it is
  * @param rules the block's
  * @param state where it stands
  * @param work what is worked with today
  * @param mayRaise whether weight may rise
  * @returns one reason, and another at the top or where a hold fails again and again
  */
-export function ladderReasons(rules: BlockRules, state: BlockState, work: Dose, mayRaise: boolean): Reason[] {
+export function ladderReasons(
+  program: Program,
+  rules: BlockRules,
+  state: BlockState,
+  work: Dose,
+  mayRaise: boolean,
+): Reason[] {
   const { block, index } = rules;
   const facts = ladderFacts(rules, state, work, mayRaise);
   const { move } = state;
-  const title = block.title;
   if (!move || move.kind === 'begin') {
     return [
       reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers }),
@@ -36,8 +44,13 @@ export function ladderReasons(rules: BlockRules, state: BlockState, work: Dose, 
   const rule = ({ effort: 'strain', pain: 'sore' } as const)[move.kind as string] ?? move.kind;
   const reasons = [reasonOf(rule as 'climb', moved, { block: index, acts })];
   const isTop = state.level === rules.path.length - 1 && facts.needDays === undefined && !facts.weightWaits;
-  if (isTop && !rules.isCut) reasons.push(reasonOf('top', { title, hold: work.hold }, { block: index }));
+  if (isTop && !rules.isCut) reasons.push(topReason(program, rules, work));
   return [...reasons, ...stuckReason(rules, state)];
+}
+
+function topReason(program: Program, { block, index }: BlockRules, { hold }: Dose): Reason {
+  const next = nextPrograms(program)[0]?.title;
+  return reasonOf('top', { title: block.title, hold, ...(next === undefined ? {} : { next }) }, { block: index });
 }
 
 const STUCK_TIMES = 3;

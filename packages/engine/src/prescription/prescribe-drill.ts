@@ -101,7 +101,7 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
     ...(state.easedFrom ? state.dose : work),
     addedWeight: Math.min(addedWeight, state.dose.addedWeight),
   };
-  const reasons = reason ? [reason] : ladderReasons(rules, state, shown, mayRaise);
+  const reasons = reason ? [reason] : ladderReasons(program, rules, state, shown, mayRaise);
   if (addedWeight < wishedLbf && addedWeight < Math.max(wished.addedWeight, rules.path[0]!.addedWeight)) {
     const facts = {
       title: rules.block.title,
