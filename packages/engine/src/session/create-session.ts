@@ -32,8 +32,12 @@ export interface SessionInput {
 
 /** One run of a timeline on the caller's monotonic clock, milliseconds. */
 export interface Session {
-  /** Walks to `nowMs`, then does what the archer asked; what makes no sense at that moment is ignored. `gap`: time was lost since the last call. */
-  send(event: SessionEvent, nowMs: number): void;
+  /**
+   * Walks to `atMs`, then does what the archer asked; what makes no sense at that moment is ignored. `gap`: time was lost since the last call.
+   * An event may be dated before the last call (a press that a busy page handles late): it counts at its own moment, but not before the step
+   * under way or the last event began, and the session stays at the moment of the last call.
+   */
+  send(event: SessionEvent, atMs: number): void;
   /** Walks to `nowMs`. A clock that goes backwards counts as standing still. */
   advance(nowMs: number): void;
   /** The caller's clock at the step's end: advance by then. Undefined while nothing runs. */
@@ -75,10 +79,14 @@ export function createSession(input: SessionInput): Session {
   const view = () => viewOf(chart.value, chart.context.walk, seenMs());
 
   function pass(toMs: number) {
+    if (toMs > seenMs()) setClock(toMs);
+  }
+
+  /** Moves the clock within the present state, also back: what had passed meanwhile is taken off again. */
+  function setClock(toMs: number) {
     const spanMs = toMs - seenMs();
-    if (spanMs <= 0) return;
-    const livedMs = chart.value === 'running' ? ledger.livedMs + spanMs : ledger.livedMs;
-    ledger = { seenMs: toMs, elapsedMs: ledger.elapsedMs + spanMs, livedMs };
+    const livedMs = Math.max(0, chart.value === 'running' ? ledger.livedMs + spanMs : ledger.livedMs);
+    ledger = { ...ledger, seenMs: toMs, elapsedMs: Math.max(0, ledger.elapsedMs + spanMs), livedMs };
   }
 
   function react(event: ChartEvent) {
@@ -89,15 +97,33 @@ export function createSession(input: SessionInput): Session {
     for (const rep of chart.context.walk.reps.slice(endedBefore)) tell(repListeners, rep);
   }
 
-  function walkTo(nowMs: number) {
+  function walkTo(nowMs: number, limitMs = gapLimitMs) {
     const { walk } = chart.context;
-    if (chart.value === 'running' && nowMs - walk.dueAtMs > gapLimitMs) {
+    if (chart.value === 'running' && nowMs - walk.dueAtMs > limitMs) {
       react({ type: 'gap', atMs: seenMs() });
+      ledger = { ...ledger, sinceMs: seenMs() };
     } else if (chart.value === 'running' && nowMs >= walk.dueAtMs) {
       pass(Math.min(nowMs, endsAtMs(timeline, walk)));
       react({ type: 'tick', atMs: nowMs });
+      const { step, dueAtMs, stepMs } = chart.context.walk;
+      ledger = { ...ledger, sinceMs: step === undefined ? seenMs() : dueAtMs - stepMs };
     }
     if (chart.value === 'running' || chart.value === 'paused') pass(nowMs);
+  }
+
+  /** Does what was asked at its own moment, then goes on to where the session was before: the caller was there, so none of that is lost. */
+  function askAt(type: SessionEvent['type'], atMs: number) {
+    const knownMs = seenMs();
+    const sinceMs = ledger.sinceMs ?? knownMs;
+    const isLive = chart.value === 'running' || chart.value === 'paused';
+    // While nothing runs no deadline hangs on the clock, so one that begins anew (a reloaded page) is taken as it is.
+    const isNewClock = chart.value === 'paused' && atMs < sinceMs;
+    if (isNewClock) ledger = { ...ledger, seenMs: atMs };
+    else if (isLive && atMs < knownMs) setClock(Math.max(atMs, sinceMs));
+    else walkTo(atMs);
+    react({ type, atMs: seenMs() });
+    ledger = { ...ledger, sinceMs: seenMs() };
+    if (!isNewClock) walkTo(Math.max(knownMs, seenMs()), Number.POSITIVE_INFINITY);
   }
 
   function tell<T>(listeners: ReadonlySet<(value: T) => void>, value: T) {
@@ -115,22 +141,19 @@ export function createSession(input: SessionInput): Session {
   }
 
   return {
-    send({ type }, nowMs) {
-      checkNow(nowMs);
-      // While nothing runs no deadline hangs on the clock, so one that begins anew (a reloaded page) is taken as it is.
-      if (chart.value === 'paused' && nowMs < seenMs()) ledger = { ...ledger, seenMs: nowMs };
+    send({ type }, atMs) {
+      checkNow(atMs);
       if (chart.value === 'waiting') {
-        ledger = { ...ledger, seenMs: nowMs };
-        react({ type, atMs: nowMs });
+        ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
+        react({ type, atMs });
       } else if (type === 'gap') {
         if (chart.value === 'running') react({ type, atMs: seenMs() });
         // What passed since the last call is unknown, the clock may even be another one: count from here.
-        if (chart.value === 'paused') ledger = { ...ledger, seenMs: nowMs };
+        if (chart.value === 'paused') ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
       } else {
-        walkTo(nowMs);
-        react({ type, atMs: Math.max(nowMs, seenMs()) });
+        askAt(type, atMs);
       }
-      walkTo(Math.max(nowMs, seenMs())); // a step of no length ends where it begins
+      walkTo(seenMs()); // a step of no length ends where it begins
       tellView();
     },
     advance(nowMs) {

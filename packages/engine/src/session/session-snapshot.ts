@@ -22,6 +22,8 @@ export interface SessionSnapshot {
 export interface Ledger {
   /** The last moment at which the session was told the time; absent before it begins. */
   seenMs?: number;
+  /** When the step under way or the last event began, whichever is later: nothing may be dated before it. */
+  sinceMs?: number;
   /** All time since it began, pauses included. */
   elapsedMs: number;
   /** Time in which it ran, pauses left out. */
@@ -63,6 +65,7 @@ export const sessionSnapshotSchema: z.ZodType<SessionSnapshot> = z.strictObject(
   }),
   ledger: z.strictObject({
     seenMs: z.number().optional(),
+    sinceMs: z.number().optional(),
     elapsedMs: z.number().min(0),
     livedMs: z.number().min(0),
   }),
