@@ -4,6 +4,9 @@ import type { RunnerSettings } from './runner-settings.ts';
 /** What a press asks of a drill. */
 export type DrillAction = 'begin' | 'pauseOrResume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop';
 
+/** As much of a view as a press needs to mean something. */
+export type Stand = Pick<SessionView, 'state' | 'step'>;
+
 const FIXED: Readonly<Record<string, DrillAction>> = {
   KeyP: 'pauseOrResume',
   KeyL: 'letDownNow',
@@ -16,13 +19,13 @@ const FIXED: Readonly<Record<string, DrillAction>> = {
  * What a key means at this moment.
  * @param code `KeyboardEvent.code`
  * @param keys the archer's keys; those come first, then P, L, N, R and Escape
- * @param view where the drill stands; undefined before it begins
+ * @param view where the drill stood when it was pressed; undefined before it begins
  * @returns the action, or undefined when the key means nothing now
  */
 export function actionOfKey(
   code: string,
   keys: RunnerSettings['keys'],
-  view: SessionView | undefined,
+  view: Stand | undefined,
 ): DrillAction | undefined {
   if (code === 'Escape' || keys.stop?.includes(code)) return view ? 'stop' : undefined;
   if (view === undefined || view.state === 'waiting') return keys.begin.includes(code) ? 'begin' : undefined;
@@ -42,6 +45,6 @@ export function actionOfKey(
  * @param view where the drill stands
  * @returns true in a running draw or hold
  */
-export function isDrawn(view: SessionView): boolean {
+export function isDrawn(view: Stand): boolean {
   return view.state === 'running' && (view.step?.kind === 'draw' || view.step?.kind === 'hold');
 }

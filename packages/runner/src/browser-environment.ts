@@ -1,5 +1,6 @@
 import { createCuePlayer } from '@larkhold/cues';
 import { callHidden } from './hidden-timer.ts';
+import { pressInstant } from './press-instant.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import { keepScreenOn } from './wake-lock.ts';
 
@@ -24,6 +25,8 @@ export function browserEnvironment(): RunnerEnvironment {
 
   return {
     nowMs: () => performance.now(),
+    pressedAtMs: (stampMs) => pressInstant(stampMs, performance.now(), performance.timeOrigin),
+    afterPresses: callAfterPresses,
     wallNow: () => formatLocalInstant(new Date()),
     newId: newIdentity,
     requestFrame(fn) {
@@ -49,6 +52,16 @@ function callLater(ms: number, fn: () => void): () => void {
   if (document.visibilityState === 'hidden') return callHidden(ms, fn);
   const timer = setTimeout(fn, ms);
   return () => clearTimeout(timer);
+}
+
+/** Browsers run waiting presses before messages, and don't hold messages back in a hidden page as they do timers. */
+function callAfterPresses(fn: () => void): void {
+  const { port1, port2 } = new MessageChannel();
+  port1.onmessage = () => {
+    port1.close();
+    fn();
+  };
+  port2.postMessage(undefined);
 }
 
 /** `randomUUID` is missing where the origin is not secure (a tablet that opens a laptop's address); `getRandomValues` is not. */

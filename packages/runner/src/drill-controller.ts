@@ -14,7 +14,7 @@ import {
   type Timeline,
 } from '@larkhold/engine';
 import { say } from '@larkhold/words';
-import { type DrillAction, isDrawn } from './action-of-key.ts';
+import { type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
 import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import type { RunnerSettings } from './runner-settings.ts';
@@ -29,6 +29,10 @@ const LAST_SOUND_MS = 4_000;
 const UNNOTICED_MS = 1_000;
 /** A rest that nobody notices may go on until this long before the draw. */
 const CALL_BACK_MS = 5_000;
+/** After this long without a look, presses that wait are handled before the drill walks on. */
+const BUSY_MS = 300;
+/** How many changes of state or step a late press can look back on. */
+const STANDS = 8;
 
 /** What a drill is run from. */
 export interface DrillInput {
@@ -60,7 +64,7 @@ export class DrillController {
   readonly #session: Session;
   readonly #cues: CuePlayer;
   readonly #reps: RepRecord[] = [];
-  readonly #counts: (action: string) => boolean;
+  readonly #counts: (action: string, atMs: number) => boolean;
   readonly #calls: readonly Cue[];
   readonly #blocksWithCalls: ReadonlySet<number>;
   #view: SessionView;
@@ -71,6 +75,8 @@ export class DrillController {
   #silentAtMs: number | undefined;
   #notices = new Map<'gap' | 'sound' | 'screen', string>();
   #hasBegun = false;
+  #isClosed = false;
+  #stands: { fromMs: number; stand: Stand }[] = [];
   #seenMs: number | undefined;
   #unnoticedSinceMs: number | undefined;
   #isUnheard = false;
@@ -159,15 +165,24 @@ export class DrillController {
   }
 
   /**
-   * Does what a press asks; what makes no sense now is ignored.
+   * Does what a press asks, as of the moment it happened; what made no sense then is ignored.
    * @param action what was asked
+   * @param atMs when, milliseconds on the environment's clock; now where left out
    */
-  press(action: DrillAction): void {
-    const nowMs = this.#input.environment.nowMs();
-    if (!this.#counts(action)) return;
+  press(action: DrillAction, atMs = this.#input.environment.nowMs()): void {
+    if (!this.#counts(action, atMs)) return;
     if (action === 'begin') this.begin();
-    else if (action === 'stop' && this.#isUnderWay()) this.#askToStop(nowMs);
-    else if (this.#isUnderWay()) this.#steer(action, nowMs);
+    else if (action === 'stop' && this.#isUnderWay()) this.#askToStop(atMs);
+    else if (this.#isUnderWay()) this.#steer(action, atMs);
+  }
+
+  /**
+   * Where the drill stood: what a press meant is decided by that, not by where it stands when a busy page gets to handle it.
+   * @param atMs a moment, milliseconds on the environment's clock
+   * @returns state and step; of the last few only, so that the moment must be a recent one
+   */
+  standAt(atMs: number): Stand {
+    return this.#stands.findLast(({ fromMs }) => fromMs <= atMs)?.stand ?? this.#stands[0]?.stand ?? this.#view;
   }
 
   /** Takes the question back. */
@@ -189,18 +204,24 @@ export class DrillController {
   close(): void {
     if (this.#frame !== undefined) this.#input.environment.cancelFrame(this.#frame);
     this.#frame = undefined;
+    this.#isClosed = true;
     this.#rest();
     this.#cues.close();
   }
 
-  #steer(action: DrillAction, nowMs: number): void {
-    this.#advance(nowMs);
-    for (const type of this.#eventsOf(action)) this.#session.send({ type }, nowMs);
+  #steer(action: DrillAction, atMs: number): void {
+    if (atMs > (this.#seenMs ?? atMs)) this.#advance(atMs);
+    for (const type of this.#eventsOf(action, this.#standAsOf(atMs))) this.#session.send({ type }, atMs);
+    this.#advance(this.#input.environment.nowMs());
     this.#follow();
   }
 
-  #eventsOf(action: DrillAction): SessionEvent['type'][] {
-    const view = this.#session.view();
+  /** Where the drill stood at a moment that it has been walked to. */
+  #standAsOf(atMs: number): Stand {
+    return atMs < (this.#seenMs ?? atMs) ? this.standAt(atMs) : this.#session.view();
+  }
+
+  #eventsOf(action: DrillAction, view: Stand): SessionEvent['type'][] {
     if (action !== 'pauseOrResume') return action === 'begin' || action === 'stop' ? [] : [action];
     if (view.state === 'paused') return ['resume'];
     // Nobody should stand at full draw while time stands still.
@@ -211,21 +232,27 @@ export class DrillController {
     return this.#view.state === 'running' || this.#view.state === 'paused';
   }
 
-  #askToStop(nowMs: number): void {
-    if (this.#stopUntilMs !== undefined && nowMs <= this.#stopUntilMs) {
+  #askToStop(atMs: number): void {
+    const untilMs = this.#stopUntilMs;
+    // A press from before the question was shown is no answer to it.
+    if (untilMs !== undefined && atMs >= untilMs - STOP_QUESTION_MS && atMs <= untilMs) {
       this.#stopUntilMs = undefined;
-      this.#session.send({ type: 'stop' }, nowMs);
+      this.#session.send({ type: 'stop' }, atMs);
       this.#follow();
       return;
     }
-    this.#stopUntilMs = nowMs + STOP_QUESTION_MS;
+    this.#stopUntilMs = this.#input.environment.nowMs() + STOP_QUESTION_MS;
     this.#listener.onShow();
   }
 
   #askFrame(): void {
-    this.#frame = this.#input.environment.requestFrame(() => {
+    const { environment } = this.#input;
+    this.#frame = environment.requestFrame(() => {
       this.#frame = undefined;
-      this.#walk();
+      const isBusy = this.#seenMs !== undefined && environment.nowMs() - this.#seenMs > BUSY_MS;
+      if (!isBusy || !environment.afterPresses) this.#walk();
+      // A let-down that was pressed while the page was busy comes before the end of the hold that it cut short.
+      else environment.afterPresses(() => this.#isClosed || this.#walk());
     });
   }
 
@@ -279,7 +306,12 @@ export class DrillController {
       this.#listener.onRep(rep, this.#session.record(), this.#session.snapshot());
     }
     const isNewStep = before.step?.startMs !== view.step?.startMs || before.step?.kind !== view.step?.kind;
-    if (isNewStep || before.state !== view.state) this.#listener.onChange(this.#session.snapshot());
+    if (isNewStep || before.state !== view.state) {
+      const snapshot = this.#session.snapshot();
+      const fromMs = snapshot.ledger.sinceMs ?? this.#input.environment.nowMs();
+      this.#stands = [...this.#stands.slice(1 - STANDS), { fromMs, stand: view }];
+      this.#listener.onChange(snapshot);
+    }
     const isOver = view.state === 'done' || view.state === 'stopped';
     if (isOver && this.#silentAtMs === undefined) {
       this.#silentAtMs = this.#input.environment.nowMs() + LAST_SOUND_MS;

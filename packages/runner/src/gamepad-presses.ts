@@ -36,7 +36,7 @@ export function gamepadPresses(
           if (!gamepad?.connected) continue;
           present.add(gamepad.index);
           const now = new Set(gamepad.buttons.flatMap((button, index) => (button.pressed ? [index] : [])));
-          for (const code of newPresses(downBefore.get(gamepad.index), now)) onPress(code);
+          for (const code of newPresses(downBefore.get(gamepad.index), now)) onPress(code, gamepad.timestamp);
           downBefore.set(gamepad.index, now);
         }
         for (const index of [...downBefore.keys()].filter((known) => !present.has(known))) {

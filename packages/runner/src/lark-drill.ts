@@ -2,7 +2,7 @@ import type { Prescription, SessionSnapshot, SessionView } from '@larkhold/engin
 import { say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { actionOfKey, type DrillAction, isDrawn } from './action-of-key.ts';
+import { actionOfKey, type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
 import { browserEnvironment } from './browser-environment.ts';
 import { DrillController } from './drill-controller.ts';
 import { drillEvent } from './drill-events.ts';
@@ -145,7 +145,7 @@ export class LarkDrill extends LitElement {
     if (!this.isConnected || this.view?.state === 'done' || this.view?.state === 'stopped') return;
     this.#endListening = this.sources.map((source) =>
       source.listen(
-        (code) => void this.#hear(code),
+        (code, stampMs) => void this.#hear(code, stampMs),
         (message) => this.#tellUnheard(source, message),
       ),
     );
@@ -169,44 +169,59 @@ export class LarkDrill extends LitElement {
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]')) return;
-    const { view } = this;
+    const view = this.#standAt(this.#instantOf(event.timeStamp));
     const isPress = event.code === 'Space' || event.code === 'Enter';
     // A focused button keeps its own keys, but while the bow is drawn the space bar lets down whatever has the focus.
     const isSafety = event.code === 'Space' && view !== undefined && isDrawn(view);
     if (isPress && !isSafety && target instanceof HTMLElement && target.matches('button, a[href], summary')) return;
-    if (event.repeat ? this.#actionOf(event.code) : this.#hear(event.code)) event.preventDefault();
+    if (event.repeat ? this.#actionOf(event.code, this.#environment.nowMs()) : this.#hear(event.code, event.timeStamp))
+      event.preventDefault();
   };
 
-  #actionOf(code: string): DrillAction | undefined {
-    const action = actionOfKey(code, this.settings.keys, this.view);
+  /** When a press happened, by its stamp. */
+  #instantOf(stampMs: number | undefined): number {
+    const environment = this.#environment;
+    return (stampMs === undefined ? undefined : environment.pressedAtMs?.(stampMs)) ?? environment.nowMs();
+  }
+
+  /** Where the drill stood at a moment; undefined before it begins. */
+  #standAt(atMs: number): Stand | undefined {
+    return this.#drill?.standAt(atMs);
+  }
+
+  #actionOf(code: string, atMs: number): DrillAction | undefined {
+    const action = actionOfKey(code, this.settings.keys, this.#standAt(atMs));
     return action === 'begin' && !this.prescription ? undefined : action;
   }
 
-  /** One press of a key, a pedal, a clap. Tells whether it means anything now. */
-  #hear(code: string): boolean {
-    const action = this.#actionOf(code);
+  /** One press of a key, a pedal, a clap. Tells whether it meant anything when it happened. */
+  #hear(code: string, stampMs: number | undefined): boolean {
+    const atMs = this.#instantOf(stampMs);
+    const action = this.#actionOf(code, atMs);
     if (!action) return false;
     // A worn pedal bounces: what it sends again at once is the same press, though it would mean another thing by now.
-    if (this.#counts(code)) this.#do(action);
+    if (this.#counts(code, atMs)) this.#do(action, atMs);
     return true;
   }
 
-  #do(action: DrillAction): void {
+  #do(action: DrillAction, atMs: number): void {
     if (action === 'begin') this.begin();
-    else this.#drill?.press(action);
+    else this.#drill?.press(action, atMs);
   }
 
   #press(action: DrillAction) {
     return (event: MouseEvent) => {
       // A finger leaves the focus on the button, and the next press of a pedal would press it again.
       if (event.detail > 0 && event.currentTarget instanceof HTMLElement) event.currentTarget.blur();
-      this.#do(action);
+      this.#do(action, this.#instantOf(event.timeStamp));
     };
   }
 
   /** While the bow is drawn, the whole display is one button. */
-  readonly #onTouch = (): void => {
-    if (this.view && isDrawn(this.view)) this.#do('letDownNow');
+  readonly #onTouch = (event: PointerEvent): void => {
+    const atMs = this.#instantOf(event.timeStamp);
+    const stand = this.#standAt(atMs);
+    if (stand && isDrawn(stand)) this.#do('letDownNow', atMs);
   };
 
   override render() {

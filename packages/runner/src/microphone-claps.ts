@@ -1,6 +1,7 @@
 import { say } from '@larkhold/words';
 import { createClapDetector } from './clap-detector.ts';
 import type { PressSource } from './press-source.ts';
+import { createSampleClock } from './sample-clock.ts';
 
 /**
  * Claps and loud clicks heard by the microphone. The sound is judged on this device as it comes in; nothing of it is stored or sent.
@@ -14,7 +15,7 @@ export function microphoneClaps(): PressSource {
       let letGo = () => undefined as undefined;
       open(
         () => isOver,
-        () => onPress('Clap'),
+        (atMs) => onPress('Clap', atMs),
         () => onTrouble?.(say('drill.microphoneGone')),
       ).then(
         (close) => {
@@ -34,7 +35,11 @@ export function microphoneClaps(): PressSource {
   };
 }
 
-async function open(isOver: () => boolean, onClap: () => void, onGone: () => void): Promise<() => undefined> {
+async function open(
+  isOver: () => boolean,
+  onClap: (atMs: number) => void,
+  onGone: () => void,
+): Promise<() => undefined> {
   // What cleans up voices would take a clap for noise.
   const stream = await navigator.mediaDevices.getUserMedia({
     audio: { echoCancellation: false, noiseSuppression: false, autoGainControl: false },
@@ -52,10 +57,12 @@ async function open(isOver: () => boolean, onClap: () => void, onGone: () => voi
     throw error;
   }
   const detector = createClapDetector(audio.sampleRate);
+  const clock = createSampleClock(audio.sampleRate);
   const forward = new AudioWorkletNode(audio, 'forward-samples', { numberOfOutputs: 0, channelCount: 1 });
   forward.port.onmessage = ({ data }) => {
     if (isOver() || !(data instanceof Float32Array)) return;
-    for (const _clap of detector.hear(data)) onClap();
+    clock.heard(data.length, performance.now());
+    for (const seconds of detector.hear(data)) onClap(clock.atMs(seconds));
   };
   audio.createMediaStreamSource(stream).connect(forward);
   stream.getAudioTracks()[0]?.addEventListener('ended', () => {

@@ -4,6 +4,10 @@ import type { CuePlayer, CueSettings } from '@larkhold/cues';
 export interface RunnerEnvironment {
   /** The page clock, milliseconds; the same as the cue player's. */
   nowMs(): number;
+  /** When a press with this stamp happened on the page clock, milliseconds, never in the future. Where left out, presses happen when they are handled. */
+  pressedAtMs?(stampMs: number): number;
+  /** Calls once the presses that wait to be handled have been. Where left out, none ever wait. */
+  afterPresses?(fn: () => void): void;
   /** The instant by the archer's wall clock, ISO 8601 with the local offset. */
   wallNow(): string;
   /** A new identity for a record. */
