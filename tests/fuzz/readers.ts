@@ -15,12 +15,11 @@ import {
   parseQuickLine,
   prescribe,
 } from '@larkhold/engine';
-import { formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
+import { cutOff, formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
 import fc from 'fast-check';
 import { deflateSync } from 'fflate';
 import { readIncoming } from '../../apps/web/src/journal/week/read-incoming.ts';
 import { readSteps } from '../../apps/web/src/kit/shot-steps.ts';
-import { closeInterrupted } from '../../apps/web/src/line/close-interrupted.ts';
 import { createDraftKeeper } from '../../apps/web/src/rack/bench/draft-keeper.ts';
 import { readNumber } from '../../apps/web/src/rack/bench/read-number.ts';
 import { pastedProgram } from '../../apps/web/src/rack/share/pasted-program.ts';
@@ -226,7 +225,7 @@ export const readers: readonly Reader[] = [
     read(text) {
       const running = runningDrillSchema.safeParse(JSON.parse(text));
       if (!running.success) return refusal(running.error.issues);
-      const closed = closeInterrupted(running.data, undefined);
+      const closed = cutOff(running.data, undefined).record;
       if (closed === undefined) return { ok: false, messages: ['nothing had begun, or it cannot be told'] };
       return { ok: true, value: drillRecordSchema.parse(closed) };
     },

@@ -83,5 +83,5 @@ export async function drillKept(page: Page): Promise<void> {
 }
 
 async function storedRunning(page: Page): Promise<{ snapshot: SessionSnapshot } | undefined> {
-  return (await storedRows(page, 'single')).get('running') as { snapshot: SessionSnapshot } | undefined;
+  return (await storedRows(page, 'single')).get('place') as { snapshot: SessionSnapshot } | undefined;
 }

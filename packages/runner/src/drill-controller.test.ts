@@ -127,3 +127,28 @@ describe('a page that is busy', () => {
     );
   });
 });
+
+describe('a hold that the device does not live through', () => {
+  it('is told anew every two seconds, so that no more than that is unknown of it', () => {
+    const environment = trialEnvironment();
+    const heldMs: number[] = [];
+    const drill = new DrillController(
+      { prescription: trialPrescription({ holdMs: 30_000 }), settings: defaultRunnerSettings, environment },
+      {
+        ...{ onShow: () => {}, onBegin: () => {}, onNotice: () => {}, onRep: () => {}, onEnd: () => {} },
+        onChange: ({ ledger, walk }) => {
+          if (walk.step?.kind === 'hold') heldMs.push(walk.stepMs - (walk.dueAtMs - (ledger.seenMs ?? 0)));
+        },
+      },
+    );
+    drill.begin();
+    environment.pass(HOLD_MS + 29_000 - START_MS);
+    expect(heldMs).toEqual(Array.from({ length: 15 }, (_, index) => index * 2000));
+  });
+
+  it('is not told anew in a rest, where nothing is at stake', () => {
+    const { environment, heard } = begun();
+    environment.pass(HOLD_MS + 13_000 + 18_000 - START_MS);
+    expect(heard.filter((line) => line === 'running rest')).toHaveLength(1);
+  });
+});

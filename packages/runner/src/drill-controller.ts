@@ -33,6 +33,8 @@ const CALL_BACK_MS = 5_000;
 const BUSY_MS = 300;
 /** How many changes of state or step a late press can look back on. */
 const STANDS = 8;
+/** How often a hold is told anew, so that little of it is unknown if the device dies. */
+const RENEW_MS = 2_000;
 
 /** What a drill is run from. */
 export interface DrillInput {
@@ -51,6 +53,7 @@ export interface DrillListener {
   onShow(): void;
   onBegin(record: DrillRecord): void;
   onRep(rep: RepRecord, record: DrillRecord, snapshot: SessionSnapshot): void;
+  /** Another step or state, and every two seconds while the bow is drawn. */
   onChange(snapshot: SessionSnapshot): void;
   onEnd(record: DrillRecord): void;
   onNotice(message: string): void;
@@ -76,6 +79,7 @@ export class DrillController {
   #notices = new Map<'gap' | 'sound' | 'screen', string>();
   #hasBegun = false;
   #isClosed = false;
+  #toldAtMs = Number.NEGATIVE_INFINITY;
   #stands: { fromMs: number; stand: Stand }[] = [];
   #seenMs: number | undefined;
   #unnoticedSinceMs: number | undefined;
@@ -310,7 +314,9 @@ export class DrillController {
       const snapshot = this.#session.snapshot();
       const fromMs = snapshot.ledger.sinceMs ?? this.#input.environment.nowMs();
       this.#stands = [...this.#stands.slice(1 - STANDS), { fromMs, stand: view }];
-      this.#listener.onChange(snapshot);
+      this.#tellChange(snapshot);
+    } else if (isDrawn(view) && this.#input.environment.nowMs() - this.#toldAtMs >= RENEW_MS) {
+      this.#tellChange(this.#session.snapshot());
     }
     const isOver = view.state === 'done' || view.state === 'stopped';
     if (isOver && this.#silentAtMs === undefined) {
@@ -318,6 +324,11 @@ export class DrillController {
       this.#rest();
       this.#listener.onEnd(this.#session.record());
     }
+  }
+
+  #tellChange(snapshot: SessionSnapshot): void {
+    this.#toldAtMs = this.#input.environment.nowMs();
+    this.#listener.onChange(snapshot);
   }
 
   #arm(view: SessionView): void {

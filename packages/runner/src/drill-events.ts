@@ -6,7 +6,7 @@ export interface DrillEvents {
   'lark-begin': { record: DrillRecord };
   /** A rep ended, however it ended. */
   'lark-rep': { rep: RepRecord; record: DrillRecord; snapshot: SessionSnapshot };
-  /** Another step, or paused, resumed, ended. */
+  /** Another step, or paused, resumed, ended; and every two seconds while the bow is drawn. */
   'lark-change': { snapshot: SessionSnapshot };
   /** Done or stopped; the record is closed. */
   'lark-end': { record: DrillRecord };

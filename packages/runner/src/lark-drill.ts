@@ -28,7 +28,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @slot - beside the display, small: what the archer keeps in mind
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
- * @event lark-change another step or state; detail `{ snapshot }`
+ * @event lark-change another step or state, and every two seconds while the bow is drawn; detail `{ snapshot }`
  * @event lark-end done or stopped; detail `{ record }`
  * @event lark-notice something the archer has to know; detail `{ message }`
  */

@@ -1,5 +1,5 @@
 /**
- * Where values live. `removed` holds marks of what was removed. `single` holds one value a key: kit, running drill, major goal, season, the archer's part
+ * Where values live. `removed` holds marks of what was removed. `single` holds one value a key: kit, running drill and its place, major goal, season, the archer's part
  * of the kit, and lists that only a newer app knows. `handles` holds what only this browser can read: folders, and the way to the archer's box.
  * `aside` holds what could not be read.
  */

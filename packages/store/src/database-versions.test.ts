@@ -69,7 +69,8 @@ describe.each(versions)('a database of version %i', (version) => {
     expect(Object.fromEntries((await store.programs()).map((one) => [one.id, one]))).toMatchObject(
       JSON.parse(withProgramsOfToday(JSON.stringify(programsOf(before)))),
     );
-    expect(await store.running()).toEqual(before.single?.running);
+    // From version 6 on it is kept in two rows; its fixture holds the drill of version 5.
+    expect(await store.running()).toEqual(dumpOf(Math.min(version, 5)).single?.running);
     expect(await store.kit()).toMatchObject({ bow: 'barebow', drawWeightLbf: 34, maxHoldSeconds: 45 });
     // What was set aside before stays aside, and nothing comes to it.
     expect((await store.integrityReport()).setAside).toEqual(Object.values(before.aside ?? {}));

@@ -7,6 +7,7 @@ export {
   parseBackup,
   restoreBackup,
 } from './backup.ts';
+export { type CutOff, cutOff, type DrillDisk, DrillKeeper, type PlannedDrill } from './drill-keeper.ts';
 export * from './integrity-report.ts';
 export * from './kit.ts';
 export * from './open-store.ts';

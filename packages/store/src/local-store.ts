@@ -1,4 +1,4 @@
-import { type Journal, type ProgramCopy, readablePrograms, stampAfter } from '@larkhold/engine';
+import { type DrillRecord, type Journal, type ProgramCopy, readablePrograms, stampAfter } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
 import type { IntegrityReport, SetAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
@@ -6,7 +6,7 @@ import { kitChanges, kitTables } from './kit-changes.ts';
 import { latestOf } from './latest-of.ts';
 import { applyChanges } from './memory-adapter.ts';
 import { wholeKit } from './own-kit.ts';
-import type { RunningDrill } from './running-drill.ts';
+import { noRunning, runningChanges, runningOf } from './running-rows.ts';
 import { removal, type StampParts, stampChange } from './stamp-change.ts';
 import type { Store } from './store.ts';
 import {
@@ -113,7 +113,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
 
   const settle = (changes: readonly Change[]): void => {
     applyChanges(mirror, changes);
-    if (changes.some((change) => journalTables.some((table) => table === change.table))) journal = undefined;
+    if (changes.some(isOfJournal)) journal = undefined;
   };
   const fail = (error: unknown, changes: readonly Change[]): StoreError => {
     const kind = troubleOf(error);
@@ -219,6 +219,14 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     return taken;
   };
 
+  const endDrill = async (record?: DrillRecord): Promise<void> => {
+    const rows = record ? [putRow('drills', record)] : [];
+    await inTurn(async () => {
+      const found = await load(['single', 'drills', 'removed']);
+      await write([...rows.flatMap((row) => stampChange(row, stampParts(found))), ...noRunning], true);
+    }).finally(() => parts.onRunning?.(false));
+  };
+
   return {
     where: adapter.where,
     get trouble() {
@@ -284,21 +292,18 @@ export function createLocalStore(parts: LocalStoreParts): Store {
         const found = await load(kitTables);
         await write(kitChanges(kitOf(found), kit, stampParts(found)));
       }),
-    running: () =>
-      inTurn(async () => (await load(['single'])).get('single')?.get('running') as RunningDrill | undefined),
+    running: () => inTurn(async () => runningOf(await load(['single', 'drills']))),
     putRunning: async (running) => {
-      const change: Change =
-        running === undefined ? { table: 'single', do: 'remove', key: 'running' } : putSingle('running', running);
-      if (running !== undefined) parts.onRunning?.(true);
-      await inTurn(() => write([change], true)).finally(() => {
-        if (running === undefined) parts.onRunning?.(false);
-      });
+      if (running === undefined) return endDrill();
+      parts.onRunning?.(true);
+      await inTurn(async () => write(runningChanges(running, await load(['single'])), true));
     },
     writeRep: async (record, running) => {
-      const changes = [putRow('drills', record), putSingle('running', running)];
+      const row = putRow('drills', record);
       parts.onRunning?.(true);
-      await inTurn(() => write(changes, true));
+      await inTurn(async () => write([row, ...runningChanges(running, await load(['single', 'drills']))], true));
     },
+    endDrill,
     subscribe: (fn) => {
       listeners.add(fn);
       return () => listeners.delete(fn);
@@ -326,6 +331,12 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       adapter.close();
     },
   };
+}
+
+/** Whether a change changes the journal. The kit of this device and the drill under way are no part of it. */
+function isOfJournal(change: Change): boolean {
+  if (change.table === 'single' && change.do !== 'clear') return !['kit', 'running', 'place'].includes(change.key);
+  return journalTables.some((table) => table === change.table);
 }
 
 /** Leaves out the changes that later ones undo. */

@@ -55,6 +55,9 @@ export const migrationSteps: readonly MigrationStep[] = [
     const own = isObject(kit) ? Object.entries(kit).filter(([name, value]) => isArchersOwn(name, value)) : [];
     if (own.length > 0) await single.put(Object.fromEntries(own), 'ownKit');
   },
+  () => {
+    // The drill under way is kept in two rows from here on. One that was kept in a single row is read as it is.
+  },
 ];
 
 const version4Lists = [

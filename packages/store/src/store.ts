@@ -78,6 +78,8 @@ export interface Store {
   putRunning(running: RunningDrill | undefined): Promise<void>;
   /** A rep is over: the record and the running drill go to disk in one transaction, and are there when this resolves. */
   writeRep(record: DrillRecord, running: RunningDrill): Promise<void>;
+  /** A drill is over: its record, where a rep had ended, goes to disk, and no drill is under way any more, in one transaction. */
+  endDrill(record?: DrillRecord): Promise<void>;
   /**
    * Hears of every change, also of another tab's.
    * @returns stops it.

@@ -16,6 +16,7 @@ import type { SetAside } from './integrity-report.ts';
 import { kitSchema, salvageKit } from './kit.ts';
 import { RefusedValueError } from './refused-value.ts';
 import { runningDrillSchema } from './running-drill.ts';
+import { placeSchema } from './running-rows.ts';
 import { markKey } from './stamp-change.ts';
 
 /** The tables that make a journal. `single` holds what there is only one of. */
@@ -28,11 +29,12 @@ const knownParts: ReadonlySet<string> = new Set([...collectionNames, ...singleNa
 const singleSchemas = {
   kit: kitSchema,
   running: runningDrillSchema,
+  place: placeSchema,
   unknownParts: unknownPartsSchema,
   majorGoal: journalSingles.majorGoal.schema,
   season: journalSingles.season.schema,
   ownKit: journalSingles.ownKit.schema,
-} as const satisfies Record<SingleName | 'kit' | 'running' | 'unknownParts', z.ZodType>;
+} as const satisfies Record<SingleName | 'kit' | 'running' | 'place' | 'unknownParts', z.ZodType>;
 /** A table of rows that have a key inside. */
 export type RowTable = CollectionName;
 
@@ -69,7 +71,7 @@ export function putRow(table: RowTable, row: unknown): Change {
  * @returns the change.
  * @throws RefusedValueError if the value is not what this key holds
  */
-export function putSingle(key: keyof typeof singleSchemas, value: unknown): Change {
+export function putSingle(key: Exclude<keyof typeof singleSchemas, 'running' | 'place'>, value: unknown): Change {
   const read = singleSchemas[key].safeParse(value);
   if (!read.success) throw new RefusedValueError(key, read.error, value);
   return put('single', key, JSON.parse(JSON.stringify(read.data)));

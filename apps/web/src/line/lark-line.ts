@@ -5,10 +5,9 @@ import {
   type Prescription,
   type Program,
   type SessionSnapshot,
-  sessionSnapshotSchema,
 } from '@larkhold/engine';
 import { type AfterDrill, type DrillEvents, LarkDrill } from '@larkhold/runner';
-import type { RunningDrill } from '@larkhold/store';
+import { cutOff, type RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App, AppView } from '../shell/app-context.ts';
@@ -26,7 +25,6 @@ import { idOf } from '@larkhold/engine';
 import { hrefOf, planHref } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
-import { closeInterrupted } from './close-interrupted.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
 import '../shell/lark-cue-track.ts';
 import '@larkhold/ui';
@@ -219,11 +217,13 @@ export class LarkLine extends PlaceElement {
   }
 
   #interrupted(app: App, running: RunningDrill) {
-    const snapshot = resumable(running);
-    const record = app.view.journal.drills.find(({ id }) => id === running.recordId);
-    const count = record?.reps.length ?? 0;
+    const stored = storedOf(app.view, running);
+    const { resumeFrom: snapshot, record } = cutOff(running, stored);
+    const count = stored?.reps.length ?? 0;
+    const cut = record?.reps[count];
     return html`<div class="notice interrupted" role="group" aria-label=${say('line.interruptedDrill')}>
       <p>${pieces('line.interrupted', { title: html`<strong>${running.program}</strong>`, logged: count > 0 ? say('line.loggedTo', { rep: count }) : say('line.noRepEnded') })}</p>
+      ${cut ? html`<p>${say('line.cutOffRep', { rep: count + 1, heldMs: cut.heldMs })}</p>` : nothing}
       <div class="row">
         ${
           snapshot
@@ -267,6 +267,8 @@ export class LarkLine extends PlaceElement {
     }
     this.said = '';
     if (running && !drill.resumeFrom) await this.#closeInterrupted(app, running);
+    const { prescription, title: program, programId } = drill;
+    app.act.drillKeeper.begin({ prescription, program, programId, drawWeightLbf: app.view.kit.drawWeightLbf });
     this.drill = drill;
     app.act.setDrilling(true);
     await this.updateComplete;
@@ -288,59 +290,31 @@ export class LarkLine extends PlaceElement {
   }
 
   async #closeInterrupted({ view, act }: App, running: RunningDrill): Promise<void> {
-    const closed = closeInterrupted(
-      running,
-      view.journal.drills.find(({ id }) => id === running.recordId),
-    );
-    if (closed) await act.putDrill({ ...closed, editedAt: act.instant() });
-    await act.putRunning(undefined);
-  }
-
-  #running(snapshot: SessionSnapshot): RunningDrill | undefined {
-    if (!this.drill) return undefined;
-    const { prescription, title, programId } = this.drill;
-    return { recordId: snapshot.id, program: title, programId, prescription, snapshot, startedAt: snapshot.startedAt };
-  }
-
-  /** What the kit knows and the session does not. */
-  #completed(record: DrillRecord): DrillRecord {
-    const tool = this.drill?.prescription.tool;
-    const weight = this.app?.view.kit.drawWeightLbf;
-    const added = Math.max(0, ...(this.drill?.prescription.blocks ?? []).map(({ addedWeightLbf }) => addedWeightLbf));
-    return { ...record, tool, ...(weight === undefined || tool !== 'bow' ? {} : { onFingersLbf: weight + added }) };
+    await act.drillKeeper.close(running, storedOf(view, running));
   }
 
   readonly #onRep = (event: CustomEvent<DrillEvents['lark-rep']>): void => {
-    const running = this.#running(event.detail.snapshot);
-    if (running) void this.app?.act.writeRep(this.#completed(event.detail.record), running);
+    void this.app?.act.drillKeeper.repEnded(event.detail.record, event.detail.snapshot);
   };
 
   readonly #onChange = (event: CustomEvent<DrillEvents['lark-change']>): void => {
-    const { state: stands } = event.detail.snapshot;
-    if (stands === 'running' || stands === 'paused')
-      void this.app?.act.putRunning(this.#running(event.detail.snapshot));
+    void this.app?.act.drillKeeper.stands(event.detail.snapshot);
   };
 
   readonly #onEnd = async (event: CustomEvent<DrillEvents['lark-end']>): Promise<void> => {
     const { app } = this;
     if (!app) return;
-    const record = this.#completed(event.detail.record);
-    if (record.reps.length > 0) {
-      await app.act.putDrill(record);
-      this.finished = record;
-    } else {
-      this.said = say('line.stoppedEarly');
-    }
-    await app.act.putRunning(undefined);
+    const kept = await app.act.drillKeeper.finish(event.detail.record);
+    if (kept) this.finished = kept;
+    else this.said = say('line.stoppedEarly');
     app.act.freeDrill();
-    if (!this.finished) this.#leave(app);
+    if (!kept) this.#leave(app);
   };
 
   readonly #onAfter = async (event: CustomEvent<AfterDrill>): Promise<void> => {
     const { app, finished, drill } = this;
     if (!app || !finished || !drill) return;
-    const record: DrillRecord = { ...finished, ...event.detail, editedAt: app.act.instant() };
-    await app.act.putDrill(record);
+    const record = await app.act.drillKeeper.describe(finished, event.detail);
     void app.act.keepStored();
     const program = programOf(app, record);
     if (program) {
@@ -437,11 +411,9 @@ function drillOf({ prescription, program, programId }: RunningDrill): Drill {
   return { prescription, title: program, programId };
 }
 
-/** The snapshot, if a session can go on from it. */
-function resumable({ snapshot }: RunningDrill): SessionSnapshot | undefined {
-  const read = sessionSnapshotSchema.safeParse(snapshot);
-  if (!read.success || read.data.state === 'done' || read.data.state === 'stopped') return undefined;
-  return read.data;
+/** What was written of the record of a drill that was cut off. */
+function storedOf({ journal }: App['view'], { recordId }: RunningDrill): DrillRecord | undefined {
+  return journal.drills.find(({ id }) => id === recordId);
 }
 
 function programOf({ view }: App, record: DrillRecord): Program | undefined {

@@ -9,6 +9,7 @@ import type {
   WeekPage,
 } from '@larkhold/engine';
 import type {
+  DrillKeeper,
   Incoming,
   IntegrityReport,
   Kit,
@@ -80,8 +81,8 @@ export interface AppActions {
   takeIn(incoming: Incoming): Promise<TakenIn | undefined>;
   /** Takes back what still is as the import left it. @returns what was left; undefined where nothing could be taken back */
   takeBack(taken: TakenIn): Promise<LeftValue[] | undefined>;
-  writeRep(record: DrillRecord, running: RunningDrill): Promise<boolean>;
-  putRunning(running: RunningDrill | undefined): Promise<boolean>;
+  /** The life of today's drill on the disk. */
+  drillKeeper: DrillKeeper;
   /** Takes the one drill that may run for this tab. @returns false while another tab has it */
   takeDrill(): Promise<boolean>;
   /** Lets another tab drill. */

@@ -12,6 +12,7 @@ import {
 import {
   createBackup,
   createKit,
+  DrillKeeper,
   formatBackup,
   type Kit,
   type Persistence,
@@ -146,6 +147,15 @@ export function createAppState(around: Surroundings): AppState {
   }
 
   const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
+  const drillKeeper = new DrillKeeper(
+    {
+      putRunning: (running) => write('running', () => store.putRunning(running)),
+      writeRep: (record, running) => write('running', () => store.writeRep(record, running)),
+      endDrill: (record) => write('running', () => store.endDrill(record)),
+      putDrill: (record) => write('drills', () => store.putDrill(record)),
+    },
+    around.instant,
+  );
   const act: AppActions = {
     chooseProgram: (id) => act.changeKit({ programId: id }),
     putProgram: (program) => write('opened', () => store.putProgram(program)),
@@ -162,10 +172,12 @@ export function createAppState(around: Surroundings): AppState {
     storedJournal: () => store.journal(),
     takeIn: async (incoming) => (await attempt('fault', () => store.takeIn(incoming)))?.given,
     takeBack: async (taken) => (await attempt('fault', () => store.takeBack(taken)))?.given,
-    writeRep: (record, running) => write('running', () => store.writeRep(record, running)),
-    putRunning: (running) => write('running', () => store.putRunning(running)),
+    drillKeeper,
     takeDrill: () => drillLock.take(),
-    freeDrill: () => drillLock.free(),
+    freeDrill: () => {
+      drillLock.free();
+      void reload(); // what is left of the drill is shown as it stands now
+    },
     setDrilling(next) {
       isDrilling = next;
       if (app) show({ ...app, view: { ...app.view, isDrilling } });

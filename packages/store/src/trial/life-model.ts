@@ -61,8 +61,8 @@ export class LifeModel {
 
   #end(id: string, { reps }: DrillModel, instant: string): void {
     const closed = { reps: structuredClone(reps), isOpen: false };
-    if (reps.length > 0) this.#write((kept) => void kept.drills.set(id, structuredClone(closed)));
     this.#write((kept) => {
+      if (reps.length > 0) kept.drills.set(id, structuredClone(closed));
       kept.running = undefined;
     });
     if (reps.length > 0) {
@@ -91,8 +91,9 @@ export class LifeModel {
     askModel.gap(kept.drill);
     askModel.stop(kept.drill);
     const { id, drill } = kept;
-    if (drill.reps.length > 0) this.edit(id, { reps: drill.reps, isOpen: false }, instant);
     this.#write((one) => {
+      const closed = { reps: structuredClone(drill.reps), isOpen: false, editedAt: instant };
+      if (drill.reps.length > 0) one.drills.set(id, closed);
       one.running = undefined;
     });
   }

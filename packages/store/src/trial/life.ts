@@ -7,12 +7,11 @@ import {
   type Prescription,
   type Session,
   type SessionEvent,
-  sessionSnapshotSchema,
 } from '@larkhold/engine';
 import type { Adapter } from '../adapter.ts';
+import { cutOff, DrillKeeper } from '../drill-keeper.ts';
 import { createLocalStore, type TabChannel } from '../local-store.ts';
 import { createMemoryAdapter } from '../memory-adapter.ts';
-import type { RunningDrill } from '../running-drill.ts';
 import type { Store } from '../store.ts';
 import type { Plan } from './drill-model.ts';
 
@@ -48,7 +47,9 @@ export class Life {
   readonly #tabs = new Set<(changed: Parameters<TabChannel['tell']>[0]) => void>();
   #store: Store = this.#open();
   #session: Session | undefined;
-  #prescription: Prescription | undefined;
+  #instant = '';
+  /** The app's own keeper of drills, over the page's store. */
+  #keeper = this.#openKeeper();
   #nowMs = 0;
   #writes: Promise<unknown>[] = [];
 
@@ -57,8 +58,9 @@ export class Life {
   }
 
   begin(id: string, plan: Plan, instant: string): void {
-    this.#prescription = prescriptionOf(plan);
-    const timeline = layOut(this.#prescription);
+    const prescription = prescriptionOf(plan);
+    this.#keeper.begin({ prescription, program: 'Trial' });
+    const timeline = layOut(prescription);
     this.#walk(createSession({ timeline, program: 'Trial', startedAt: instant, newId: () => id }), instant, {
       type: 'begin',
     });
@@ -89,26 +91,29 @@ export class Life {
     this.disk.state.writesLeft = Number.POSITIVE_INFINITY;
     this.#nowMs = 7;
     this.#store = this.#open();
+    this.#keeper = this.#openKeeper();
   }
 
   /** Goes on with the drill that was cut off. */
   async goOn(instant: string): Promise<void> {
     const running = await this.#store.running();
     if (!running) return;
-    this.#prescription = running.prescription;
-    this.#walk(sessionFrom(running), instant, { type: 'gap' });
+    const { resumeFrom } = cutOff(running, undefined);
+    if (!resumeFrom) throw new TypeError('the snapshot on the disk can not be gone on from');
+    const { prescription, program } = running;
+    const { startedAt, id } = resumeFrom;
+    this.#keeper.begin({ prescription, program });
+    const timeline = layOut(prescription);
+    this.#walk(createSession({ timeline, program, startedAt, newId: () => id, resumeFrom }), instant, { type: 'gap' });
   }
 
   /** Closes the drill that was cut off. */
   async close(instant: string): Promise<void> {
     const running = await this.#store.running();
     if (!running) return;
-    const session = sessionFrom(running);
-    session.send({ type: 'gap' }, 0);
-    session.send({ type: 'stop' }, 0);
-    const record = session.record();
-    if (record.reps.length > 0) this.#write(() => this.#store.putDrill({ ...record, editedAt: instant }));
-    this.#write(() => this.#store.putRunning(undefined));
+    const stored = (await this.#store.journal()).drills.find(({ id }) => id === running.recordId);
+    this.#instant = instant;
+    this.#write(() => this.#keeper.close(running, stored));
   }
 
   /** Puts a rep right; in another tab where it is asked for. */
@@ -135,6 +140,10 @@ export class Life {
   /** The instant that removals are stamped with. */
   instant = '';
 
+  #openKeeper(): DrillKeeper {
+    return new DrillKeeper(this.#store, () => this.#instant);
+  }
+
   #open(): Store {
     let own: ((changed: Parameters<TabChannel['tell']>[0]) => void) | undefined;
     const tabs = this.#tabs;
@@ -158,7 +167,7 @@ export class Life {
     this.#step(session, instant, () => session.send(event, this.#nowMs));
   }
 
-  /** What `drill-controller` and the line do: each rep is written with the snapshot, and each new step or state. */
+  /** Hands over what the session says, as the runner's events do. */
   #step(session: Session, instant: string, move: () => void): void {
     const before = session.view();
     const repsBefore = session.record().reps.length;
@@ -166,40 +175,29 @@ export class Life {
     const view = session.view();
     const record = session.record();
     const snapshot = session.snapshot();
-    const running: RunningDrill = {
-      ...{ recordId: snapshot.id, program: 'Trial', snapshot, startedAt: snapshot.startedAt },
-      prescription: this.#prescription ?? prescriptionOf(),
-    };
     for (let count = repsBefore; count < record.reps.length; count++) {
-      this.#write(() => this.#store.writeRep(record, running));
+      this.#write(() => this.#keeper.repEnded(record, snapshot));
     }
-    const isOver = view.state === 'done' || view.state === 'stopped';
     const isNewStep = before.step?.startMs !== view.step?.startMs || before.step?.kind !== view.step?.kind;
-    if (!isOver && (isNewStep || before.state !== view.state)) this.#write(() => this.#store.putRunning(running));
-    if (isOver) this.#end(record, instant);
+    if (isNewStep || before.state !== view.state) this.#write(() => this.#keeper.stands(snapshot));
+    if (view.state === 'done' || view.state === 'stopped') this.#end(record, instant);
   }
 
   #end(record: DrillRecord, instant: string): void {
     this.#session = undefined;
-    if (record.reps.length > 0) this.#write(() => this.#store.putDrill(record));
-    this.#write(() => this.#store.putRunning(undefined));
-    if (record.reps.length > 0) this.#write(() => this.#store.putDrill({ ...record, editedAt: instant }));
+    this.#instant = instant;
+    this.#write(() => this.#keeper.finish(record));
+    if (record.reps.length > 0) this.#write(() => this.#keeper.describe(record, {}));
   }
 
   /** A refused write is told by `store.trouble`; the drill goes on. */
-  #write(work: () => Promise<void>): void {
+  #write(work: () => Promise<unknown>): void {
     this.#writes.push(work().catch(() => {}));
   }
 }
 
-function sessionFrom({ snapshot, prescription, program }: RunningDrill): Session {
-  const resumeFrom = sessionSnapshotSchema.parse(snapshot);
-  const { startedAt, id } = resumeFrom;
-  return createSession({ timeline: layOut(prescription), program, startedAt, newId: () => id, resumeFrom });
-}
-
-function prescriptionOf(plan?: Plan): Prescription {
+function prescriptionOf(plan: Plan): Prescription {
   const same = { block: 0, title: 'Holds', drill: 'holding', letDownTo: 'rest', hand: 'usual' } as const;
-  const blocks = plan ? [{ ...plan, ...same, addedWeightLbf: 0 }] : [];
+  const blocks = [{ ...plan, ...same, addedWeightLbf: 0 }];
   return { programTitle: 'Trial', date: '2026-11-25', blocks, reasons: [], cautions: [], durationMs: 0 };
 }

@@ -21,6 +21,8 @@ export const line: Readonly<Record<keyof typeof en, string>> = {
   'line.interrupted': '{title} wurde unterbrochen. {logged}',
   'line.loggedTo': 'Eingetragen ist alles bis Wiederholung {rep, number}.',
   'line.noRepEnded': 'Noch keine Wiederholung war zu Ende.',
+  'line.cutOffRep':
+    'Wiederholung {rep, number} lief gerade. Sicher gehalten wurde sie {heldMs, number, seconds}; sie zählt als unklar.',
   'line.closeIt': 'Abschließen',
   'line.goOn': 'Weitermachen',
   'line.saveAsFile': 'Diese Übung als Datei sichern',

@@ -18,6 +18,8 @@ export const line = {
   'line.interrupted': '{title} was interrupted. {logged}',
   'line.loggedTo': 'What you did up to rep {rep, number} is logged.',
   'line.noRepEnded': 'No rep had ended.',
+  'line.cutOffRep':
+    'Rep {rep, number} was under way. It is known to have been held for {heldMs, number, seconds}, and counts as unsure.',
   'line.closeIt': 'Close it',
   'line.goOn': 'Go on with it',
   'line.saveAsFile': 'Save this drill as a file',
