@@ -7,12 +7,14 @@ import {
   formatJournal,
   formatProgram,
   formatQuickLine,
+  formatSeason,
   layOut,
   parseCount,
   parseHandOver,
   parseJournal,
   parseProgram,
   parseQuickLine,
+  parseSeason,
   prescribe,
 } from '@larkhold/engine';
 import { cutOff, formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
@@ -110,6 +112,16 @@ export const readers: readonly Reader[] = [
       if (!read.ok) return refusal(read.problems);
       const again = (written: string) => formatProgram(sure(parseProgram(written)).program);
       return { ok: true, value: read.program, written: formatProgram(read.program), again };
+    },
+  },
+  {
+    name: 'season file',
+    hostile: hostileJson(fixture('season/v1-indoor-winter.season.json')),
+    read(text) {
+      const read = parseSeason(text);
+      if (!read.ok) return refusal(read.problems);
+      const again = (written: string) => formatSeason(sure(parseSeason(written)).season);
+      return { ok: true, value: read.season, written: formatSeason(read.season), again };
     },
   },
   {

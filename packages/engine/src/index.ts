@@ -94,6 +94,31 @@ export {
   type QuickBlock,
   type QuickLineProblem,
 } from './program/quick-line.ts';
+export {
+  type Due,
+  dueToday,
+  MOST_DAYS_IN_ROW,
+  type RestReason,
+  type SeasonArcher,
+  TEST_FREE_DAYS,
+  YOUNG_UNTIL_YEARS,
+} from './season/due-today.ts';
+export { findProgram } from './season/find-program.ts';
+export { formatSeason } from './season/format-season.ts';
+export { type ParsedSeason, parseSeason } from './season/parse-season.ts';
+export {
+  type Amount,
+  type ComparedDay,
+  type PlannedAgainstDone,
+  type PlannedAgainstDoneInput,
+  plannedAgainstDone,
+} from './season/planned-against-done.ts';
+export * from './season/season.ts';
+export { type Lighter, lighterOn, type Planner, type WrittenDay, writtenDay } from './season/season-day.ts';
+export { seasonJsonSchema } from './season/season-json-schema.ts';
+export { type SeasonNotice, seasonNotices } from './season/season-notices.ts';
+export { type SensibleSeasonInput, sensibleSeason } from './season/sensible-season.ts';
+export { takeDatedSessions } from './season/take-dated-sessions.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';
 export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session/session-snapshot.ts';
 export * from './session/session-view.ts';

@@ -21,15 +21,19 @@ function expected(issue: z.core.$ZodIssue): string {
     case 'invalid_value':
       return `Expected ${issue.values.map((value) => JSON.stringify(value)).join(' or ')}.`;
     case 'invalid_format':
-      return issue.format === 'uuid'
-        ? 'Expected a UUID, as 8-4-4-4-12 hexadecimal digits.'
-        : `Expected ${issue.format}.`;
+      return `Expected ${formatWords[issue.format] ?? issue.format}.`;
     case 'invalid_union':
       return 'Expected one of the forms in the program file page.';
     default:
       return issue.message.endsWith('.') ? issue.message : `${issue.message}.`;
   }
 }
+
+const formatWords: Readonly<Record<string, string>> = {
+  uuid: 'a UUID, as 8-4-4-4-12 hexadecimal digits',
+  date: 'a day that exists, such as 2026-11-25',
+  datetime: 'a day and time with its offset, such as 2026-11-25T06:30:00Z',
+};
 
 function typeWord(type: string): string {
   const words: Record<string, string> = {

@@ -1,8 +1,10 @@
+import { type FileMigration, migrateFile } from './read-placed-file.ts';
+
 /** The version of the program file that this reader writes. */
 export const programVersion = 2;
 
-/** Turns a file of one version into one of the next; it gets what a valid older file holds. */
-export type ProgramMigration = (file: Record<string, unknown>) => Record<string, unknown>;
+/** Turns a program file of one version into one of the next. */
+export type ProgramMigration = FileMigration;
 
 /** One step per version: the function at n makes n + 1 of n. Version 2 added keys and changed none. */
 export const programMigrations: Readonly<Record<number, ProgramMigration>> = { 1: (file) => file };
@@ -20,11 +22,5 @@ export function migrateProgram(
   migrations: Readonly<Record<number, ProgramMigration>> = programMigrations,
   target: number = programVersion,
 ): Record<string, unknown> {
-  let migrated = file;
-  for (let version = Number(file.version); version < target; version++) {
-    const step = migrations[version];
-    if (!step) throw new RangeError(`migrations: no step from version ${version} to ${version + 1}`);
-    migrated = { ...step(migrated), version: version + 1 };
-  }
-  return migrated;
+  return migrateFile(file, migrations, target);
 }

@@ -1,6 +1,6 @@
 import { type AnyNode, type DocumentNode, parse, type ValueNode } from '@humanwhocodes/momoa';
 import { type Problem, pointerOf } from './problem.ts';
-import { codePointName, refuseUnread } from './refuse-unread.ts';
+import { codePointName, type ReadLimits, refuseUnread } from './refuse-unread.ts';
 
 /** A place in a text, 1-based. */
 export interface Place {
@@ -17,7 +17,7 @@ export interface ReadJson {
   keyPlaceOf(path: readonly PropertyKey[]): Place;
 }
 
-/** No key of a program is nearly as long; longer ones would make every pointer below them as long. */
+/** No key of a file is nearly as long; longer ones would make every pointer below them as long. */
 const longestKey = 200;
 
 /** The place of a value, of its key, and of what it holds. */
@@ -30,12 +30,17 @@ interface Spot {
 /**
  * Reads strict JSON (RFC 8259): no comments, no trailing commas, no duplicate keys, no bare control characters.
  * @param text the file's text, without a byte order mark
+ * @param limits what the file is, and how much of it is read
  * @returns the value with its places, or the problems of the text
  */
-export function readJson(text: string): { ok: true; json: ReadJson } | { ok: false; problems: Problem[] } {
+export function readJson(
+  text: string,
+  limits: ReadLimits,
+): { ok: true; json: ReadJson } | { ok: false; problems: Problem[] } {
   const start: Place = { line: 1, column: 1 };
-  if (text.trim() === '') return refuse('The file is empty. A program file is JSON text that begins with {.', start);
-  const unread = refuseUnread(text);
+  if (text.trim() === '')
+    return refuse(`The file is empty. A ${limits.thing} file is JSON text that begins with {.`, start);
+  const unread = refuseUnread(text, limits);
   if (unread) return { ok: false, problems: [unread] };
   let document: DocumentNode;
   try {
@@ -74,7 +79,7 @@ function collect(root: ValueNode): { ok: true; json: ReadJson } | { ok: false; p
           const name = member.name.type === 'String' ? member.name.value : member.name.name;
           const keyPlace = startOf(member.name);
           if (name.length > longestKey) {
-            const message = `This key is ${name.length} characters long; no key of a program is. Remove it.`;
+            const message = `This key is ${name.length} characters long; no key of such a file is. Remove it.`;
             problems.push({ pointer: pointerOf(path), ...keyPlace, message });
             continue;
           }

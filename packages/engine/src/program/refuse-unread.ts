@@ -1,20 +1,26 @@
 import type { Problem } from './problem.ts';
 
-/** Deeper than any program nests. */
+/** Deeper than any file of ours nests. */
 const deepest = 40;
 
-/** More commas than a program has: one as large as the schema allows has fewer than 4400. */
-const mostCommas = 4500;
+/** How much of a text is read. */
+export interface ReadLimits {
+  /** What the file is, in a word: 'program'. */
+  thing: string;
+  /** More commas than such a file has. */
+  mostCommas: number;
+}
 
-/** Longer between its quotes than any text of a program: one of 4000 characters, each written as a six-character escape. */
+/** Longer between its quotes than any text of a file: one of 4000 characters, each written as a six-character escape. */
 const longestText = 24_000;
 
 /**
  * What makes a text not worth parsing, found in one pass: so that no file, however hostile, takes long or exhausts the stack.
  * @param text the file's text
+ * @param limits what the file is, and how much of it is read
  * @returns why it is refused unread, with the place, or nothing
  */
-export function refuseUnread(text: string): Problem | undefined {
+export function refuseUnread(text: string, { thing, mostCommas }: ReadLimits): Problem | undefined {
   let depth = 0;
   let commas = 0;
   let inString = false;
@@ -27,7 +33,7 @@ export function refuseUnread(text: string): Problem | undefined {
       if (code === backslash) at++;
       else if (code === quote) inString = false;
       if (at - opened > longestText) {
-        const message = `This text is longer than ${longestText} characters; no text of a program is. The file was not read.`;
+        const message = `This text is longer than ${longestText} characters; no text of a ${thing} is. The file was not read.`;
         return refuse(text, opened, message);
       }
     } else if (code === quote) {
@@ -35,10 +41,14 @@ export function refuseUnread(text: string): Problem | undefined {
       opened = at;
     } else if (code === openBrace || code === openBracket) {
       if (++depth > deepest)
-        return refuse(text, at, `The file nests more than ${deepest} levels deep; a program needs fewer.`);
+        return refuse(text, at, `The file nests more than ${deepest} levels deep; a ${thing} needs fewer.`);
     } else if (code === closeBrace || code === closeBracket) depth--;
     else if (code === comma && ++commas > mostCommas) {
-      return refuse(text, at, `The file holds more than ${mostCommas} values; a program holds fewer. It was not read.`);
+      return refuse(
+        text,
+        at,
+        `The file holds more than ${mostCommas} values; a ${thing} holds fewer. It was not read.`,
+      );
     }
   }
   return undefined;

@@ -1,0 +1,50 @@
+import type { RuleBreak } from '../program/program-rules.ts';
+import { dayNumber } from '../units/calendar-day.ts';
+import type { Season } from './season.ts';
+
+/** The longest stretch that one answer of a coach speaks of, days: two months. */
+const mostDatedDays = 62;
+
+/**
+ * The rules of a season that no single key shows: a stretch ends after it begins, and a day is named once.
+ * @param season what the schema accepts
+ * @returns every rule it breaks, with the path of the value to change
+ */
+export function checkSeason({ blocks, competitions, restDays, dated }: Season): RuleBreak[] {
+  const breaks: RuleBreak[] = [];
+  const notBefore = (first: string, last: string, path: RuleBreak['path']) => {
+    if (last < first)
+      breaks.push({ path, message: `Expected ${first} or later. Found ${last}: it would end before it begins.` });
+  };
+  blocks.forEach(({ weeks, lighterWeeks }, index) => {
+    lighterWeeks.forEach((week, at) => {
+      const path = ['blocks', index, 'lighterWeeks', at];
+      if (week > weeks)
+        breaks.push({ path, message: `Expected at most ${weeks}, for the block has ${weeks} weeks. Found ${week}.` });
+      if (lighterWeeks.indexOf(week) < at) breaks.push({ path, message: `Week ${week} is named twice. Keep one.` });
+    });
+  });
+  competitions.forEach(({ day, lastDay = day }, index) => {
+    notBefore(day, lastDay, ['competitions', index, 'lastDay']);
+  });
+  restDays.forEach(({ from, to }, index) => {
+    notBefore(from, to, ['restDays', index, 'to']);
+  });
+  dated.forEach(({ from, to, sessions }, index) => {
+    const path = ['dated', index];
+    notBefore(from, to, [...path, 'to']);
+    const days = dayNumber(to) - dayNumber(from) + 1;
+    if (days > mostDatedDays)
+      breaks.push({ path: [...path, 'to'], message: `Expected at most ${mostDatedDays} days. Found ${days}.` });
+    const seen = new Set<string>();
+    sessions.forEach(({ day }, at) => {
+      const where = [...path, 'sessions', at, 'day'];
+      if (day < from || day > to)
+        breaks.push({ path: where, message: `Expected a day from ${from} to ${to}. Found ${day}.` });
+      if (seen.has(day))
+        breaks.push({ path: where, message: `${day} is named twice. Write its programs in one session.` });
+      seen.add(day);
+    });
+  });
+  return breaks;
+}
