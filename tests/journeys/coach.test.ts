@@ -67,7 +67,7 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   const before = await journalOf(archer);
   await archer.give('Open a backup, journal or answer', 'answer.json', withOtherRecords(answered));
   await archer.page.getByRole('button', { name: 'Keep the comment on the week’s page' }).click();
-  await archer.page.getByRole('button', { name: 'Take on Short and steady' }).click();
+  await archer.page.getByRole('button', { name: 'Add Short and steady to the rack' }).click();
   await archer.page.getByText("Short and steady is in the rack, and today's.").waitFor();
   await archer.page.getByText('Coach Ode: Shorter holds this week.').first().waitFor();
   const after = await journalOf(archer);

@@ -37,8 +37,8 @@ function journalOf(text: string): Journal {
 
 async function takeIn({ page, give }: Device, name: string, text: string): Promise<void> {
   await give(FIELD, name, text);
-  await page.getByRole('button', { name: 'Take it in' }).click();
-  await page.getByText(`${name} was taken in.`).waitFor();
+  await page.getByRole('button', { name: 'Restore' }).click();
+  await page.getByText(`${name} was restored.`).waitFor();
 }
 
 describe.concurrent('journals as files', () => {
@@ -67,8 +67,8 @@ describe.concurrent('journals as files', () => {
     const [ofPhone, ofTablet] = [await saveJournal(phone), await saveJournal(tablet)];
     await phone.give(FIELD, 'tablet.journal.json', ofTablet);
     await phone.page.getByText('2 new, 0 changed, 0 the same.').waitFor();
-    await phone.page.getByRole('button', { name: 'Take it in' }).click();
-    await phone.page.getByText('was taken in').waitFor();
+    await phone.page.getByRole('button', { name: 'Restore' }).click();
+    await phone.page.getByText('was restored').waitFor();
     await takeIn(tablet, 'phone.journal.json', ofPhone);
 
     const both = journalOf(await saveJournal(phone));
@@ -90,11 +90,11 @@ describe.concurrent('journals as files', () => {
     await tablet.page.getByLabel('Good', { exact: true }).check();
     const later = await saveJournal(tablet);
     await tablet.give(FIELD, 'earlier.journal.json', earlier);
-    await tablet.page.getByText('1 newer here: kept as they are.').waitFor();
+    await tablet.page.getByText('1 is newer here and stays as it is.').waitFor();
     await tablet.page.getByText('written on both sides').click();
-    await tablet.page.getByText(/what is here stands. Left out: 12\sarrows/).waitFor();
-    await tablet.page.getByRole('button', { name: 'Take it in' }).click();
-    await tablet.page.getByText('was taken in').waitFor();
+    await tablet.page.getByText(/what is here is kept. Left out: 12\sarrows/).waitFor();
+    await tablet.page.getByRole('button', { name: 'Restore' }).click();
+    await tablet.page.getByText('was restored').waitFor();
     await takeIn(phone, 'later.journal.json', later);
     const settled = journalOf(await saveJournal(phone));
     expect(settled).toEqual(journalOf(await saveJournal(tablet)));
@@ -103,7 +103,7 @@ describe.concurrent('journals as files', () => {
     await tablet.close();
   });
 
-  test('what was taken in can be undone, and a bad file changes nothing', async () => {
+  test('what was restored can be undone, and a bad file changes nothing', async () => {
     const device = await openDevice(browser, inject('address'));
     await device.go('#/week');
     await takeIn(device, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));

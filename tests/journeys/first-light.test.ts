@@ -99,7 +99,7 @@ describe('first light', () => {
 
     // A wrong outcome is put right in one press, and today follows.
     await reps.first().getByRole('button', { name: 'Held' }).click();
-    await page.getByText('Put right.').waitFor();
+    await page.getByText('Corrected.').waitFor();
     await page.goto(`${page.url().split('#')[0]}#/line`);
     await page.getByText(/hold 3 s to 4 s, because of 1 clean session/).waitFor();
     expect(faults).toEqual([]);

@@ -109,7 +109,7 @@ describe.concurrent('by keyboard alone', { timeout: 240_000 }, () => {
     await tabAndPress(page, 'See it in the journal');
     await page.getByRole('heading', { name: 'Journal' }).waitFor();
     await tabAndPress(page, 'Held');
-    await page.getByText('Put right.').waitFor();
+    await page.getByText('Corrected.').waitFor();
     await tabAndPress(page, /^(Undo|Take it back)/);
     expect(faults).toEqual([]);
     await leave();

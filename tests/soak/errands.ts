@@ -71,8 +71,8 @@ export async function takeIn(life: Life, isUndone: boolean): Promise<void> {
   await browser.go('#/week');
   const { page } = browser;
   await dropFile(page, text);
-  await page.locator('file-in').getByRole('button', { name: 'Take it in' }).click();
-  await page.getByText('other.json was taken in.').waitFor();
+  await page.locator('file-in').getByRole('button', { name: 'Restore' }).click();
+  await page.getByText('other.json was restored.').waitFor();
   if (isUndone) {
     await page.locator('file-in').getByRole('button', { name: 'Undo' }).click();
     await page.getByText('Undone: everything is as it was before.').waitFor();

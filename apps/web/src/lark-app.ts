@@ -125,7 +125,7 @@ export class LarkApp extends LitElement {
           ? html`<div class="notice banner refusal" role="alert">
         <p>${view.refusal.message}</p>
         <div class="row">
-          ${view.refusal.thing === 'fault' ? html`<button @click=${() => act.saveBackup()}>Save everything as a file</button>` : nothing}
+          ${view.refusal.thing === 'fault' ? html`<button @click=${() => act.saveBackup()}>${say('app.saveEverything')}</button>` : nothing}
           <button @click=${act.dismissRefusal}>Close</button>
         </div>
       </div>`

@@ -91,9 +91,9 @@ export class LarkDrillEntry extends PlaceElement {
           <span class="dim small"
             >${[
               time,
-              record.effort === undefined ? '' : `effort ${record.effort} of 10`,
-              record.pain ? 'pain' : '',
-              record.open ? 'not closed' : '',
+              record.effort === undefined ? '' : say('journal.effortOf', { effort: record.effort }),
+              record.pain ? say('journal.pain') : '',
+              record.open ? say('journal.notClosed') : '',
             ]
               .filter((part) => part !== '')
               .join(' · ')}</span
@@ -109,7 +109,7 @@ export class LarkDrillEntry extends PlaceElement {
     const units = this.app?.view.kit.units ?? 'metric';
     return html`${
       this.uncorrected
-        ? html`<div class="row undo" role="status"><span>Put right.</span><button @click=${this.#undo}>Undo</button></div>`
+        ? html`<div class="row undo" role="status"><span>${say('journal.corrected')}</span><button @click=${this.#undo}>${say('journal.undo')}</button></div>`
         : nothing
     }
       <lark-hold-ribbon
@@ -124,11 +124,11 @@ export class LarkDrillEntry extends PlaceElement {
       <ol class="reps">
         ${record.reps.map((rep, index) => (index === this.picked || !isAsAsked(rep) ? this.#rep(record, rep, index) : nothing))}
       </ol>
-      ${record.onFingersLbf === undefined ? nothing : html`<p class="dim small">On the fingers: ${formatWeight(record.onFingersLbf, units)}</p>`}
+      ${record.onFingersLbf === undefined ? nothing : html`<p class="dim small">${say('journal.onFingers', { weight: formatWeight(record.onFingersLbf, units) })}</p>`}
       <fieldset>
-        <legend>Effort, 0 to 10</legend>
+        <legend>${say('journal.effortScale')}</legend>
         <select
-          aria-label="Effort"
+          aria-label=${say('journal.effort')}
           .value=${record.effort === undefined ? '' : String(record.effort)}
           @change=${(event: Event) => {
             if (event.target instanceof HTMLSelectElement) {
@@ -136,7 +136,7 @@ export class LarkDrillEntry extends PlaceElement {
             }
           }}
         >
-          <option value="" ?selected=${record.effort === undefined}>not said</option>
+          <option value="" ?selected=${record.effort === undefined}>${say('journal.notSaid')}</option>
           ${Array.from({ length: 11 }, (_, effort) => html`<option value=${effort} ?selected=${record.effort === effort}>${effort}</option>`)}
         </select>
       </fieldset>
@@ -147,10 +147,10 @@ export class LarkDrillEntry extends PlaceElement {
           @change=${(event: Event) => {
             if (event.target instanceof HTMLInputElement) this.#put({ ...record, pain: event.target.checked });
           }}
-        />There was pain
+        />${say('journal.hadPain')}
       </label>
       <label class="note"
-        ><span class="label">Note</span>
+        ><span class="label">${say('journal.note')}</span>
         <textarea
           maxlength="4000"
           .value=${record.note ?? ''}
@@ -163,7 +163,7 @@ export class LarkDrillEntry extends PlaceElement {
         ></textarea>
       </label>
       <div class="row end">
-        <button class="quiet" @click=${() => this.#remove(record)}>Remove this drill</button>
+        <button class="quiet" @click=${() => this.#remove(record)}>${say('journal.removeDrill')}</button>
       </div>`;
   }
 

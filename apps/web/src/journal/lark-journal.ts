@@ -1,6 +1,6 @@
 import type { DrillRecord } from '@larkhold/engine';
 import { DEMO_PREFIX } from '@larkhold/engine';
-import { formatDayFrom } from '@larkhold/words';
+import { formatDayFrom, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
@@ -71,25 +71,25 @@ export class LarkJournal extends PlaceElement {
     const shown = days.slice(0, Math.max(this.daysShown, opened + 1));
     const hasDemo = journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<header>
-        <h1>Journal</h1>
-        <a class="button" href="#/week">This week</a>
-        <a class="button" href="#/trends">Trends</a>
-        <a class="button" href="#/milestones">Milestones</a>
-        <button @click=${() => saveJournal(app)}>Save as a file</button>
+        <h1>${say('journal.journal')}</h1>
+        <a class="button" href="#/week">${say('journal.thisWeek')}</a>
+        <a class="button" href="#/trends">${say('journal.trends')}</a>
+        <a class="button" href="#/milestones">${say('journal.milestones')}</a>
+        <button @click=${() => saveJournal(app)}>${say('journal.saveFile')}</button>
       </header>
       ${
         hasDemo
           ? html`<div class="notice">
-              <p>The demo journal is in here: half a year of an invented archer.</p>
-              <button @click=${() => app.act.removeDemo()}>Remove the demo journal</button>
+              <p>${say('journal.demoIn')}</p>
+              <button @click=${() => app.act.removeDemo()}>${say('journal.removeDemo')}</button>
             </div>`
           : nothing
       }
       ${
         this.removed
           ? html`<div class="notice" role="status">
-              <p>Removed: ${this.removed.program}.</p>
-              <button @click=${this.#bringBack}>Undo</button>
+              <p>${say('journal.removed', { title: this.removed.program })}</p>
+              <button @click=${this.#bringBack}>${say('journal.undo')}</button>
             </div>`
           : nothing
       }
@@ -116,7 +116,7 @@ export class LarkJournal extends PlaceElement {
                   this.daysShown = shown.length + DAYS_SHOWN;
                 }}
               >
-                Earlier days
+                ${say('journal.earlier')}
               </button>
             </div>`
           : nothing
@@ -124,15 +124,15 @@ export class LarkJournal extends PlaceElement {
   }
 
   #empty({ act }: App) {
-    return html`<h1>Journal</h1>
+    return html`<h1>${say('journal.journal')}</h1>
       <div class="empty">
-        <p>Nothing yet. Every hold you do is written here by itself, and tomorrow's numbers come from it.</p>
+        <p>${say('journal.empty')}</p>
         <div class="row">
-          <a class="button" href=${hrefOf('line')}>To the line</a>
-          <a class="button" href="#/week">Write down a day</a>
-          <button @click=${() => act.loadDemo()}>Load a demo journal</button>
+          <a class="button" href=${hrefOf('line')}>${say('journal.toLine')}</a>
+          <a class="button" href="#/week">${say('journal.writeDay')}</a>
+          <button @click=${() => act.loadDemo()}>${say('journal.loadDemo')}</button>
         </div>
-        <p class="dim small">The demo is half a year of an invented archer. It can be removed again.</p>
+        <p class="dim small">${say('journal.demoAbout')}</p>
       </div>`;
   }
 

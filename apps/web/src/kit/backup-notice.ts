@@ -1,4 +1,4 @@
-import { formatCounted } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -40,17 +40,17 @@ export class BackupNotice extends PlaceElement {
     const end = this.tried?.end;
     if (end === undefined || end === 'saved') return nothing;
     const words = {
-      'not allowed': 'A backup is due. The browser asks once more before it writes to your folder.',
-      'no folder': 'A backup is due, and no folder is chosen on this device.',
-      failed: 'The backup could not be written to your folder. Is the folder there, and is there room?',
+      'not allowed': say('backup.mayAsk'),
+      'no folder': say('backup.noFolder'),
+      failed: say('backup.failed'),
     };
     return html`<div class="notice" role="status">
       <p>${words[end]}</p>
       <div class="row">
         ${
           end === 'no folder'
-            ? html`<a class="button" href="#/kit">Choose one in the kit</a>`
-            : html`<button @click=${() => this.#save(app, true)}>Save the backup</button>`
+            ? html`<a class="button" href="#/kit">${say('backup.choose')}</a>`
+            : html`<button @click=${() => this.#save(app, true)}>${say('backup.save')}</button>`
         }
         ${end === 'not allowed' ? nothing : this.#asFile(app)} ${this.#notNow(app)}
       </div>
@@ -60,13 +60,13 @@ export class BackupNotice extends PlaceElement {
   #reminder(app: App) {
     const days = daysSince(app.view.kit.backup.lastAt, app.act.instant());
     return html`<div class="notice" role="status">
-      <p>A backup is due: ${days === undefined || days < 0 ? 'there is none yet.' : `the last one is ${formatCounted(days, 'day')} old.`}</p>
+      <p>${days === undefined || days < 0 ? say('backup.dueNone') : say('backup.due', { days })}</p>
       <div class="row">${this.#asFile(app)} ${this.#notNow(app)}</div>
     </div>`;
   }
 
   #asFile({ act }: App) {
-    return html`<button @click=${() => act.saveBackup()}>Save everything as a file</button>`;
+    return html`<button @click=${() => act.saveBackup()}>${say('backup.saveAll')}</button>`;
   }
 
   #notNow({ view }: App) {
@@ -76,7 +76,7 @@ export class BackupNotice extends PlaceElement {
         this.putOffOn = view.today;
       }}
     >
-      Not now
+      ${say('backup.notNow')}
     </button>`;
   }
 

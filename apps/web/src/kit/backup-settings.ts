@@ -1,24 +1,24 @@
 import { choiceOf, tickOf } from '@larkhold/ui';
-import { formatCounted, formatDay } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import { kitStyles } from './kit-styles.ts';
 
-const spans: Readonly<Record<string, string>> = {
-  off: 'Off',
-  '1': 'Every day',
-  '7': 'Every week',
-  '14': 'Every two weeks',
-  '30': 'Every 30 days',
-};
+const spansOf = (): Record<string, string> => ({
+  off: say('backup.off'),
+  '1': say('backup.everyDay'),
+  '7': say('backup.everyWeek'),
+  '14': say('backup.everyTwoWeeks'),
+  '30': say('backup.everyDays', { days: 30 }),
+});
 
 const endWords = {
-  saved: 'The backup is in the folder.',
-  'not allowed': 'The browser did not allow it: nothing was written.',
-  'no folder': 'No folder is chosen on this device.',
-  failed: 'The backup could not be written. Is the folder there, and is there room?',
+  saved: 'backup.isWritten',
+  'not allowed': 'backup.notAllowed',
+  'no folder': 'backup.noFolderHere',
+  failed: 'backup.notWritten',
 } as const;
 
 /** How often a backup is made, and where it goes. Off until asked for. */
@@ -45,16 +45,17 @@ export class BackupSettings extends PlaceElement {
     const { backup } = app.view.kit;
     const { everyDays, lastAt } = backup;
     const value = everyDays === undefined ? 'off' : String(everyDays);
-    const options = value in spans ? spans : { ...spans, [value]: `Every ${formatCounted(everyDays ?? 0, 'day')}` };
+    const spans = spansOf();
+    const options = value in spans ? spans : { ...spans, [value]: say('backup.everyDays', { days: everyDays ?? 0 }) };
     return html`<section aria-labelledby="backup">
-      <h2 id="backup">Backup</h2>
+      <h2 id="backup">${say('backup.heading')}</h2>
       <div class="fields">
-        ${choiceOf('How often', value, options, (choice) =>
+        ${choiceOf(say('backup.howOften'), value, options, (choice) =>
           this.#change(app, { everyDays: choice === 'off' ? undefined : Number(choice) }),
         )}
       </div>
       ${everyDays === undefined ? nothing : this.#folder(app)}
-      <p class="dim small">${lastAt === undefined ? 'No backup was made yet.' : `The last backup was made on ${formatDay(lastAt.slice(0, 10), 'year')}.`}</p>
+      <p class="dim small">${lastAt === undefined ? say('backup.none') : say('backup.last', { day: lastAt.slice(0, 10) })}</p>
       <p role="status">${this.said}</p>
     </section>`;
   }
@@ -62,20 +63,18 @@ export class BackupSettings extends PlaceElement {
   #folder(app: App) {
     const { folderBackup } = app.act;
     if (!folderBackup) {
-      return html`<p>This browser cannot write to a folder by itself. You are reminded instead, and save the file yourself.</p>`;
+      return html`<p>${say('backup.cannot')}</p>`;
     }
     const { toFolder } = app.view.kit.backup;
-    return html`${tickOf('Write it into a folder by itself', toFolder, (isOn) =>
-      isOn ? this.#choose(app) : this.#forget(app),
-    )}
+    return html`${tickOf(say('backup.byItself'), toFolder, (isOn) => (isOn ? this.#choose(app) : this.#forget(app)))}
     ${
       toFolder
-        ? html`<p>${this.folderName === undefined ? 'No folder is chosen on this device.' : `Folder: ${this.folderName}. The last ten backups of this device stay in it.`}</p>
+        ? html`<p>${this.folderName === undefined ? say('backup.noFolderHere') : say('backup.folder', { folder: this.folderName ?? '' })}</p>
             <div class="row">
-              ${this.folderName === undefined ? nothing : html`<button @click=${() => this.#saveNow(app)}>Save a backup now</button>`}
-              <button @click=${() => this.#choose(app)}>${this.folderName === undefined ? 'Choose a folder' : 'Choose another folder'}</button>
+              ${this.folderName === undefined ? nothing : html`<button @click=${() => this.#saveNow(app)}>${say('backup.saveNow')}</button>`}
+              <button @click=${() => this.#choose(app)}>${this.folderName === undefined ? 'Choose a folder' : say('backup.another')}</button>
             </div>`
-        : html`<p class="dim small">Without a folder you are reminded, and save the file yourself.</p>`
+        : html`<p class="dim small">${say('backup.without')}</p>`
     }`;
   }
 
@@ -98,7 +97,7 @@ export class BackupSettings extends PlaceElement {
   }
 
   async #saveNow({ act }: App): Promise<void> {
-    this.said = endWords[await act.saveToFolder(true)];
+    this.said = say(endWords[await act.saveToFolder(true)]);
   }
 
   async #change({ act }: App, changes: Partial<App['view']['kit']['backup']>): Promise<void> {

@@ -58,7 +58,7 @@ test('distance and mirror: the whole way counts, and a number that cannot be rea
   // ISO 9241-3, 20 minutes of arc: 5.818 thousandths of 6.5 m are 37.8 mm.
   await expect.poll(() => root.querySelector('.legible')?.textContent).toContain('38 mm');
   await state.app!.act.changeKit({ viewing: { ...kit().viewing, mirrorToScreenM: 20 } });
-  await expect.poll(warning).toContain('too small for 20.5 m');
+  await expect.poll(warning).toContain('too small for 20.5\u00a0m');
   expect(warning()).toContain('by the mirror');
 });
 

@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -43,13 +44,13 @@ export class LarkCardSize extends PlaceElement {
   override render() {
     const px = this.#px;
     return html`<details>
-      <summary>How large this screen is: ${this.isMeasured ? 'measured' : 'not measured'}</summary>
+      <summary>${say('kit.screenSize', { measured: this.isMeasured ? 'yes' : 'other' })}</summary>
       <p class="dim small">
-        Hold the short side of a bank card against the bar, and make the bar as long as that side.
+        ${say('kit.holdCard')}
       </p>
       <svg width=${px} height="24" aria-hidden="true"><rect width=${px} height="24"></rect></svg>
       <label
-        >Length of the bar
+        >${say('kit.barLength')}
         <input
           type="range"
           min=${LEAST_PX}
@@ -62,8 +63,8 @@ export class LarkCardSize extends PlaceElement {
         />
       </label>
       <div class="row">
-        <button @click=${() => this.#tell(CARD_SIDE_MM / this.#px)}>It is as long as the card</button>
-        ${this.isMeasured ? html`<button class="quiet" @click=${() => this.#tell(null)}>Take the measure back</button>` : nothing}
+        <button @click=${() => this.#tell(CARD_SIDE_MM / this.#px)}>${say('kit.asLong')}</button>
+        ${this.isMeasured ? html`<button class="quiet" @click=${() => this.#tell(null)}>${say('kit.takeBack')}</button>` : nothing}
       </div>
     </details>`;
   }

@@ -1,18 +1,23 @@
 import type { IntegrityReport } from '@larkhold/store';
+import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { reportWords } from './report-words.ts';
 
-const tableWords: Readonly<Record<string, string>> = {
-  programs: 'Program',
-  drills: 'Drill',
-  days: 'Day',
-  weeks: 'Week page',
-  notes: 'Note',
-  milestones: 'Milestone',
-  single: 'Setting',
-};
+const tableWords = {
+  programs: 'report.oneProgram',
+  drills: 'report.oneDrill',
+  days: 'report.oneDay',
+  weeks: 'report.oneWeek',
+  notes: 'report.oneNote',
+  milestones: 'report.oneMilestone',
+  single: 'report.oneSetting',
+} as const;
+
+function tableWord(table: string): string {
+  return table in tableWords ? say(tableWords[table as keyof typeof tableWords]) : table;
+}
 
 /** Checks what is kept, on a press, and says what was found. */
 @customElement('lark-integrity')
@@ -24,8 +29,8 @@ export class LarkIntegrity extends PlaceElement {
     const { app, report } = this;
     if (!app) return nothing;
     return html`<div class="row">
-        <button @click=${this.#check}>Check what is kept</button>
-        <button class="quiet" @click=${this.#dump}>Save all that is on the disk, as it is</button>
+        <button @click=${this.#check}>${say('kit.check')}</button>
+        <button class="quiet" @click=${this.#dump}>${say('kit.saveRaw')}</button>
       </div>
       <div role="status">
         ${report ? reportWords(report).map((words) => html`<p>${words}</p>`) : nothing} ${this.said ? html`<p>${this.said}</p>` : nothing}
@@ -33,7 +38,7 @@ export class LarkIntegrity extends PlaceElement {
       ${
         report && report.setAside.length > 0
           ? html`<ul>
-            ${report.setAside.map(({ table, key, message }) => html`<li>${tableWords[table] ?? table} ${key}: ${message}</li>`)}
+            ${report.setAside.map(({ table, key, message }) => html`<li>${say('kit.valueAt', { table: tableWord(table), key, message })}</li>`)}
           </ul>`
           : nothing
       }`;

@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import '@larkhold/runner';
 import { createKit, type Kit } from '@larkhold/store';
 import { tickOf } from '@larkhold/ui';
@@ -8,12 +9,12 @@ import { pressSourcesOf } from '../shell/press-sources-of.ts';
 import { kitStyles } from './kit-styles.ts';
 
 const actions = {
-  begin: 'Begin',
-  letDownNow: 'Let down now',
-  pause: 'Pause or resume',
-  skipRep: 'Skip a rep',
-  moreRest: 'More rest',
-  stop: 'Stop',
+  begin: 'kit.actionBegin',
+  letDownNow: 'kit.actionLetDownNow',
+  pause: 'kit.actionPause',
+  skipRep: 'kit.actionSkipRep',
+  moreRest: 'kit.actionMoreRest',
+  stop: 'kit.actionStop',
 } as const satisfies Record<keyof Kit['keys'], string>;
 type Action = keyof Kit['keys'];
 
@@ -32,21 +33,20 @@ export class LarkKitControls extends PlaceElement {
       app.act.changeKit(({ listens }) => ({ listens: { ...listens, ...changes } }));
     const sources = pressSourcesOf(kit.listens, 'Larkhold');
     return html`<section aria-labelledby="controls">
-      <h2 id="controls">Controls</h2>
+      <h2 id="controls">${say('kit.controls')}</h2>
       <p class="dim">
-        Most pedals and page turners send keys. Learn takes up what you press, Try shows what it hears. While the bow is drawn, the space bar lets
-        down; Escape always asks whether to stop.
+        ${say('kit.controlsAbout')}
       </p>
-      ${tickOf('Gamepad buttons', kit.listens.gamepad, (gamepad) => change({ gamepad }))}
-      ${tickOf('Headset buttons', kit.listens.headset, (headset) => change({ headset }))}
-      ${tickOf('Claps and loud clicks, by the microphone', kit.listens.microphone, (microphone) => change({ microphone }))}
+      ${tickOf(say('kit.gamepad'), kit.listens.gamepad, (gamepad) => change({ gamepad }))}
+      ${tickOf(say('kit.headset'), kit.listens.headset, (headset) => change({ headset }))}
+      ${tickOf(say('kit.claps'), kit.listens.microphone, (microphone) => change({ microphone }))}
       <p class="dim small">
-        The microphone is on only in a drill, in the questions after it, and while you learn or try here. Its sound is processed on this device only and never stored.
+        ${say('kit.microphoneAbout')}
       </p>
       <div class="learns">
         ${(Object.keys(actions) as Action[]).map(
           (action) => html`<lark-learn
-            .label=${actions[action]}
+            .label=${say(actions[action])}
             .codes=${kit.keys[action]}
             .sources=${sources}
             .theme=${kit.theme}
@@ -64,7 +64,7 @@ export class LarkKitControls extends PlaceElement {
             this.said = 'The keys are as they were at first.';
           }}
         >
-          Set the keys back
+          ${say('kit.keysBack')}
         </button>
         <p role="status">${this.said}</p>
       </div>

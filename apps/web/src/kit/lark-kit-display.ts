@@ -1,7 +1,7 @@
 import { characterHeightMm, digitLegibility, EASY_ARC_MINUTES, sightPathM } from '@larkhold/runner';
 import type { Kit } from '@larkhold/store';
 import { choiceOf } from '@larkhold/ui';
-import { formatDistance } from '@larkhold/words';
+import { formatDistance, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -41,21 +41,21 @@ export class LarkKitDisplay extends PlaceElement {
     const change = (changes: Partial<Kit['viewing']>) =>
       app.act.changeKit((now) => ({ viewing: { ...now.viewing, ...changes } }));
     return html`<section aria-labelledby="display">
-      <h2 id="display">Display</h2>
+      <h2 id="display">${say('kit.display')}</h2>
       <div class="fields">
-        ${choiceOf('Ground', theme, { system: 'As the device', dark: 'Dark', light: 'Paper', contrast: 'High contrast' }, (ground) => app.act.changeKit({ theme: ground }))}
-        ${choiceOf('Weeks begin on', kit.weekStart, { monday: 'Monday', sunday: 'Sunday', saturday: 'Saturday' }, (weekStart) => app.act.changeKit({ weekStart }))}
+        ${choiceOf(say('kit.ground'), theme, { system: say('kit.asDevice'), dark: say('kit.dark'), light: say('kit.light'), contrast: say('kit.contrast') }, (ground) => app.act.changeKit({ theme: ground }))}
+        ${choiceOf(say('kit.weekStart'), kit.weekStart, { monday: say('kit.monday'), sunday: say('kit.sunday'), saturday: say('kit.saturday') }, (weekStart) => app.act.changeKit({ weekStart }))}
         ${this.#distance(
           viewing.byMirror
-            ? `From you to the mirror, ${formatDistance(viewing.distanceM, units)}`
-            : `Seen from ${formatDistance(viewing.distanceM, units)}`,
+            ? say('kit.toMirror', { distance: formatDistance(viewing.distanceM, units) })
+            : say('kit.seenFrom', { distance: formatDistance(viewing.distanceM, units) }),
           viewing.distanceM,
           (distanceM) => change({ distanceM }),
         )}
         ${
           viewing.byMirror
             ? this.#distance(
-                `From the mirror to the screen, ${formatDistance(viewing.mirrorToScreenM, units)}`,
+                say('kit.fromMirror', { distance: formatDistance(viewing.mirrorToScreenM, units) }),
                 viewing.mirrorToScreenM,
                 (mirrorToScreenM) => change({ mirrorToScreenM }),
               )
@@ -63,9 +63,9 @@ export class LarkKitDisplay extends PlaceElement {
         }
       </div>
       ${this.#legible(kit)}
-      ${tickOf('I look at it in a mirror', viewing.byMirror, (byMirror) => change({ byMirror, flipped: byMirror }))}
-      ${tickOf('Turn the picture over', viewing.flipped, (flipped) => change({ flipped }))}
-      ${tickOf('Take the whole screen in a drill', kit.fullScreen, (fullScreen) => app.act.changeKit({ fullScreen }))}
+      ${tickOf(say('kit.byMirror'), viewing.byMirror, (byMirror) => change({ byMirror, flipped: byMirror }))}
+      ${tickOf(say('kit.flip'), viewing.flipped, (flipped) => change({ flipped }))}
+      ${tickOf(say('kit.fullScreen'), kit.fullScreen, (fullScreen) => app.act.changeKit({ fullScreen }))}
       <lark-card-size
         .pixelMm=${pixelMmOf(kit)}
         .isMeasured=${kit.pixelMm !== undefined}
@@ -78,7 +78,7 @@ export class LarkKitDisplay extends PlaceElement {
     const sight = sightOf(kit);
     const neededMm = Math.ceil(characterHeightMm(sightPathM(sight), EASY_ARC_MINUTES));
     const warning = this.digitPx ? digitLegibility(sight, this.digitPx, pixelMmOf(kit)).warning : undefined;
-    return html`<p class="dim small legible">Digits that read well there are ${neededMm} mm high or more.</p>
+    return html`<p class="dim small legible">${say('kit.digits', { mm: String(neededMm) })}</p>
       <p class="warning" role="status">${warning ?? ''}</p>`;
   }
 

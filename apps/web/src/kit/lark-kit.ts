@@ -1,6 +1,6 @@
 import type { CueKind } from '@larkhold/engine';
 import { DEMO_PREFIX } from '@larkhold/engine';
-import { formatLength, formatShare, formatWeight, toCentimetres, toInches } from '@larkhold/words';
+import { formatLength, formatWeight, say, toCentimetres, toInches } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -14,14 +14,14 @@ import './lark-kit-controls.ts';
 import './lark-kit-display.ts';
 import { tickOf } from '@larkhold/ui';
 
-const cueButtons: readonly { kind: CueKind; words: string }[] = [
-  { kind: 'ready', words: 'Get ready' },
-  { kind: 'draw', words: 'Draw' },
-  { kind: 'hold', words: 'Hold' },
-  { kind: 'count', words: 'Last seconds' },
-  { kind: 'letDown', words: 'Let down' },
-  { kind: 'restOver', words: 'Rest over' },
-];
+const cueButtons = [
+  { kind: 'ready', key: 'kit.ready' },
+  { kind: 'draw', key: 'kit.draw' },
+  { kind: 'hold', key: 'kit.hold' },
+  { kind: 'count', key: 'kit.lastSeconds' },
+  { kind: 'letDown', key: 'kit.letDown' },
+  { kind: 'restOver', key: 'kit.restOver' },
+] as const satisfies readonly { kind: CueKind; key: string }[];
 
 /** Bow, sound, display, keys, what is kept, and the safety note. */
 @customElement('lark-kit')
@@ -33,7 +33,7 @@ export class LarkKit extends PlaceElement {
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    return html`<h1>Kit</h1>
+    return html`<h1>${say('kit.kit')}</h1>
       ${this.#bow(app)}
       <lark-shot-process></lark-shot-process>
       ${this.#sound(app)}
@@ -49,13 +49,13 @@ export class LarkKit extends PlaceElement {
     const isMetric = units === 'metric';
     const length = drawLengthIn === undefined ? undefined : isMetric ? toCentimetres(drawLengthIn) : drawLengthIn;
     return html`<section aria-labelledby="bow">
-      <h2 id="bow">Bow</h2>
+      <h2 id="bow">${say('kit.bow')}</h2>
       <div class="fields">
-        ${choiceOf('Bow', kit.bow, { recurve: 'Recurve', compound: 'Compound', barebow: 'Barebow', longbow: 'Longbow' }, (bow) => act.changeKit({ bow }))}
-        ${choiceOf('Drawing hand', kit.hand, { right: 'Right', left: 'Left' }, (hand) => act.changeKit({ hand }))}
-        ${choiceOf('Units', units, { metric: 'Metric', imperial: 'Imperial' }, (next) => act.changeKit({ units: next }))}
+        ${choiceOf(say('kit.bow'), kit.bow, { recurve: say('kit.recurve'), compound: say('kit.compound'), barebow: say('kit.barebow'), longbow: say('kit.longbow') }, (bow) => act.changeKit({ bow }))}
+        ${choiceOf(say('kit.hand'), kit.hand, { right: say('kit.right'), left: say('kit.left') }, (hand) => act.changeKit({ hand }))}
+        ${choiceOf(say('kit.units'), units, { metric: say('kit.metric'), imperial: say('kit.imperial') }, (next) => act.changeKit({ units: next }))}
         <label
-          >Draw weight on the fingers, lb
+          >${say('kit.weight')}
           <input
             type="number"
             inputmode="decimal"
@@ -63,12 +63,12 @@ export class LarkKit extends PlaceElement {
             max="120"
             step="0.5"
             .value=${drawWeightLbf === undefined ? '' : String(drawWeightLbf)}
-            @change=${this.#number(1, 120, 'pounds', (value) => act.changeKit({ drawWeightLbf: value }))}
+            @change=${this.#number(1, 120, say('kit.pounds'), (value) => act.changeKit({ drawWeightLbf: value }))}
           />
-          <span class="dim small">${drawWeightLbf === undefined ? 'Not said' : formatWeight(drawWeightLbf, units)}</span>
+          <span class="dim small">${drawWeightLbf === undefined ? say('kit.notSet') : formatWeight(drawWeightLbf, units)}</span>
         </label>
         <label
-          >Draw length, ${isMetric ? 'cm' : 'in'}
+          >${say('kit.drawLength', { unit: isMetric ? 'cm' : 'in' })}
           <input
             type="number"
             inputmode="decimal"
@@ -79,22 +79,22 @@ export class LarkKit extends PlaceElement {
             @change=${this.#number(
               isMetric ? 26 : 10,
               isMetric ? 101 : 40,
-              isMetric ? 'centimetres' : 'inches',
+              isMetric ? say('kit.centimetres') : say('kit.inches'),
               (value) => act.changeKit({ drawLengthIn: value === undefined || !isMetric ? value : toInches(value) }),
             )}
           />
-          <span class="dim small">${drawLengthIn === undefined ? 'Not said' : formatLength(drawLengthIn, units)}</span>
+          <span class="dim small">${drawLengthIn === undefined ? say('kit.notSet') : formatLength(drawLengthIn, units)}</span>
         </label>
         ${choiceOf(
-          'Age',
+          say('kit.age'),
           kit.ageBand ?? 'not said',
           {
-            'not said': 'Not said',
-            'under 12': 'Under 12',
-            '12 to 15': '12 to 15',
-            '16 to 17': '16 to 17',
-            '18 to 49': '18 to 49',
-            '50 and over': '50 and over',
+            'not said': say('kit.notSet'),
+            'under 12': say('kit.under12'),
+            '12 to 15': say('kit.from12'),
+            '16 to 17': say('kit.from16'),
+            '18 to 49': say('kit.from18'),
+            '50 and over': say('kit.fiftyUp'),
           },
           (age) => act.changeKit({ ageBand: age === 'not said' ? undefined : age }),
         )}
@@ -105,10 +105,10 @@ export class LarkKit extends PlaceElement {
 
   #sound({ view: { kit }, act }: App) {
     return html`<section aria-labelledby="sound">
-      <h2 id="sound">Sound</h2>
+      <h2 id="sound">${say('kit.sound')}</h2>
       <div class="fields">
         <label
-          >Level, ${formatShare(kit.soundLevel)}
+          >${say('kit.level', { level: kit.soundLevel })}
           <input
             type="range"
             min="0"
@@ -121,11 +121,11 @@ export class LarkKit extends PlaceElement {
             }}
           />
         </label>
-        ${choiceOf('Cues', kit.voice, { both: 'Tones and words', tones: 'Tones', words: 'Words' }, (voice) => act.changeKit({ voice }))}
+        ${choiceOf(say('kit.cues'), kit.voice, { both: say('kit.both'), tones: say('kit.tones'), words: say('kit.words') }, (voice) => act.changeKit({ voice }))}
       </div>
-      ${tickOf('Quiet hours: soft, low tones, and the edge of the display brightens at each cue', kit.quiet, (quiet) => act.changeKit({ quiet }))}
-      <div class="row try" role="group" aria-label="Try a cue">
-        ${cueButtons.map(({ kind, words }) => html`<button @click=${() => act.trySound(kind)}>${words}</button>`)}
+      ${tickOf(say('kit.quiet'), kit.quiet, (quiet) => act.changeKit({ quiet }))}
+      <div class="row try" role="group" aria-label=${say('kit.tryCue')}>
+        ${cueButtons.map(({ kind, key }) => html`<button @click=${() => act.trySound(kind)}>${say(key)}</button>`)}
       </div>
     </section>`;
   }
@@ -133,41 +133,41 @@ export class LarkKit extends PlaceElement {
   #stored({ view, act }: App) {
     const hasDemo = view.journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<section aria-labelledby="stored">
-      <h2 id="stored">What is kept</h2>
+      <h2 id="stored">${say('kit.kept')}</h2>
       <p>
-        ${view.where === 'disk' ? 'Everything is on this device, and nowhere else.' : 'Nothing is kept on this device right now.'}
-        ${view.persistence === 'kept' ? 'The browser keeps it also when room runs out.' : ''}
-        ${view.persistence === 'may be cleared' ? 'The browser may clear it when room runs out: save a file now and then.' : ''}
+        ${view.where === 'disk' ? say('kit.onDevice') : say('kit.notKept')}
+        ${view.persistence === 'kept' ? say('kit.persistent') : ''}
+        ${view.persistence === 'may be cleared' ? say('kit.mayClear') : ''}
       </p>
       <div class="row">
-        <button @click=${() => act.saveBackup()}>Save everything as a file</button>
+        <button @click=${() => act.saveBackup()}>${say('kit.saveAll')}</button>
         ${
           view.where === 'disk' && view.persistence !== 'kept'
-            ? html`<button @click=${() => act.keepStored()}>Ask the browser to keep it</button>`
+            ? html`<button @click=${() => act.keepStored()}>${say('kit.askKeep')}</button>`
             : nothing
         }
         ${
           hasDemo
-            ? html`<button @click=${() => act.removeDemo()}>Remove the demo journal</button>`
-            : html`<button @click=${() => act.loadDemo()}>Load a demo journal</button>`
+            ? html`<button @click=${() => act.removeDemo()}>${say('kit.removeDemo')}</button>`
+            : html`<button @click=${() => act.loadDemo()}>${say('kit.loadDemo')}</button>`
         }
       </div>
       <lark-integrity></lark-integrity>
-      <p class="dim small">The demo journal is half a year of an invented archer. It can be removed again.</p>
+      <p class="dim small">${say('kit.demoAbout')}</p>
     </section>`;
   }
 
   #safety() {
     return html`<section aria-labelledby="safety">
-      <h2 id="safety">Safety</h2>
+      <h2 id="safety">${say('kit.safety')}</h2>
       <ul class="safety">
-        <li><strong>Never let go of a drawn string with no arrow on it.</strong> Let down, slowly, every time.</li>
-        <li>Stop on pain. If it stays, see a doctor or a physiotherapist.</li>
-        <li>Warm up first. Check string, limbs and the space around and behind you.</li>
-        <li>The young and new archers use a stretch band or a light bow.</li>
-        <li>A qualified coach, medical advice, and club and local rules come before anything here.</li>
+        <li><strong>${say('kit.safetyString')}</strong> ${say('kit.safetyLetDown')}</li>
+        <li>${say('kit.safetyPain')}</li>
+        <li>${say('kit.safetyWarmUp')}</li>
+        <li>${say('kit.safetyYoung')}</li>
+        <li>${say('kit.safetyCoach')}</li>
       </ul>
-      <p class="dim small">Larkhold is free software under the MIT licence. No account, no server, no network.</p>
+      <p class="dim small">${say('kit.licence')}</p>
     </section>`;
   }
 
@@ -176,7 +176,7 @@ export class LarkKit extends PlaceElement {
       if (!(event.target instanceof HTMLInputElement)) return;
       const value = event.target.value === '' ? undefined : Number(event.target.value);
       const isGood = value === undefined ? !event.target.validity.badInput : value >= least && value <= most;
-      this.problem = isGood ? '' : `Not changed: expected ${least} to ${most} ${unit}.`;
+      this.problem = isGood ? '' : say('kit.outOfRange', { least: String(least), most: String(most), unit });
       if (isGood) change(value);
     };
   }

@@ -1,3 +1,4 @@
+import { pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -39,17 +40,17 @@ export class LarkShotProcess extends PlaceElement {
     if (!app) return nothing;
     const { shotProcess, shotSketch } = app.view.kit;
     return html`<section aria-labelledby="process">
-      <h2 id="process">Shot process</h2>
+      <h2 id="process">${say('kit.shotProcess')}</h2>
       <p class="dim">
-        Your own steps. They stand on the line and, small, beside a drill; a program can have them said during its holds.
+        ${say('kit.shotAbout')}
       </p>
       <label
-        >One step on each line
+        >${say('kit.oneLine')}
         <textarea .value=${shotProcess.join('\n')} aria-describedby="problem" @change=${this.#write}></textarea>
       </label>
       <p id="problem" role="alert">${this.problem}</p>
       <details>
-        <summary>Sketch of the shot process${shotSketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
+        <summary>${pieces('kit.shotSketch', { drawn: shotSketch ? html`<span class="dim">${say('kit.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
           words="Sketch of the shot process"
           .strokes=${shotSketch ?? nothingDrawn}

@@ -5,7 +5,7 @@ import { reportWords } from './report-words.ts';
 test('a store in order is told in two sentences', () => {
   expect(
     reportWords({ where: 'disk', counts: { drills: 2, days: 1, single: 3 }, setAside: [], unwrittenCount: 0 }),
-  ).toEqual(['Everything that was read is in order.', 'Read on this device: 2 drills, 1 day.']);
+  ).toEqual(['Everything that was read is in order.', 'Read on this device: 2\u00a0drills, 1\u00a0day.']);
 });
 
 test('what is wrong comes first, and nothing is said to be lost', () => {
@@ -13,8 +13,8 @@ test('what is wrong comes first, and nothing is said to be lost', () => {
   const trouble = { kind: 'full' as const, message: 'No room.' };
   expect(reportWords({ where: 'memory', trouble, counts: {}, setAside, unwrittenCount: 3 })).toEqual([
     'No room.',
-    '3 changes have not reached the disk yet.',
-    '1 value could not be read. Nothing was thrown away: what was found is kept aside and is in the file of all that is on the disk.',
+    '3\u00a0changes have not reached the disk yet.',
+    '1\u00a0value could not be read. Nothing was thrown away: what was found is kept aside and is in the file of all that is on the disk.',
     'Nothing is in memory yet.',
   ]);
 });

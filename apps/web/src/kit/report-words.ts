@@ -1,32 +1,28 @@
 import type { IntegrityReport } from '@larkhold/store';
+import { presentWords, type Words } from '@larkhold/words';
 
-const things: Readonly<Record<string, readonly [one: string, many: string]>> = {
-  programs: ['opened program', 'opened programs'],
-  drills: ['drill', 'drills'],
-  days: ['day', 'days'],
-  weeks: ['week page', 'week pages'],
-  notes: ['note', 'notes'],
-  milestones: ['milestone', 'milestones'],
-};
+const things = ['programs', 'drills', 'days', 'weeks', 'notes', 'milestones'] as const;
 
 /**
  * What a check of the store found, in plain sentences.
  * @param report what was found
+ * @param words the language
  * @returns sentences, the most important first
  */
-export function reportWords({ where, trouble, counts, setAside, unwrittenCount }: IntegrityReport): string[] {
-  const counted = Object.entries(things).flatMap(([table, [one, many]]) => {
-    const count = counts[table] ?? 0;
-    return count === 0 ? [] : [`${count} ${count === 1 ? one : many}`];
+export function reportWords(
+  { where, trouble, counts, setAside, unwrittenCount }: IntegrityReport,
+  words: Words = presentWords(),
+): string[] {
+  const counted = things.flatMap((table) => {
+    const n = counts[table] ?? 0;
+    return n === 0 ? [] : [words.say(`report.${table}`, { n })];
   });
-  const unwritten = unwrittenCount === 1 ? 'One change has' : `${unwrittenCount} changes have`;
-  const place = where === 'disk' ? 'on this device' : 'in memory';
+  const isDisk = where === 'disk';
+  const read = () => words.say(isDisk ? 'report.readDisk' : 'report.readMemory', { things: counted.join(', ') });
   return [
     ...(trouble ? [trouble.message] : []),
-    ...(unwrittenCount > 0 ? [`${unwritten} not reached the disk yet.`] : []),
-    setAside.length === 0
-      ? 'Everything that was read is in order.'
-      : `${setAside.length} ${setAside.length === 1 ? 'value' : 'values'} could not be read. Nothing was thrown away: what was found is kept aside and is in the file of all that is on the disk.`,
-    counted.length === 0 ? `Nothing is ${place} yet.` : `Read ${place}: ${counted.join(', ')}.`,
+    ...(unwrittenCount > 0 ? [words.say('report.unwritten', { n: unwrittenCount })] : []),
+    setAside.length === 0 ? words.say('report.inOrder') : words.say('report.setAside', { n: setAside.length }),
+    counted.length === 0 ? words.say(isDisk ? 'report.emptyDisk' : 'report.emptyMemory') : read(),
   ];
 }

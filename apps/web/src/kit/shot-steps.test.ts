@@ -7,9 +7,9 @@ test('a shot process is one step a line, empty lines passed over', () => {
 });
 
 test('what the kit does not take is told', () => {
-  expect(readSteps('a\n'.repeat(21))).toEqual({ ok: false, message: 'Not kept: 21 steps, at most 20.' });
+  expect(readSteps('a\n'.repeat(21))).toEqual({ ok: false, message: 'Not kept: 21\u00a0steps, at most 20.' });
   expect(readSteps(`a\n${'b'.repeat(81)}`)).toEqual({
     ok: false,
-    message: 'Not kept: step 2 is longer than 80 characters.',
+    message: 'Not kept: step 2 is longer than 80\u00a0characters.',
   });
 });

@@ -15,8 +15,11 @@ export function readSteps(text: string): ReadSteps {
     .split(/\r\n?|\n/)
     .map((line) => line.trim())
     .filter((line) => line !== '');
-  if (steps.length > mostSteps) return { ok: false, message: `Not kept: ${steps.length} steps, at most ${mostSteps}.` };
+  if (steps.length > mostSteps)
+    return { ok: false, message: say('kit.tooManySteps', { n: steps.length, most: mostSteps }) };
   const long = steps.findIndex((step) => step.length > longestStep);
-  if (long >= 0) return { ok: false, message: `Not kept: step ${long + 1} is longer than ${longestStep} characters.` };
+  if (long >= 0) return { ok: false, message: say('kit.stepTooLong', { n: long + 1, most: longestStep }) };
   return { ok: true, steps };
 }
+
+import { say } from '@larkhold/words';

@@ -1,15 +1,23 @@
 import type { en } from '../en/index.ts';
 import { after } from './after.ts';
 import { app } from './app.ts';
+import { backup } from './backup.ts';
 import { calls } from './calls.ts';
+import { clash } from './clash.ts';
+import { coach } from './coach.ts';
 import { day } from './day.ts';
 import { dose } from './dose.ts';
 import { drill } from './drill.ts';
 import { effort } from './effort.ts';
 import { feel } from './feel.ts';
 import { field } from './field.ts';
+import { file } from './file.ts';
+import { journal } from './journal.ts';
+import { kit } from './kit.ts';
 import { learn } from './learn.ts';
 import { line } from './line.ts';
+import { load } from './load.ts';
+import { milestone } from './milestone.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
@@ -17,6 +25,7 @@ import { program } from './program.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
+import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
@@ -46,4 +55,13 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...range,
   ...app,
   ...today,
+  ...backup,
+  ...kit,
+  ...coach,
+  ...journal,
+  ...load,
+  ...milestone,
+  ...clash,
+  ...file,
+  ...report,
 };

@@ -26,4 +26,18 @@ export const trend: Readonly<Record<keyof typeof en, string>> = {
   'trend.unitRatio': 'Verhältnis',
   'trend.unitStrain': 'Belastung × Gleichförmigkeit',
   'trend.unitFeel': '1 bis 5',
+  'trend.trends': 'Verläufe',
+  'trend.empty': 'Noch nichts. Verläufe erscheinen, sobald eine Übung oder ein Tag im Tagebuch steht.',
+  'trend.writeDay': 'Einen Tag eintragen',
+  'trend.span': 'Zeitraum',
+  'trend.toMilestones': 'Meilensteine: was du erreicht hast und was offen ist',
+  'trend.pointDay': 'Ein Punkt ist ein Tag.',
+  'trend.pointWeek': 'Ein Punkt ist eine Woche.',
+  'trend.pressPoint': '{point} Drück auf einen, um seinen Tag zu öffnen. {unrated}',
+  'trend.unrated':
+    '{n, plural, one {# Eintrag ohne Anstrengung oder Minuten zählt} other {# Einträge ohne Anstrengung oder Minuten zählen}} nicht als Belastung.',
+  'trend.everything': 'Alles',
+  'trend.weeks12': '12 Wochen',
+  'trend.halfYear': 'Ein halbes Jahr',
+  'trend.year': 'Ein Jahr',
 };

@@ -23,4 +23,18 @@ export const trend = {
   'trend.unitRatio': 'ratio',
   'trend.unitStrain': 'load × monotony',
   'trend.unitFeel': '1 to 5',
+  'trend.trends': 'Trends',
+  'trend.empty': 'Nothing yet. Trends show once there is a drill or a day in the journal.',
+  'trend.writeDay': 'Write down a day',
+  'trend.span': 'Span',
+  'trend.toMilestones': 'Milestones: what you reached, and what is open',
+  'trend.pointDay': 'A point is a day.',
+  'trend.pointWeek': 'A point is a week.',
+  'trend.pressPoint': '{point} Press one to open its day. {unrated}',
+  'trend.unrated':
+    '{n, plural, one {# entry without effort or minutes counts} other {# entries without effort or minutes count}} as no load.',
+  'trend.everything': 'Everything',
+  'trend.weeks12': '12 weeks',
+  'trend.halfYear': 'Half a year',
+  'trend.year': 'A year',
 } as const;

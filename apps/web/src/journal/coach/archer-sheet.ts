@@ -7,7 +7,7 @@ import {
   parseProgram,
   weekTotals,
 } from '@larkhold/engine';
-import { formatCount, formatDay, formatDuration } from '@larkhold/words';
+import { formatCount, formatDay, formatDuration, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -100,12 +100,12 @@ export class ArcherSheet extends PlaceElement {
     return html`<section aria-labelledby="archer">
       <h2 id="archer">${handOver.archer}</h2>
       <p class="dim">
-        ${formatDay(handOver.from, 'year')} to ${formatDay(handOver.to, 'year')}${handOver.includesNotes ? '' : ', without notes'}
+        ${say(handOver.includesNotes ? 'coach.span' : 'coach.spanNoNotes', { from: handOver.from, to: handOver.to })}
       </p>
       <dl>
-        ${this.#words('Major goal', handOver.majorGoal?.text)} ${this.#words("Last week's goal", page?.goal)}
-        ${this.#words('Focus', page?.focus)}
-        ${this.#words('Programs', handOver.programs.map(({ title }) => title).join(', '))}
+        ${this.#words(say('coach.majorGoal'), handOver.majorGoal?.text)} ${this.#words(say('coach.lastGoal'), page?.goal)}
+        ${this.#words(say('coach.focus'), page?.focus)}
+        ${this.#words(say('coach.programs'), handOver.programs.map(({ title }) => title).join(', '))}
       </dl>
       ${this.#weeks(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
     </section>`;
@@ -121,14 +121,14 @@ export class ArcherSheet extends PlaceElement {
     const weeks = Array.from({ length: WEEKS_SHOWN }, (_, index) => shiftWeek(last, -index)).filter(
       (week) => week >= first,
     );
-    return html`<table aria-label="Week by week">
+    return html`<table aria-label=${say('coach.byWeek')}>
       <thead>
         <tr>
-          <th scope="col">Week</th>
-          <th scope="col">Drills</th>
-          <th scope="col">Held</th>
-          <th scope="col">At full draw</th>
-          <th scope="col">Arrows</th>
+          <th scope="col">${say('coach.week')}</th>
+          <th scope="col">${say('coach.drills')}</th>
+          <th scope="col">${say('coach.held')}</th>
+          <th scope="col">${say('coach.fullDraw')}</th>
+          <th scope="col">${say('coach.arrows')}</th>
         </tr>
       </thead>
       <tbody>
@@ -144,18 +144,18 @@ export class ArcherSheet extends PlaceElement {
         })}
       </tbody>
     </table>
-    <p class="dim small">Held: reps held in full, of all reps. At full draw: every hold added up, as far as it was held.</p>`;
+    <p class="dim small">${say('coach.heldAbout')}</p>`;
   }
 
   #notes(handOver: HandOver) {
     const notes = [...handOver.drills, ...handOver.days]
       .flatMap(({ date, note, pain }) =>
-        note || pain ? [{ date, words: [pain ? 'Pain.' : '', note ?? ''].join(' ').trim() }] : [],
+        note || pain ? [{ date, words: [pain ? say('coach.pain') : '', note ?? ''].join(' ').trim() }] : [],
       )
       .sort((a, b) => (a.date < b.date ? 1 : -1))
       .slice(0, NOTES_SHOWN);
     if (notes.length === 0) return nothing;
-    return html`<h3>Pain and notes</h3>
+    return html`<h3>${say('coach.painAndNotes')}</h3>
       <ul>
         ${notes.map(({ date, words }) => html`<li class="text"><span class="dim">${formatDay(date, 'short')}</span> ${words}</li>`)}
       </ul>`;
@@ -163,15 +163,15 @@ export class ArcherSheet extends PlaceElement {
 
   #answers({ answers }: HandOver) {
     if (answers.length === 0) return nothing;
-    return html`<h3>Answers in this file</h3>
-      ${answers.map(({ by, comment, program }) => html`<p class="text">${by}: ${comment}${program ? ` With ${program.title}.` : ''}</p>`)}`;
+    return html`<h3>${say('coach.answers')}</h3>
+      ${answers.map(({ by, comment, program }) => html`<p class="text">${by}: ${comment}${program ? say('coach.withProgram', { title: program.title }) : ''}</p>`)}`;
   }
 
   #form(app: App, handOver: HandOver) {
-    return html`<h3>Your answer</h3>
+    return html`<h3>${say('coach.yourAnswer')}</h3>
       <form @submit=${(event: Event) => this.#save(event, app, handOver)}>
         <label
-          >Your name<input
+          >${say('coach.yourName')}<input
             required
             maxlength="120"
             .value=${this.by}
@@ -180,7 +180,7 @@ export class ArcherSheet extends PlaceElement {
             }}
         /></label>
         <label
-          >Comment<textarea
+          >${say('coach.comment')}<textarea
             maxlength="4000"
             .value=${this.comment}
             @input=${(event: Event) => {
@@ -192,7 +192,7 @@ export class ArcherSheet extends PlaceElement {
         ${
           this.program
             ? html`<p>
-                With ${this.program.title}.
+                ${say('coach.withProgram', { title: this.program.title })}
                 <button
                   type="button"
                   class="quiet"
@@ -200,13 +200,13 @@ export class ArcherSheet extends PlaceElement {
                     this.program = undefined;
                   }}
                 >
-                  Leave it out
+                  ${say('coach.leaveOut')}
                 </button>
               </p>`
             : nothing
         }
         <p role="status">${this.said}</p>
-        <div><button class="main">Save the answer</button></div>
+        <div><button class="main">${say('coach.saveAnswer')}</button></div>
       </form>`;
   }
 
@@ -218,7 +218,12 @@ export class ArcherSheet extends PlaceElement {
     if (parsed.ok) this.program = parsed.program;
     this.said = parsed.ok
       ? ''
-      : `${file.name} is not a program: line ${problem?.line ?? 1}, column ${problem?.column ?? 1}: ${problem?.message ?? ''}`;
+      : say('coach.notProgram', {
+          file: file.name,
+          line: problem?.line ?? 1,
+          column: problem?.column ?? 1,
+          problem: problem?.message ?? '',
+        });
   };
 
   #save(event: Event, app: App, handOver: HandOver): void {
@@ -232,7 +237,7 @@ export class ArcherSheet extends PlaceElement {
     const answer = { by, comment, madeAt: app.act.instant(), ...(program ? { program } : {}) };
     const name = `${fileNameOf(handOver.archer)}-${handOver.to}.answer.json`;
     app.act.saveFile(name, formatHandOver(answerHandOver(handOver, answer)));
-    this.said = `Saved as ${name}. Send it to ${handOver.archer}.`;
+    this.said = say('coach.savedAs', { file: name, archer: handOver.archer });
   }
 }
 

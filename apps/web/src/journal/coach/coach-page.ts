@@ -1,5 +1,5 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
-import { formatCount, formatCounted, formatDay } from '@larkhold/words';
+import { formatDay, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
@@ -103,14 +103,14 @@ export class CoachPage extends PlaceElement {
     if (!app) return nothing;
     const lines = orderSquad(this.open.map((handOver) => this.#lineOf(handOver, app.view.today)));
     const chosen = this.open.find(({ archerId }) => archerId === this.chosenId);
-    return html`<h1>Coach</h1>
-      <p>Open the hand-overs that archers sent you. They stay on this page only, and nothing you do here changes an archer's own record.</p>
+    return html`<h1>${say('coach.coach')}</h1>
+      <p>${say('coach.about')}</p>
       <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
       <div role="status">
-        ${this.unreadCount > 0 ? html`<p class="dim">${formatCounted(this.unreadCount, 'file')} to read.</p>` : nothing}
+        ${this.unreadCount > 0 ? html`<p class="dim">${say('coach.unread', { n: this.unreadCount })}</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
-      ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">No hand-over is open.</p>`}
+      ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">${say('coach.noneOpen')}</p>`}
       ${chosen ? html`<archer-sheet .handOver=${chosen}></archer-sheet>` : nothing}`;
   }
 
@@ -118,14 +118,14 @@ export class CoachPage extends PlaceElement {
     return html`<div class="squad">
       <table>
         <caption class="visually-hidden">
-          The last ${LOOK_BACK_DAYS} days of each file
+          ${say('coach.lastDays', { days: LOOK_BACK_DAYS })}
         </caption>
         <thead>
           <tr>
-            <th scope="col">Archer</th>
-            <th scope="col">Drilled, last ${LOOK_BACK_DAYS} days</th>
-            <th scope="col">Pain</th>
-            <th scope="col">Last written</th>
+            <th scope="col">${say('coach.archer')}</th>
+            <th scope="col">${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}</th>
+            <th scope="col">${say('coach.painHead')}</th>
+            <th scope="col">${say('coach.lastWritten')}</th>
           </tr>
         </thead>
         <tbody>
@@ -137,18 +137,19 @@ export class CoachPage extends PlaceElement {
 
   #line({ handOver, drillsCount, plannedCount, doneCount, painDays, lastDay, silentDays }: ArcherLine) {
     const isOpen = handOver.archerId === this.chosenId;
-    const planned = `${formatCount(doneCount)} of ${formatCounted(plannedCount, 'planned day')}`;
+    const planned = say('coach.plannedOf', { done: doneCount, planned: plannedCount });
     const pain = painDays.at(-1);
+    const last = lastDay === undefined ? say('coach.nothingIn') : formatDay(lastDay, 'short');
     return html`<tr class=${isOpen ? 'open' : ''}>
       <th scope="row">
         <button aria-pressed=${isOpen ? 'true' : 'false'} @click=${() => this.#choose(handOver.archerId)}>${handOver.archer}</button>
       </th>
-      <td data-name="Drilled">${formatCounted(drillsCount, 'drill')}${plannedCount > 0 ? `, ${planned}` : ''}</td>
-      <td data-name="Pain" class=${pain ? 'look' : ''}>
-        ${pain ? `${formatCounted(painDays.length, 'day')}, last ${formatDay(pain, 'short')}` : 'None reported'}
+      <td data-name=${say('coach.drills')}>${plannedCount > 0 ? say('coach.drilledPlanned', { drills: drillsCount, planned }) : say('coach.drilled', { drills: drillsCount })}</td>
+      <td data-name=${say('coach.painHead')} class=${pain ? 'look' : ''}>
+        ${pain ? say('coach.painDays', { days: painDays.length, last: pain }) : say('coach.nonePain')}
       </td>
-      <td data-name="Last written" class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
-        ${lastDay === undefined ? 'Nothing in the file' : formatDay(lastDay, 'short')}${silentDays >= SILENT_DAYS ? `, silent for ${formatCounted(silentDays, 'day')}` : ''}
+      <td data-name=${say('coach.lastWritten')} class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
+        ${silentDays >= SILENT_DAYS ? say('coach.silent', { day: last, days: silentDays }) : last}
       </td>
     </tr>`;
   }
@@ -188,12 +189,12 @@ export class CoachPage extends PlaceElement {
       return;
     }
     const { open, isTaken } = addHandOver(this.open, read.handOver);
-    if (!isTaken) this.#say(name, `a file of ${read.handOver.archer} that is as new or newer is open already.`);
+    if (!isTaken) this.#say(name, say('coach.asNew', { archer: read.handOver.archer }));
     this.open = open;
   }
 
   #say(name: string, words: string): void {
-    this.said = [...this.said, `${name}: ${words}`];
+    this.said = [...this.said, say('coach.fileSaid', { file: name, words })];
   }
 }
 

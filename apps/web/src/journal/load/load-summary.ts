@@ -1,5 +1,5 @@
 import { type LoadSums, type Loads, loadsOf, WORKLOAD_RATIO_CAUTION } from '@larkhold/engine';
-import { formatCount, formatCounted, formatDuration, formatImpulse, formatRatio } from '@larkhold/words';
+import { formatCount, formatDuration, formatImpulse, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import type { AppView } from '../../shell/app-context.ts';
@@ -81,40 +81,40 @@ export class LoadSummary extends PlaceElement {
       ${columns.map((sums) => html`<td>${wrapping(cell(sums))}</td>`)}
     </tr>`;
     return html`<details>
-      <summary>What it cost: ${formatDuration(week.heldMs)} at full draw this week</summary>
+      <summary>${say('load.costThisWeek', { ms: week.heldMs })}</summary>
       <div class="inside">
         <table>
           <caption class="visually-hidden">
-            What it cost
+            ${say('load.cost')}
           </caption>
           <thead>
             <tr>
               <td></td>
-              <th scope="col">Today</th>
-              <th scope="col">This week</th>
-              <th scope="col">Week before</th>
+              <th scope="col">${say('load.today')}</th>
+              <th scope="col">${say('load.thisWeek')}</th>
+              <th scope="col">${say('load.weekBefore')}</th>
             </tr>
           </thead>
           <tbody>
-            ${row('At full draw', ({ heldMs }) => formatDuration(heldMs))}
-            ${row('Draw impulse', ({ impulseNs }) => (impulseNs === undefined ? '–' : formatImpulse(impulseNs)))}
-            ${row('Load', ({ load }) => formatCount(load))}
+            ${row(say('load.fullDraw'), ({ heldMs }) => formatDuration(heldMs))}
+            ${row(say('load.impulse'), ({ impulseNs }) => (impulseNs === undefined ? '–' : formatImpulse(impulseNs)))}
+            ${row(say('load.load'), ({ load }) => formatCount(load))}
           </tbody>
         </table>
         <p class="dim small">
-          Draw impulse is weight on the fingers times time at full draw. Load is effort times minutes, of drills, shooting and other work.
-          ${leftOutWords(loads)}
+          ${say('load.about', { leftOut: leftOutWords(loads) })}
         </p>
         <on-fingers-estimate></on-fingers-estimate>
         ${
           sevenDays
             ? html`<p>
-                Last seven days: load ${formatCount(sevenDays.total)}.
-                ${
-                  sevenDays.monotony === undefined || sevenDays.strain === undefined
-                    ? 'All seven days are alike, so monotony and strain are not defined.'
-                    : `Monotony ${formatRatio(sevenDays.monotony)}: their mean over their spread. Strain ${formatCount(sevenDays.strain)}: their load times monotony.`
-                }
+                ${say('load.sevenDays', {
+                  load: sevenDays.total,
+                  rest:
+                    sevenDays.monotony === undefined || sevenDays.strain === undefined
+                      ? say('load.alike')
+                      : say('load.monotony', { monotony: sevenDays.monotony, strain: sevenDays.strain }),
+                })}
               </p>`
             : nothing
         }
@@ -125,10 +125,10 @@ export class LoadSummary extends PlaceElement {
 
   #ratios({ rollingRatio, fadingRatio }: Loads) {
     if (rollingRatio === undefined || fadingRatio === undefined) {
-      return html`<p class="dim">The acute:chronic ratio needs 28 days with some load. There are not that many yet.</p>`;
+      return html`<p class="dim">${say('load.needs28')}</p>`;
     }
     return html`<p>
-        Acute:chronic ratio, 7 days over 28: ${formatRatio(rollingRatio)} by plain means, ${formatRatio(fadingRatio)} when older days fade.
+        ${say('load.ratios', { rolling: rollingRatio, fading: fadingRatio })}
       </p>
       <p class="caution small">${WORKLOAD_RATIO_CAUTION}</p>`;
   }
@@ -152,10 +152,8 @@ function leftOutWords({ week, weekBefore }: Loads): string {
   const unrated = week.unratedCount + weekBefore.unratedCount;
   const unweighed = week.unweighedCount + weekBefore.unweighedCount;
   return [
-    ...(unrated > 0
-      ? [`${formatCounted(unrated, 'entry', 'entries')} without effort or minutes count as no load.`]
-      : []),
-    ...(unweighed > 0 ? [`${formatCounted(unweighed, 'drill')} without a known weight count as no impulse.`] : []),
+    ...(unrated > 0 ? [say('load.unrated', { n: unrated })] : []),
+    ...(unweighed > 0 ? [say('load.unweighed', { n: unweighed })] : []),
   ].join(' ');
 }
 

@@ -1,5 +1,5 @@
-import { ON_FINGERS_CAUTION, onFingersWeightLbf } from '@larkhold/engine';
-import { formatLength, formatWeight } from '@larkhold/words';
+import { onFingersWeightLbf } from '@larkhold/engine';
+import { formatLength, formatWeight, pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
@@ -34,16 +34,16 @@ export class OnFingersEstimate extends PlaceElement {
     const { app, markedLbf } = this;
     if (!app || app.view.kit.drawWeightLbf !== undefined || app.view.kit.bow === 'compound') return nothing;
     const { drawLengthIn, units } = app.view.kit;
-    const toKit = html`<a href=${hrefOf('kit')}>Put it in the kit</a>`;
+    const toKit = html`<a href=${hrefOf('kit')}>${say('load.inKit')}</a>`;
     if (drawLengthIn === undefined || drawLengthIn < LEAST_DRAW_INCHES) {
-      return html`<p>The kit does not say what you hold on the fingers. ${toKit}, or your draw length for an estimate.</p>`;
+      return html`<p>${pieces('load.noLength', { link: toKit })}</p>`;
     }
     const isGood = markedLbf !== undefined && markedLbf > 0 && markedLbf <= MOST_LBF;
     const lbf = isGood ? Math.round(onFingersWeightLbf(markedLbf, drawLengthIn) * 2) / 2 : undefined;
-    return html`<p>The kit does not say what you hold on the fingers. ${toKit}, or estimate it:</p>
+    return html`<p>${pieces('load.noWeight', { link: toKit })}</p>
       <div class="row">
         <label
-          >Bow marked with, lb at 28 in
+          >${say('load.marked')}
           <input
             type="number"
             inputmode="decimal"
@@ -60,13 +60,13 @@ export class OnFingersEstimate extends PlaceElement {
         ${
           lbf === undefined || lbf < 1
             ? nothing
-            : html`<button @click=${() => app.act.changeKit({ drawWeightLbf: lbf })}>Take ${formatWeight(lbf, units)}</button>`
+            : html`<button @click=${() => app.act.changeKit({ drawWeightLbf: lbf })}>${say('load.take', { weight: formatWeight(lbf, units) })}</button>`
         }
       </div>
       ${
         lbf === undefined
           ? nothing
-          : html`<p role="status">About ${formatWeight(lbf, units)} at ${formatLength(drawLengthIn, units)}. ${ON_FINGERS_CAUTION}</p>`
+          : html`<p role="status">${say('load.about70', { weight: formatWeight(lbf, units), length: formatLength(drawLengthIn, units), caution: say('load.fingersCaution') })}</p>`
       }`;
   }
 }

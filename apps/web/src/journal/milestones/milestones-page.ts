@@ -1,6 +1,6 @@
 import type { Milestone } from '@larkhold/engine';
 import { milestonesShown, weekListing } from '@larkhold/engine';
-import { formatDay } from '@larkhold/words';
+import { formatDay, pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -75,11 +75,11 @@ export class MilestonesPage extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     const { open, reached } = milestonesShown(app.view.journal.milestones ?? []);
-    return html`<h1>Milestones</h1>
-      <p class="dim">What you want to reach, and what you have. In your own words, at your own pace.</p>
+    return html`<h1>${say('milestone.milestones')}</h1>
+      <p class="dim">${say('milestone.about')}</p>
       <form class="new" @submit=${(event: Event) => this.#add(event, app)}>
         <label
-          >What do you want to reach?<input
+          >${say('milestone.what')}<input
             required
             maxlength="400"
             autocomplete="off"
@@ -88,33 +88,33 @@ export class MilestonesPage extends PlaceElement {
               this.text = textOf(event);
             }}
         /></label>
-        <button>Write it down</button>
+        <button>${say('milestone.write')}</button>
       </form>
       <div role="status">
         ${
           this.removed
             ? html`<div class="notice">
-                <p>Taken off: ${this.removed.text}</p>
-                <button @click=${() => this.#bringBack(app)}>Undo</button>
+                <p>${say('milestone.takenOff', { text: this.removed.text })}</p>
+                <button @click=${() => this.#bringBack(app)}>${say('milestone.undo')}</button>
               </div>`
             : nothing
         }
       </div>
       <section aria-labelledby="open">
-        <h2 id="open">Still open</h2>
-        ${open.length === 0 ? html`<p class="dim">Nothing is open.</p>` : nothing}
+        <h2 id="open">${say('milestone.open')}</h2>
+        ${open.length === 0 ? html`<p class="dim">${say('milestone.noneOpen')}</p>` : nothing}
         <ul class="wall">
           ${open.map((one) => html`<li>${this.#card(app, one)}</li>`)}
         </ul>
       </section>
       <section aria-labelledby="reached">
-        <h2 id="reached">Reached</h2>
-        ${reached.length === 0 ? html`<p class="dim">Nothing yet. What you reach stands here with its day.</p>` : nothing}
+        <h2 id="reached">${say('milestone.reached')}</h2>
+        ${reached.length === 0 ? html`<p class="dim">${say('milestone.noneReached')}</p>` : nothing}
         <ul class="wall reached">
           ${reached.map((one) => html`<li>${this.#card(app, one)}</li>`)}
         </ul>
       </section>
-      <p><a href="#/trends">Trends</a> · <a href="#/journal">Journal</a></p>`;
+      <p><a href="#/trends">${say('milestone.trends')}</a> · <a href="#/journal">${say('milestone.journal')}</a></p>`;
   }
 
   #card(app: App, milestone: Milestone) {
@@ -123,18 +123,24 @@ export class MilestonesPage extends PlaceElement {
     return html`<p class="words text">${text}</p>
       ${words ? html`<p class="words">${words}</p>` : nothing}
       <p class="small dim">
-        ${reachedDay === undefined ? nothing : html`Reached <a href=${dayHref(reachedDay)}>${formatDay(reachedDay, 'year')}</a>. `}Written
-        down ${formatDay(setDay, 'year')}.
+        ${
+          reachedDay === undefined
+            ? nothing
+            : pieces('milestone.reachedDay', {
+                link: html`<a href=${dayHref(reachedDay)}>${formatDay(reachedDay, 'year')}</a>`,
+              })
+        }
+        ${say('milestone.writtenDown', { day: setDay })}
       </p>
       <div class="row">
         ${
           reachedDay === undefined
-            ? html`<button aria-label="Reached: ${text}" @click=${() => this.#edit({ ...milestone, reachedDay: app.view.today })}>
-                Reached
+            ? html`<button aria-label=${say('milestone.reachedOf', { text })} @click=${() => this.#edit({ ...milestone, reachedDay: app.view.today })}>
+                ${say('milestone.reached')}
               </button>`
             : nothing
         }
-        <button class="quiet" aria-label="Change: ${text}" @click=${() => this.#edit(milestone)}>Change</button>
+        <button class="quiet" aria-label=${say('milestone.changeOf', { text })} @click=${() => this.#edit(milestone)}>${say('milestone.change')}</button>
       </div>`;
   }
 
@@ -145,7 +151,7 @@ export class MilestonesPage extends PlaceElement {
     };
     return html`<form class="edit" @submit=${(event: Event) => this.#save(event, app, milestone)}>
       <label
-        >Milestone<input
+        >${say('milestone.milestone')}<input
           required
           maxlength="400"
           autocomplete="off"
@@ -153,32 +159,32 @@ export class MilestonesPage extends PlaceElement {
           @input=${(event: Event) => type({ text: textOf(event) })}
       /></label>
       <label
-        >Reached on<input
+        >${say('milestone.reachedOn')}<input
           type="date"
           max=${app.view.today}
           .value=${reachedDay ?? ''}
           @change=${(event: Event) => type({ reachedDay: textOf(event) || undefined })}
       /></label>
       <label
-        >How it came about<textarea
+        >${say('milestone.how')}<textarea
           rows="2"
           maxlength="1000"
           .value=${words}
           @input=${(event: Event) => type({ words: textOf(event) })}
         ></textarea>
       </label>
-      <p class="small dim">Without a day it is still open.</p>
+      <p class="small dim">${say('milestone.withoutDay')}</p>
       <div class="row">
-        <button class="main">Keep</button>
+        <button class="main">${say('milestone.keep')}</button>
         <button
           type="button"
           @click=${() => {
             this.edited = undefined;
           }}
         >
-          Leave it
+          ${say('milestone.leave')}
         </button>
-        <button type="button" class="quiet" @click=${() => this.#remove(app, milestone.id)}>Take it off</button>
+        <button type="button" class="quiet" @click=${() => this.#remove(app, milestone.id)}>${say('milestone.takeOff')}</button>
       </div>
     </form>`;
   }

@@ -1,4 +1,4 @@
-import { formatCounted } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
@@ -6,10 +6,10 @@ import '@larkhold/ui';
 import { createTrends, type Trends, trendKinds } from '@larkhold/engine';
 
 const spans = [
-  { words: '12 weeks', weekCount: 12 },
-  { words: 'Half a year', weekCount: 26 },
-  { words: 'A year', weekCount: 52 },
-  { words: 'Everything', weekCount: undefined },
+  { key: 'trend.weeks12', weekCount: 12 },
+  { key: 'trend.halfYear', weekCount: 26 },
+  { key: 'trend.year', weekCount: 52 },
+  { key: 'trend.everything', weekCount: undefined },
 ] as const;
 
 /** How things went over weeks and years: eight trends, each a chart and a table. */
@@ -35,27 +35,26 @@ export class TrendsPage extends PlaceElement {
     if (!app) return nothing;
     const { points, step, unratedCount } = this.#trends();
     if (points.length === 0) {
-      return html`<h1>Trends</h1>
-        <p>Nothing yet. Trends show once there is a drill or a day in the journal.</p>
-        <p><a href="#/week">Write down a day</a></p>`;
+      return html`<h1>${say('trend.trends')}</h1>
+        <p>${say('trend.empty')}</p>
+        <p><a href="#/week">${say('trend.writeDay')}</a></p>`;
     }
-    return html`<h1>Trends</h1>
-      <p><a href="#/milestones">Milestones: what you reached, and what is open</a></p>
-      <div class="row" role="group" aria-label="Span">
+    return html`<h1>${say('trend.trends')}</h1>
+      <p><a href="#/milestones">${say('trend.toMilestones')}</a></p>
+      <div class="row" role="group" aria-label=${say('trend.span')}>
         ${spans.map(
-          ({ words }, index) => html`<button
+          ({ key }, index) => html`<button
             aria-pressed=${this.span === index ? 'true' : 'false'}
             @click=${() => {
               this.span = index;
             }}
           >
-            ${words}
+            ${say(key)}
           </button>`,
         )}
       </div>
       <p class="dim small unrated">
-        ${step === 'day' ? 'A point is a day.' : 'A point is a week.'} Press one to open its day.
-        ${unratedCount > 0 ? `${formatCounted(unratedCount, 'entry', 'entries')} without effort or minutes count as no load.` : ''}
+        ${say('trend.pressPoint', { point: step === 'day' ? say('trend.pointDay') : say('trend.pointWeek'), unrated: unratedCount > 0 ? say('trend.unrated', { n: unratedCount }) : '' })}
       </p>
       ${trendKinds.map(
         (kind) => html`<section><trend-chart .kind=${kind} .points=${points} .step=${step}></trend-chart></section>`,

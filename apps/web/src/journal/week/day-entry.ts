@@ -5,7 +5,7 @@ import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import '@larkhold/ui';
 import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
-import { feelSteps, feelWord } from '@larkhold/words';
+import { feelSteps, feelWord, say } from '@larkhold/words';
 import { dayEntryStyles } from './day-entry-styles.ts';
 import '@larkhold/ui';
 
@@ -53,13 +53,13 @@ export class DayEntryElement extends LitElement {
     const isChecked = this.place !== '' && this.checkedPlaces.includes(this.place);
     const hasShot = lines.some(({ count }) => count > 0);
     return html`<fieldset>
-      <legend>Arrows shot</legend>
+      <legend>${say('day.arrows')}</legend>
       ${lines.map((line, index) => this.#arrowLine(lines, line, index))}
       <div class="row">
-        <button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>Add a distance</button>
+        <button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>${say('day.addDistance')}</button>
         ${
           isChecked
-            ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>Home-range check</button>`
+            ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>${say('day.rangeCheck')}</button>`
             : nothing
         }
       </div>
@@ -70,7 +70,7 @@ export class DayEntryElement extends LitElement {
 
   #placeField() {
     return html`<label class="field"
-        >Place<input
+        >${say('day.place')}<input
           list="places"
           maxlength="60"
           autocomplete="off"
@@ -93,7 +93,7 @@ export class DayEntryElement extends LitElement {
         @count-change=${(event: CustomEvent<number>) => this.#change({ arrows: changeArrows(lines, index, { count: event.detail }) })}
       ></count-field>
       <label class="beside"
-        ><span class="visually-hidden">${name} distance, ${isImperial ? 'yards' : 'metres'}</span
+        ><span class="visually-hidden">${say('day.distanceOf', { name, unit: isImperial ? 'yards' : 'other' })}</span
         ><input
           inputmode="decimal"
           autocomplete="off"
@@ -107,7 +107,7 @@ export class DayEntryElement extends LitElement {
 
   #shootingLoad(entry: DayEntry) {
     return html`<div class="line">
-      <span class="kind" aria-hidden="true">Minutes</span>
+      <span class="kind" aria-hidden="true">${say('day.minutes')}</span>
       <count-field
         name="Shooting minutes"
         step="15"
@@ -115,13 +115,13 @@ export class DayEntryElement extends LitElement {
         .value=${entry.shootingMinutes ?? 0}
         @count-change=${(event: CustomEvent<number>) => this.#change({ shootingMinutes: event.detail || undefined })}
       ></count-field>
-      ${effortField('Shooting', entry.shootingEffort, (shootingEffort) => this.#change({ shootingEffort }))}
+      ${effortField(say('day.shooting'), entry.shootingEffort, (shootingEffort) => this.#change({ shootingEffort }))}
     </div>`;
   }
 
   #feel(entry: DayEntry) {
     return html`<fieldset>
-      <legend>How it felt</legend>
+      <legend>${say('day.felt')}</legend>
       <div class="steps">
         ${feelSteps.map(
           (step, index) => html`<label
@@ -135,7 +135,7 @@ export class DayEntryElement extends LitElement {
         )}
       </div>
       <label class="field"
-        >In your own words<input
+        >${say('day.ownWords')}<input
           maxlength="200"
           autocomplete="off"
           .value=${entry.feelWords ?? ''}
@@ -146,16 +146,16 @@ export class DayEntryElement extends LitElement {
           type="checkbox"
           .checked=${entry.pain === true}
           @change=${(event: Event) => this.#change({ pain: isTicked(event) ? true : undefined })}
-        />Pain today</label
+        />${say('day.pain')}</label
       >
-      <p role="status" class="caution">${entry.pain ? 'Stop for today. If it stays, see a doctor or physiotherapist.' : ''}</p>
+      <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
     </fieldset>`;
   }
 
   #work(entry: DayEntry) {
     const lines = workLines(entry);
     return html`<fieldset>
-      <legend>Other work, minutes</legend>
+      <legend>${say('day.otherWork')}</legend>
       ${lines.map((line, index) => this.#workLine(lines, line, index))}
     </fieldset>`;
   }
@@ -181,7 +181,7 @@ export class DayEntryElement extends LitElement {
 
   #words(entry: DayEntry) {
     return html`<label class="field"
-      >Note<textarea
+      >${say('day.note')}<textarea
         rows="3"
         maxlength="4000"
         .value=${entry.note ?? ''}
@@ -224,11 +224,11 @@ export class DayEntryElement extends LitElement {
 
 function effortField(name: string, effort: number | undefined, change: (effort: number | undefined) => void) {
   return html`<label class="beside"
-    ><span class="visually-hidden">${name}, effort from 0 to 10</span><select
+    ><span class="visually-hidden">${say('day.effortOf', { name })}</span><select
       @change=${(event: Event) => change(textOf(event) === '' ? undefined : Number(textOf(event)))}
     >
-      <option value="" ?selected=${effort === undefined}>Effort</option>
-      ${Array.from({ length: 11 }, (_, step) => html`<option value=${step} ?selected=${effort === step}>Effort ${step}</option>`)}
+      <option value="" ?selected=${effort === undefined}>${say('day.effort')}</option>
+      ${Array.from({ length: 11 }, (_, step) => html`<option value=${step} ?selected=${effort === step}>${say('day.effortStep', { step: String(step) })}</option>`)}
     </select></label
   >`;
 }

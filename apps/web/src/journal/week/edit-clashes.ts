@@ -6,7 +6,7 @@ import {
   mergeJournals,
   type WeekPage,
 } from '@larkhold/engine';
-import { feltWords, formatCounted, formatDay, weekTitle } from '@larkhold/words';
+import { feltWords, formatDay, readinessWord, say, weekTitle } from '@larkhold/words';
 
 /** A day or week of which both sides wrote the same fields, so that one side's stand. */
 export interface EditClash {
@@ -22,33 +22,30 @@ export interface EditClash {
 
 type Words<T> = { readonly [Key in keyof T]?: (value: NonNullable<T[Key]>) => string };
 
-const quote = (name: string) => (text: string) => `${name}: “${text}”`;
+type Quoted = 'place' | 'feel' | 'note' | 'goal' | 'focus' | 'wentRight' | 'needsWork' | 'carriedForward' | 'comment';
+const quote = (name: Quoted) => (text: string) => say(`clash.${name}`, { text });
 
 const dayWords: Words<DayEntry> = {
-  arrows: (lines) =>
-    formatCounted(
-      lines.reduce((sum, { count }) => sum + count, 0),
-      'arrow',
-    ),
+  arrows: (lines) => say('week.arrows', { n: lines.reduce((sum, { count }) => sum + count, 0) }),
   place: quote('place'),
-  shootingEffort: (effort) => `shooting effort ${effort}`,
-  shootingMinutes: (minutes) => `${minutes} min of shooting`,
-  work: (lines) => lines.map(({ kind, minutes }) => `${minutes} min of ${kind}`).join(', '),
+  shootingEffort: (effort) => say('clash.shootingEffort', { effort }),
+  shootingMinutes: (minutes) => say('clash.shootingMinutes', { minutes }),
+  work: (lines) => lines.map(({ kind, minutes }) => say('clash.work', { minutes, kind })).join(', '),
   feel: (step) => feltWords(step),
   feelWords: quote('feel'),
-  readiness: (word) => `readiness: ${word}`,
-  pain: (isSo) => (isSo ? 'pain' : 'no pain'),
+  readiness: (word) => say('clash.readiness', { word: readinessWord(word) }),
+  pain: (isSo) => (isSo ? say('clash.pain') : say('clash.noPain')),
   note: quote('note'),
 };
 
 const weekWords: Words<WeekPage> = {
   goal: quote('goal'),
   focus: quote('focus'),
-  sketch: () => 'a sketch',
-  plannedDays: (days) => formatCounted(days.length, 'planned day'),
-  wentRight: quote('what went right'),
-  needsWork: quote('what needs work'),
-  carriedForward: quote('what goes into next week'),
+  sketch: () => say('clash.sketch'),
+  plannedDays: (days) => say('clash.plannedDays', { n: days.length }),
+  wentRight: quote('wentRight'),
+  needsWork: quote('needsWork'),
+  carriedForward: quote('carriedForward'),
   comment: quote('comment'),
 };
 
@@ -74,7 +71,11 @@ export function findClashes(ours: Journal, incoming: Journal, comparison: Journa
     ({ week }) => week,
     weekWords,
     { ours, incoming, merged, comparison },
-  ).map(({ key, ...rest }) => ({ name: `${weekTitle(key)} of ${key.slice(0, 4)}`, href: `#/week/${key}`, ...rest }));
+  ).map(({ key, ...rest }) => ({
+    name: say('clash.weekOf', { week: weekTitle(key), year: key.slice(0, 4) }),
+    href: `#/week/${key}`,
+    ...rest,
+  }));
   return [...days, ...weeks];
 }
 
@@ -111,9 +112,9 @@ function leftOutOf<T extends object>(stands: T | undefined, other: T | undefined
   if (!stands || !other) return [];
   const found: string[] = [];
   for (const key in words) {
-    const [value, say] = [other[key], words[key]];
-    if (!say || value === undefined || value === null || value === '') continue;
-    if (JSON.stringify(value) !== JSON.stringify(stands[key])) found.push(say(value));
+    const [value, inWords] = [other[key], words[key]];
+    if (!inWords || value === undefined || value === null || value === '') continue;
+    if (JSON.stringify(value) !== JSON.stringify(stands[key])) found.push(inWords(value));
   }
   return found;
 }

@@ -47,19 +47,19 @@ async function open(text: string) {
 test('a backup is shown before it is taken in, and all of it can be undone', async () => {
   const { element, store, press } = await open(backup);
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
-  expect(shown).toContain('2 new, 0 changed, 0 the same. 1 newer here: kept as they are.');
+  expect(shown).toContain('2 new, 0 changed, 0 the same. 1 is newer here and stays as it is.');
   expect(shown).toContain('Short and steady');
   expect(shown).toMatch(/1\sday or week written on both sides/);
-  expect(shown).toContain('what is here stands. Left out: note: “Older”');
+  expect(shown).toContain('what is here is kept. Left out: note: “Older”');
   expect(await store.journal()).toEqual(ours);
 
   element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
-  press('Take it in');
+  press('Restore');
   await expect.poll(async () => (await store.kit()).hand).toBe('left');
   expect((await store.journal()).days.map(({ note }) => note).sort()).toEqual(['New', 'Ours']);
   expect((await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
 
-  await expect.poll(() => element.renderRoot.textContent).toContain('was taken in');
+  await expect.poll(() => element.renderRoot.textContent).toContain('was restored');
   press('Undo');
   await expect.poll(async () => (await store.kit()).hand).toBe('right');
   expect(await store.journal()).toEqual(ours);
@@ -72,15 +72,15 @@ test('a backup’s kit never tells this device when it was last backed up, nor w
   );
   expect((await store.kit()).backup).toEqual({ toFolder: false });
   element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
-  press('Take it in');
+  press('Restore');
   await expect.poll(async () => (await store.kit()).hand).toBe('left');
   expect((await store.kit()).backup).toEqual({ toFolder: false });
 });
 
 test('without the tick a backup leaves the kit as it is', async () => {
   const { element, store, press } = await open(backup);
-  press('Take it in');
-  await expect.poll(() => element.renderRoot.textContent).toContain('was taken in');
+  press('Restore');
+  await expect.poll(() => element.renderRoot.textContent).toContain('was restored');
   expect((await store.kit()).hand).toBe('right');
 });
 

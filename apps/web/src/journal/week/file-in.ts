@@ -9,7 +9,7 @@ import {
   type Program,
 } from '@larkhold/engine';
 import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
-import { formatCount, formatCounted, formatDay } from '@larkhold/words';
+import { pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -21,25 +21,15 @@ import { type Incoming, readIncoming } from './read-incoming.ts';
 /** Days and weeks written on both sides that are listed. */
 const CLASHES_SHOWN = 40;
 
-/** What was left when an import was taken back, by where it is kept: one and more of it. */
-const leftNames: Readonly<Record<string, readonly [string, string]>> = {
-  opened: ['program', 'programs'],
-  drills: ['drill', 'drills'],
-  days: ['day', 'days'],
-  weeks: ['week page', 'week pages'],
-  notes: ['note', 'notes'],
-  milestones: ['milestone', 'milestones'],
-  kit: ['part of the kit', 'parts of the kit'],
-  majorGoal: ['major goal', 'major goals'],
-};
+/** What was left when an import was taken back, by where it is kept. */
+const leftNames = ['opened', 'drills', 'days', 'weeks', 'notes', 'milestones', 'kit', 'majorGoal'] as const;
 
 function leftWords(left: readonly LeftValue[]): string {
-  const names = left.map(({ table, key }) => (table === 'single' ? key : table));
+  const names = left.map(
+    ({ table, key }) => leftNames.find((name) => name === (table === 'single' ? key : table)) ?? 'other',
+  );
   return [...new Set(names)]
-    .map((name) => {
-      const [one, more] = leftNames[name] ?? [name, name];
-      return formatCounted(names.filter((other) => other === name).length, one, more);
-    })
+    .map((name) => say(`report.${name}`, { n: names.filter((other) => other === name).length }))
     .join(', ');
 }
 
@@ -94,19 +84,19 @@ export class FileIn extends PlaceElement {
   }
 
   #undoButton() {
-    return this.taken.length > 0 ? html`<div><button @click=${this.#undo}>Undo</button></div>` : nothing;
+    return this.taken.length > 0 ? html`<div><button @click=${this.#undo}>${say('file.undo')}</button></div>` : nothing;
   }
 
   #shown(app: App, incoming: Incoming) {
     if (incoming.kind === 'journal') return this.#journal(app, incoming);
     if (incoming.kind === 'hand-over') return this.#handOver(app, incoming.handOver);
     const [first, ...more] = incoming.problems;
-    return html`<h3>${this.name} was not taken in</h3>
-      <p>${first?.message}${first?.line === undefined ? '' : ` Line ${first.line}, column ${first.column}.`}</p>
-      ${first?.pointer ? html`<p class="dim small">At ${first.pointer}</p>` : nothing}
-      ${more.length > 0 ? html`<p>And ${formatCounted(more.length, 'more problem')}.</p>` : nothing}
-      <p>Nothing was changed.</p>
-      <div><button @click=${this.#close}>Close</button></div>`;
+    return html`<h3>${say('file.refused', { file: this.name })}</h3>
+      <p>${first?.message}${first?.line === undefined ? '' : say('file.at', { line: first.line, column: first.column ?? 1 })}</p>
+      ${first?.pointer ? html`<p class="dim small">${say('file.atPointer', { place: first.pointer })}</p>` : nothing}
+      ${more.length > 0 ? html`<p>${say('file.moreProblems', { n: more.length })}</p>` : nothing}
+      <p>${say('file.nothingChanged')}</p>
+      <div><button @click=${this.#close}>${say('file.close')}</button></div>`;
   }
 
   #journal(app: App, { journal, programs, kit, madeAt }: Extract<Incoming, { kind: 'journal' }>) {
@@ -114,15 +104,15 @@ export class FileIn extends PlaceElement {
     const { addedCount, changedCount, keptCount, sameCount, majorGoal, drills, days, weeks } = this.comparison;
     const removedCount = drills.removed.length + days.removed.length + weeks.removed.length;
     return html`<h3>${this.name}</h3>
-      ${madeAt ? html`<p class="dim">Written on ${formatDay(madeAt.slice(0, 10), 'year')}.</p>` : nothing}
+      ${madeAt ? html`<p class="dim">${say('file.written', { day: madeAt.slice(0, 10) })}</p>` : nothing}
       <p>
-        ${formatCount(addedCount)} new, ${formatCount(changedCount)} changed, ${formatCount(sameCount)} the same.
-        ${keptCount > 0 ? `${formatCount(keptCount)} newer here: kept as they are.` : ''}
-        ${removedCount > 0 ? `${formatCount(removedCount)} of the changed: removed.` : ''}
-        ${majorGoal === 'added' || majorGoal === 'changed' ? 'The major goal changes.' : ''}
+        ${say('file.sums', { added: addedCount, changed: changedCount, same: sameCount })}
+        ${keptCount > 0 ? say('file.keptHere', { n: keptCount }) : ''}
+        ${removedCount > 0 ? say('file.removedThere', { n: removedCount }) : ''}
+        ${majorGoal === 'added' || majorGoal === 'changed' ? say('file.goalChanges') : ''}
       </p>
       ${this.#clashes()}
-      ${programs.length > 0 ? html`<p>${formatCounted(programs.length, 'program')} for the rack: ${programs.map(({ title }) => title).join(', ')}.</p>` : nothing}
+      ${programs.length > 0 ? html`<p>${say('file.forRack', { n: programs.length, titles: programs.map(({ title }) => title).join(', ') })}</p>` : nothing}
       ${
         kit
           ? html`<label class="tick"
@@ -132,13 +122,13 @@ export class FileIn extends PlaceElement {
                 @change=${(event: Event) => {
                   this.takesKit = event.target instanceof HTMLInputElement && event.target.checked;
                 }}
-              />Take its kit too (bow, sound, display)</label
+              />${say('file.kitToo')}</label
             >`
           : nothing
       }
       <div class="row">
-        <button class="main" @click=${() => this.#apply(app, journal, kit)}>Take it in</button>
-        <button @click=${this.#close}>Leave it</button>
+        <button class="main" @click=${() => this.#apply(app, journal, kit)}>${say('file.restore')}</button>
+        <button @click=${this.#close}>${say('file.leave')}</button>
       </div>`;
   }
 
@@ -146,16 +136,15 @@ export class FileIn extends PlaceElement {
   #clashes() {
     const { clashes } = this;
     if (clashes.length === 0) return nothing;
-    const of = formatCounted(clashes.length, 'day or week', 'days or weeks');
     return html`<details>
-      <summary>${of} written on both sides: the later edit stands</summary>
+      <summary>${say('clash.both', { n: clashes.length })}</summary>
       <ul>
         ${clashes.slice(0, CLASHES_SHOWN).map(
           ({ name, href, isOurs, leftOut }) => html`<li class="clash">
-            <a href=${href}>${name}</a>: ${isOurs ? 'what is here stands' : 'what is in the file stands'}. Left out: ${leftOut.join(' · ')}
+            ${pieces(isOurs ? 'clash.ours' : 'clash.theirs', { day: html`<a href=${href}>${name}</a>`, left: leftOut.join(' · ') })}
           </li>`,
         )}
-        ${clashes.length > CLASHES_SHOWN ? html`<li>And ${formatCounted(clashes.length - CLASHES_SHOWN, 'earlier one')}.</li>` : nothing}
+        ${clashes.length > CLASHES_SHOWN ? html`<li>${say('clash.earlier', { n: clashes.length - CLASHES_SHOWN })}</li>` : nothing}
       </ul>
     </details>`;
   }
@@ -163,24 +152,20 @@ export class FileIn extends PlaceElement {
   #handOver(app: App, handOver: HandOver) {
     if (handOver.answers.length === 0) {
       return html`<h3>${this.name}</h3>
-        <p>This is a hand-over with no answer in it. A coach opens it on <a href="#/coach">the coach's page</a>.</p>
-        <div><button @click=${this.#close}>Close</button></div>`;
+        <p>${pieces('file.noAnswer', { page: html`<a href="#/coach">${say('file.coachPage')}</a>` })}</p>
+        <div><button @click=${this.#close}>${say('file.close')}</button></div>`;
     }
     const mine = app.view.kit.archer;
-    return html`<h3>Answer to ${handOver.archer}, ${formatDay(handOver.from, 'short')} to ${formatDay(handOver.to, 'short')}</h3>
-      ${
-        mine && mine.id !== handOver.archerId
-          ? html`<p><strong>This file is of another archer or another device than this one.</strong></p>`
-          : nothing
-      }
+    return html`<h3>${say('file.answerTo', { archer: handOver.archer, from: handOver.from, to: handOver.to })}</h3>
+      ${mine && mine.id !== handOver.archerId ? html`<p><strong>${say('file.otherArcher')}</strong></p>` : nothing}
       ${handOver.answers.map((answer) => this.#answer(app, answer))}
       <div class="row">
         ${
           handOver.answers.some(({ comment }) => comment !== '')
-            ? html`<button @click=${() => this.#takeComment(app, handOver)}>Keep the comment on the week’s page</button>`
+            ? html`<button @click=${() => this.#takeComment(app, handOver)}>${say('file.keepComment')}</button>`
             : nothing
         }
-        <button @click=${this.#close}>Close</button>
+        <button @click=${this.#close}>${say('file.close')}</button>
       </div>`;
   }
 
@@ -188,8 +173,8 @@ export class FileIn extends PlaceElement {
     return html`<p class="comment"><strong>${by}</strong>: ${comment}</p>
       ${
         program
-          ? html`<p>With a program: ${program.title}.</p>
-              <div><button class="main" @click=${() => this.#takeProgram(app, program)}>Take on ${program.title}</button></div>`
+          ? html`<p>${say('file.withProgram', { title: program.title })}</p>
+              <div><button class="main" @click=${() => this.#takeProgram(app, program)}>${say('file.takeOn', { title: program.title })}</button></div>`
           : nothing
       }`;
   }
@@ -220,20 +205,20 @@ export class FileIn extends PlaceElement {
     // When this device was last backed up, and where to, is its own.
     const { backup: _, ...itsKit } = kit ?? {};
     const isTaken = await this.#takeIn(app, { journal, ...(this.takesKit ? { kit: itsKit } : {}) });
-    if (isTaken) this.#say(`${this.name} was taken in.`);
+    if (isTaken) this.#say(say('file.takenIn', { file: this.name }));
   }
 
   async #takeComment(app: App, handOver: HandOver): Promise<void> {
     const page = commentedWeek(app.view.journal, handOver, app.act.instant());
-    if (!page) return this.#note('The comment is on the week’s page already.');
+    if (!page) return this.#note(say('file.commentThere'));
     const isTaken = await this.#takeIn(app, { journal: { ...createJournal(), weeks: [page] } });
-    if (isTaken) this.#note(`The comment is on the page of ${page.week}.`);
+    if (isTaken) this.#note(say('file.commentKept', { week: Number(page.week.slice(6)) }));
   }
 
   async #takeProgram(app: App, program: Program): Promise<void> {
     const taken = { ...program, id: program.id ?? app.act.newId() };
     if (await this.#takeIn(app, { programs: [taken], kit: { programId: taken.id } }))
-      this.#note(`${taken.title} is in the rack, and today's.`);
+      this.#note(say('file.inRack', { title: taken.title }));
   }
 
   /** Takes in all of it or nothing, and remembers what changed. More than one thing can be taken from an answer. */
@@ -251,11 +236,7 @@ export class FileIn extends PlaceElement {
     this.taken = [];
     const left: LeftValue[] = [];
     for (const one of taken.toReversed()) left.push(...((await app.act.takeBack(one)) ?? []));
-    this.#say(
-      left.length === 0
-        ? 'Undone: everything is as it was before.'
-        : `Undone, but for what you changed since: ${leftWords(left)}. That stays as it is.`,
-    );
+    this.#say(left.length === 0 ? say('file.undone') : say('file.undoneBut', { left: leftWords(left) }));
   };
 
   #say(words: string): void {

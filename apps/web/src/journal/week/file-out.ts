@@ -10,6 +10,7 @@ import {
   mergeJournals,
   shiftDay,
 } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -65,10 +66,10 @@ export class FileOut extends PlaceElement {
     const from = this.from ?? shiftDay(today, 1 - USUAL_SPAN_DAYS);
     const name = this.name ?? app.view.kit.archer?.name ?? '';
     return html`<details>
-        <summary>Hand over to a coach</summary>
+        <summary>${say('file.handOver')}</summary>
         <form @submit=${(event: Event) => this.#handOver(event, app, { from, to, name })}>
           <label
-            >Your name, as you call yourself<input
+            >${say('file.name')}<input
               required
               maxlength="120"
               autocomplete="off"
@@ -78,10 +79,10 @@ export class FileOut extends PlaceElement {
               }}
           /></label>
           <div class="span">
-            ${this.#dayField('From', from, to, (day) => {
+            ${this.#dayField(say('file.from'), from, to, (day) => {
               this.from = day;
             })}
-            ${this.#dayField('To', to, today, (day) => {
+            ${this.#dayField(say('file.to'), to, today, (day) => {
               this.to = day;
             })}
           </div>
@@ -92,17 +93,17 @@ export class FileOut extends PlaceElement {
               @change=${(event: Event) => {
                 this.includesNotes = event.target instanceof HTMLInputElement && event.target.checked;
               }}
-            />Include my notes and reviews</label
+            />${say('file.withNotes')}</label
           >
-          <p class="dim small">Notes stay with you unless this is ticked. Pain and effort always go with the file.</p>
-          <div><button class="main">Save the hand-over</button></div>
+          <p class="dim small">${say('file.notesAbout')}</p>
+          <div><button class="main">${say('file.saveHandOver')}</button></div>
         </form>
       </details>
       <details>
-        <summary>Save as a file</summary>
+        <summary>${say('file.saveFile')}</summary>
         <div class="row all">
-          ${this.#button('Backup of everything', ({ act }) => act.saveBackup())}
-          ${this.#button('Journal, for another device', saveJournal)}
+          ${this.#button(say('file.backupAll'), ({ act }) => act.saveBackup())}
+          ${this.#button(say('file.journalFile'), saveJournal)}
           ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
           ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
           ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}

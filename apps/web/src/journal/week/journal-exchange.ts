@@ -1,3 +1,4 @@
+import { say } from '@larkhold/words';
 import { html } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
@@ -15,7 +16,7 @@ export class JournalExchange extends PlaceElement {
 
   override render() {
     return html`<file-in .settle=${this.settle}></file-in><file-out .settle=${this.settle}></file-out>
-      <p class="small"><a href="#/coach">For coaches: open archers' hand-overs</a></p>`;
+      <p class="small"><a href="#/coach">${say('file.forCoaches')}</a></p>`;
   }
 }
 

@@ -1,5 +1,5 @@
 import { dayNumber, type WeekPage } from '@larkhold/engine';
-import { formatDay } from '@larkhold/words';
+import { formatDay, pieces } from '@larkhold/words';
 import { html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -58,9 +58,9 @@ export class WeekPageElement extends PlaceElement {
     return html`<div class="screen">
         ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
         ${this.#totals(app, week, summary)} ${this.#review(page)}
-        <section aria-labelledby="notes"><h2 id="notes">Notes</h2><lark-notes .week=${page.week}></lark-notes></section>
+        <section aria-labelledby="notes"><h2 id="notes">${say('week.notes')}</h2><lark-notes .week=${page.week}></lark-notes></section>
         <section aria-labelledby="files">
-          <h2 id="files">Files</h2>
+          <h2 id="files">${say('week.files')}</h2>
           <journal-exchange .settle=${this.#settle}></journal-exchange>
         </section>
       </div>
@@ -73,11 +73,11 @@ export class WeekPageElement extends PlaceElement {
         <h1>${weekTitle(week)}</h1>
         <p class="dim">${spanWordsWithYear(days.map(({ date }) => date))}</p>
       </div>
-      <div class="row" role="group" aria-label="Weeks">
-        <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label="The week before">←</a>
-        ${week === thisWeek ? nothing : html`<a class="button" href="#/week/${thisWeek}">This week</a>`}
-        <a class="button" href="#/week/${shiftWeek(week, 1)}" aria-label="The week after">→</a>
-        <button @click=${() => window.print()}>Print</button>
+      <div class="row" role="group" aria-label=${say('week.weeks')}>
+        <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label=${say('week.before')}>←</a>
+        ${week === thisWeek ? nothing : html`<a class="button" href="#/week/${thisWeek}">${say('week.thisWeek')}</a>`}
+        <a class="button" href="#/week/${shiftWeek(week, 1)}" aria-label=${say('week.after')}>→</a>
+        <button @click=${() => window.print()}>${say('week.print')}</button>
       </div>
     </header>`;
   }
@@ -86,16 +86,16 @@ export class WeekPageElement extends PlaceElement {
     const { week } = page;
     const majorGoal = this.#keeper.goal();
     return html`<label class="field"
-        >Focus: the one thing worked on<input
+        >${say('week.focusOne')}<input
           class="focus"
           maxlength="400"
           autocomplete="off"
           .value=${summary.focus}
           @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
       /></label>
-      ${summary.isFocusCarried ? html`<p class="dim small">Carried over from the last review. Type to change it.</p>` : nothing}
+      ${summary.isFocusCarried ? html`<p class="dim small">${say('week.carried')}</p>` : nothing}
       <details>
-        <summary>Sketch of the focus${page.sketch ? html`<span class="dim">· drawn</span>` : nothing}</summary>
+        <summary>${pieces('week.focusSketch', { drawn: page.sketch ? html`<span class="dim">${say('week.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
           words="Sketch of the focus"
           .strokes=${page.sketch ?? nothingDrawn}
@@ -106,29 +106,29 @@ export class WeekPageElement extends PlaceElement {
       <details>
         <summary>
           <span
-            >Goals and plan
+            >${say('week.goals')}
             <span class="aims dim"
               >${[majorGoal, page.goal ?? '', planWords(summary) ?? ''].filter((words) => words.trim() !== '').join(' · ')}</span
             ></span
           >
         </summary>
         <label class="field"
-          >Major goal<input
+          >${say('week.majorGoal')}<input
             maxlength="1000"
             autocomplete="off"
             .value=${majorGoal}
             @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
         /></label>
         <label class="field"
-          >This week's goal<input
+          >${say('week.goal')}<input
             maxlength="1000"
             autocomplete="off"
             .value=${page.goal ?? ''}
             @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
         /></label>
-        <p><a href="#/milestones">Milestones</a></p>
+        <p><a href="#/milestones">${say('week.milestones')}</a></p>
         <fieldset>
-          <legend>Days with a drill planned</legend>
+          <legend>${say('week.plannedDays')}</legend>
           <div class="plan">
             ${daysOfWeek(week, 'monday').map((date) => this.#planButton(week, date, summary.plannedDays))}
           </div>
@@ -151,7 +151,7 @@ export class WeekPageElement extends PlaceElement {
 
   #days(app: App, summary: WeekSummary) {
     return html`<section aria-labelledby="days">
-      <h2 id="days">Days</h2>
+      <h2 id="days">${say('week.days')}</h2>
       <ol class="days">
         ${summary.days.map((day) => this.#day(app, day))}
       </ol>
@@ -161,7 +161,13 @@ export class WeekPageElement extends PlaceElement {
   #day({ view }: App, day: DaySummary) {
     const { date, isPlanned, drills } = day;
     const isOpen = this.openDay === date;
-    const plan = isPlanned ? (drills.length > 0 ? 'Planned and done' : 'Planned') : drills.length > 0 ? 'Done' : '';
+    const plan = isPlanned
+      ? drills.length > 0
+        ? say('week.plannedAndDone')
+        : say('week.planned_')
+      : drills.length > 0
+        ? say('week.done')
+        : '';
     return html`<li>
       <button
         class="day ${date === view.today ? 'today' : ''}"
@@ -180,7 +186,7 @@ export class WeekPageElement extends PlaceElement {
   }
 
   #openDay({ kit, today, journal }: App['view'], { date, drills }: DaySummary) {
-    if (date > today) return html`<p class="open dim">This day is still to come.</p>`;
+    if (date > today) return html`<p class="open dim">${say('week.toCome')}</p>`;
     const entry = this.#keeper.dayOf(date);
     const place = placeOfDay(journal.days, entry);
     const elsewhere = ({ rangeCheckPlaces }: Pick<Kit, 'rangeCheckPlaces'>) =>
@@ -188,7 +194,7 @@ export class WeekPageElement extends PlaceElement {
     return html`<div class="open">
       ${
         drills.length > 0
-          ? html`<ul class="drills" aria-label="Drills">
+          ? html`<ul class="drills" aria-label=${say('week.drillsHead')}>
               ${drills.map(({ id, program }) => html`<li><a href=${hrefOf('journal', id)}>${program}</a></li>`)}
             </ul>`
           : nothing
@@ -218,14 +224,14 @@ export class WeekPageElement extends PlaceElement {
     const lastDay = daysOfWeek(week, view.kit.weekStart).at(-1) ?? view.today;
     const marks = markDays(view.journal, lastDay, STRIP_WEEKS * 7);
     return html`<section aria-labelledby="totals">
-      <h2 id="totals">Totals</h2>
-      ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">Of the ISO week, ${spanWords(isoDays)}.</p>`}
+      <h2 id="totals">${say('week.totals')}</h2>
+      ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">${say('week.ofIsoWeek', { span: spanWords(isoDays) })}</p>`}
       <table aria-labelledby="totals">
         <thead>
           <tr>
-            <th scope="col"><span class="visually-hidden">What</span></th>
-            <th scope="col">This week</th>
-            <th scope="col">Week before</th>
+            <th scope="col"><span class="visually-hidden">${say('week.what')}</span></th>
+            <th scope="col">${say('week.thisWeek')}</th>
+            <th scope="col">${say('week.weekBefore')}</th>
           </tr>
         </thead>
         <tbody>
@@ -239,19 +245,19 @@ export class WeekPageElement extends PlaceElement {
         </tbody>
       </table>
       <day-strip .days=${marks}></day-strip>
-      <p><a href="#/trends">Trends over weeks and years</a></p>
+      <p><a href="#/trends">${say('week.trends')}</a></p>
     </section>`;
   }
 
   #review(page: WeekPage) {
     const carried = this.app ? summarizeWeek(this.app.view.journal, page, 'monday').carried : undefined;
     return html`<section aria-labelledby="review">
-      <h2 id="review">Review</h2>
-      ${carried ? html`<p class="carried"><span class="dim small">From the last review</span><br />${carried}</p>` : nothing}
-      ${page.comment ? html`<p class="carried comment"><span class="dim small">Coach</span><br />${page.comment}</p>` : nothing}
-      ${this.#reviewField(page, 'wentRight', 'What went right')} ${this.#reviewField(page, 'needsWork', 'What needs work')}
-      ${this.#reviewField(page, 'carriedForward', 'What goes into next week')}
-      <p class="dim small">The last line becomes next week's focus, unless you change it.</p>
+      <h2 id="review">${say('week.review')}</h2>
+      ${carried ? html`<p class="carried"><span class="dim small">${say('week.fromReview')}</span><br />${carried}</p>` : nothing}
+      ${page.comment ? html`<p class="carried comment"><span class="dim small">${say('week.coach')}</span><br />${page.comment}</p>` : nothing}
+      ${this.#reviewField(page, 'wentRight', say('week.wentRight'))} ${this.#reviewField(page, 'needsWork', say('week.needsWork'))}
+      ${this.#reviewField(page, 'carriedForward', say('week.intoNext'))}
+      <p class="dim small">${say('week.lastLine')}</p>
     </section>`;
   }
 

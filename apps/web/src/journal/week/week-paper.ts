@@ -1,5 +1,5 @@
 import type { WeekPage } from '@larkhold/engine';
-import { formatDay } from '@larkhold/words';
+import { formatDay, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '@larkhold/ui';
@@ -148,14 +148,14 @@ export class WeekPaper extends LitElement {
       <h1>${weekTitle(page.week)}</h1>
       <p>${spanWordsWithYear(summary.days.map(({ date }) => date))}</p>
       <div class="top">
-        <div>${this.#part('Major goal', this.majorGoal, 'goal')} ${this.#part("This week's goal", page.goal, 'goal')}</div>
+        <div>${this.#part(say('week.majorGoal'), this.majorGoal, 'goal')} ${this.#part(say('week.goal'), page.goal, 'goal')}</div>
         ${
           page.sketch
             ? html`<lark-sketch-pad isFixed words="Sketch of the focus" .strokes=${page.sketch}></lark-sketch-pad>`
             : nothing
         }
       </div>
-      ${this.#part('Focus', summary.focus, summary.focus.length <= SHORT_FOCUS ? 'focus short' : 'focus')}
+      ${this.#part(say('week.focus'), summary.focus, summary.focus.length <= SHORT_FOCUS ? 'focus short' : 'focus')}
       <table class="days">
         <tbody>
           ${summary.days.map(
@@ -176,17 +176,17 @@ export class WeekPaper extends LitElement {
         </thead>
         <tbody>
           <tr>
-            <th scope="row">This week</th>
+            <th scope="row">${say('week.thisWeek')}</th>
             ${totals.map(({ now }) => html`<td>${now}</td>`)}
           </tr>
           <tr>
-            <th scope="row">Week before</th>
+            <th scope="row">${say('week.weekBefore')}</th>
             ${totals.map(({ before }) => html`<td>${before}</td>`)}
           </tr>
         </tbody>
       </table>
-      ${this.#part('What went right', page.wentRight)} ${this.#part('What needs work', page.needsWork)}
-      ${this.#part('What goes into next week', page.carriedForward)}
+      ${this.#part(say('week.wentRight'), page.wentRight)} ${this.#part(say('week.needsWork'), page.needsWork)}
+      ${this.#part(say('week.intoNext'), page.carriedForward)}
     </article>`;
   }
 
@@ -199,7 +199,7 @@ export class WeekPaper extends LitElement {
 /** What was done; on a day to come, what is planned. */
 function planned(day: DaySummary): string {
   const done = doneWords(day);
-  const words = done ?? (day.isPlanned ? 'Drill planned' : '');
+  const words = done ?? (day.isPlanned ? say('week.drillPlanned') : '');
   return day.hasPain ? `${words} · pain` : words;
 }
 

@@ -1,0 +1,28 @@
+/** What a check of the store found, and what was left of an import. */
+export const report = {
+  'report.programs': '{n, plural, one {# program} other {# programs}}',
+  'report.drills': '{n, plural, one {# drill} other {# drills}}',
+  'report.days': '{n, plural, one {# day} other {# days}}',
+  'report.weeks': '{n, plural, one {# week page} other {# week pages}}',
+  'report.notes': '{n, plural, one {# note} other {# notes}}',
+  'report.milestones': '{n, plural, one {# milestone} other {# milestones}}',
+  'report.kit': '{n, plural, one {# part of the kit} other {# parts of the kit}}',
+  'report.majorGoal': '{n, plural, one {the major goal} other {# major goals}}',
+  'report.other': '{n, plural, one {# other value} other {# other values}}',
+  'report.oneProgram': 'Program',
+  'report.oneDrill': 'Drill',
+  'report.oneDay': 'Day',
+  'report.oneWeek': 'Week page',
+  'report.oneNote': 'Note',
+  'report.oneMilestone': 'Milestone',
+  'report.oneSetting': 'Setting',
+  'report.unwritten': '{n, plural, one {One change has} other {# changes have}} not reached the disk yet.',
+  'report.inOrder': 'Everything that was read is in order.',
+  'report.setAside':
+    '{n, plural, one {# value} other {# values}} could not be read. Nothing was thrown away: what was found is kept aside and is in the file of all that is on the disk.',
+  'report.emptyDisk': 'Nothing is on this device yet.',
+  'report.emptyMemory': 'Nothing is in memory yet.',
+  'report.readDisk': 'Read on this device: {things}.',
+  'report.readMemory': 'Read in memory: {things}.',
+  'report.opened': '{n, plural, one {# program} other {# programs}}',
+} as const;
