@@ -50,7 +50,7 @@ export {
   singleNames,
 } from './journal/collections.ts';
 export { type Comparison, compareJournals, type JournalComparison, type Verdict } from './journal/compare-journals.ts';
-export { correctOutcome } from './journal/correct-outcome.ts';
+export { correctOutcome, settleSeen } from './journal/correct-outcome.ts';
 export * from './journal/day-lines.ts';
 export * from './journal/drill-record.ts';
 export { canonicalText, compareInstants, isSame } from './journal/edit-order.ts';
@@ -61,6 +61,7 @@ export { createJournal, mergeJournals, visibleJournal } from './journal/merge-jo
 export { migrateJournal } from './journal/migrate-journal.ts';
 export { readablePrograms } from './journal/readable-programs.ts';
 export { compareStamps, laterStamp, stampAfter, withoutDevice } from './journal/stamp.ts';
+export { DISAGREEMENT_MS, disagreementMs, trueHeldMs } from './journal/true-held-ms.ts';
 export { type DailyLoads, dailyLoads } from './load/daily-loads.ts';
 export { drawImpulse } from './load/draw-impulse.ts';
 export { holdTime } from './load/hold-time.ts';

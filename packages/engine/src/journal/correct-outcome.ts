@@ -1,4 +1,5 @@
 import type { DrillRecord, Outcome } from './drill-record.ts';
+import { trueHeldMs } from './true-held-ms.ts';
 
 /**
  * Corrects how one rep ended, in one press.
@@ -7,7 +8,7 @@ import type { DrillRecord, Outcome } from './drill-record.ts';
  * @param outcome how it really ended.
  * @param editedAt the instant of the correction, ISO 8601 UTC.
  * @returns a new record. Time at full draw: all of it for `held`; none for `skipped`; for `short` and `unsure` what was logged, but for a
- * `short` less than what was prescribed, by a tenth of a second at least, since a full hold isn't short.
+ * `short` less than what was prescribed, by a tenth of a second at least, since a full hold isn't short. What a camera saw of it is dropped.
  * @throws RangeError if there is no such rep.
  */
 export function correctOutcome(record: DrillRecord, index: number, outcome: Outcome, editedAt: string): DrillRecord {
@@ -21,5 +22,29 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
     short: Math.min(rep.heldMs, Math.max(0, rep.prescribedMs - 100)),
     unsure: rep.heldMs,
   }[outcome];
-  return { ...record, reps: record.reps.with(index, { ...rep, outcome, heldMs }), editedAt };
+  // A person's word stands above what a camera saw.
+  const { seen: _, ...said } = rep;
+  return { ...record, reps: record.reps.with(index, { ...said, outcome, heldMs }), editedAt };
+}
+
+/**
+ * Settles one rep on which clock and camera are apart, in one press.
+ * @param record the record as it stands.
+ * @param index the rep's place in `record.reps`, 0-based.
+ * @param kept `clock`: what was seen is dropped; `seen`: what was seen becomes the rep's own time, and it is short if that is less than was prescribed.
+ * @param editedAt the instant of the correction, ISO 8601 UTC.
+ * @returns a new record.
+ * @throws RangeError if there is no such rep.
+ */
+export function settleSeen(record: DrillRecord, index: number, kept: 'clock' | 'seen', editedAt: string): DrillRecord {
+  const rep = record.reps[index];
+  if (rep === undefined) {
+    throw new RangeError(`index: expected 0 to ${record.reps.length - 1}, got ${index}`);
+  }
+  const { seen: _, ...byClock } = rep;
+  if (kept === 'clock' || rep.seen === undefined)
+    return { ...record, reps: record.reps.with(index, byClock), editedAt };
+  const heldMs = trueHeldMs(rep);
+  const outcome = heldMs < rep.prescribedMs ? 'short' : 'held';
+  return { ...record, reps: record.reps.with(index, { ...byClock, heldMs, outcome }), editedAt };
 }

@@ -11,6 +11,15 @@ export const whySchema = z.enum(['form', 'tired', 'interrupted']);
 /** Why a hold was let down early. `form`: good sense, and says nothing of strength; `tired`: no more was left; `interrupted`: says nothing. */
 export type Why = z.output<typeof whySchema>;
 
+/** A hold as a camera saw it, milliseconds from the moment at which the clock's hold began; before it is negative. */
+export const seenSchema = z
+  .strictObject({ fromMs: z.int(), toMs: z.int() })
+  .refine(({ fromMs, toMs }) => fromMs <= toMs, {
+    message: 'a hold is seen to end after it began',
+  });
+/** A hold as a camera saw it. */
+export type Seen = z.output<typeof seenSchema>;
+
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export const repRecordSchema = keepUnknown({
   block: z.int().min(0),
@@ -24,6 +33,8 @@ export const repRecordSchema = keepUnknown({
   why: whySchema.optional(),
   /** Weight added to the bow for this rep, pounds-force. Absent: unknown, as in records from before it was kept. */
   addedWeightLbf: z.number().min(0).max(60).optional(),
+  /** The hold as it was seen, where it was. `heldMs` stays what the clock says. */
+  seen: seenSchema.optional(),
 });
 /** What is known of one rep. Indexes are 0-based, times milliseconds at full draw. */
 export type RepRecord = z.output<typeof repRecordSchema>;

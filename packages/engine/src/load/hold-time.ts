@@ -1,7 +1,8 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { trueHeldMs } from '../journal/true-held-ms.ts';
 
 /**
- * Time at full draw over some drills, as it was recorded; removed records don't count.
+ * Time at full draw over some drills, as it was seen where a camera saw it, else as the clock has it; removed records don't count.
  * @param records drills in any order
  * @returns seconds
  */
@@ -9,7 +10,7 @@ export function holdTime(records: readonly DrillRecord[]): number {
   let heldMs = 0;
   for (const record of records) {
     if (record.removed) continue;
-    for (const rep of record.reps) heldMs += rep.heldMs;
+    for (const rep of record.reps) heldMs += trueHeldMs(rep);
   }
   return heldMs / 1000;
 }

@@ -1,4 +1,5 @@
 import type { Journal } from '../journal/journal.ts';
+import { trueHeldMs } from '../journal/true-held-ms.ts';
 
 /** What was done in a stretch of days. */
 export interface Totals {
@@ -49,7 +50,7 @@ export function totalsByDay(journal: Journal): Map<string, Totals> {
     totals.drillsCount += 1;
     totals.repsCount += record.reps.length;
     for (const rep of record.reps) {
-      totals.holdMs += rep.heldMs;
+      totals.holdMs += trueHeldMs(rep);
       if (rep.outcome === 'held') totals.heldCount += 1;
     }
   }

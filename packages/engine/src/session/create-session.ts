@@ -4,9 +4,9 @@ import type { Timeline } from '../timeline/timeline.ts';
 import { addToInstant, dayOfInstant } from '../units/instant.ts';
 import { type ChartEvent, sessionMachine } from './session-machine.ts';
 import { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session-snapshot.ts';
-import type { SessionEvent, SessionView } from './session-view.ts';
+import type { SeenEvent, SessionEvent, SessionView } from './session-view.ts';
 import { repCountOf, viewer } from './view-session.ts';
-import { endsAtMs } from './walk.ts';
+import { endsAtMs, isRep } from './walk.ts';
 
 /** How late after a deadline the caller may be before time counts as lost, milliseconds. Own: a hidden page may wake once a second. */
 export const GAP_LIMIT_MS = 5_000;
@@ -26,6 +26,8 @@ export interface SessionInput {
   gapLimitMs?: number;
   /** A snapshot of a session of the same timeline; its id, program and start are kept. */
   resumeFrom?: SessionSnapshot;
+  /** A hold counts from the moment at which full draw was seen, where it is seen at all. */
+  countFromAnchor?: boolean;
   /** Told what a listener threw; the walk goes on. */
   onListenerError?: (error: unknown) => void;
 }
@@ -36,8 +38,10 @@ export interface Session {
    * Walks to `atMs`, then does what the archer asked; what makes no sense at that moment is ignored. `gap`: time was lost since the last call.
    * An event may be dated before the last call (a press that a busy page handles late): it counts at its own moment, but not before the step
    * under way or the last event began, and the session stays at the moment of the last call.
+   * `observe` tells what a witness saw, with its own instant: a let-down in a hold ends the rep there, and the rep keeps beside the clock's
+   * time what was seen. What is not seen stays as the clock has it.
    */
-  send(event: SessionEvent, atMs: number): void;
+  send(event: SessionEvent | SeenEvent, atMs: number): void;
   /** Walks to `nowMs`. A clock that goes backwards counts as standing still. */
   advance(nowMs: number): void;
   /** The caller's clock at the step's end: advance by then. Undefined while nothing runs. */
@@ -126,6 +130,20 @@ export function createSession(input: SessionInput): Session {
     if (!isNewClock) walkTo(Math.max(knownMs, seenMs()), Number.POSITIVE_INFINITY);
   }
 
+  /** A let-down that is seen in a rep ends it, as a press would; what was seen is written beside the rep. */
+  function observe({ seen, atMs: seenAtMs }: SeenEvent, nowMs: number) {
+    checkNow(seenAtMs);
+    walkTo(nowMs);
+    if (chart.value !== 'running' || seenAtMs > seenMs()) return;
+    const fromAnchor = input.countFromAnchor === true;
+    if (seen === 'drawn') react({ type: 'drawn', atMs: seenMs(), seenAtMs, fromAnchor });
+    else {
+      const { walk } = chart.context;
+      if (isRep(walk) && walk.drawnAtMs !== undefined) askAt('letDownNow', seenAtMs);
+      react({ type: 'letDown', atMs: seenMs(), seenAtMs });
+    }
+  }
+
   function tell<T>(listeners: ReadonlySet<(value: T) => void>, value: T) {
     for (const listener of [...listeners]) {
       try {
@@ -141,9 +159,12 @@ export function createSession(input: SessionInput): Session {
   }
 
   return {
-    send({ type }, atMs) {
+    send(event, atMs) {
+      const { type } = event;
       checkNow(atMs);
-      if (chart.value === 'waiting') {
+      if (type === 'observe') {
+        observe(event, atMs);
+      } else if (chart.value === 'waiting') {
         ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
         react({ type, atMs });
       } else if (type === 'gap') {

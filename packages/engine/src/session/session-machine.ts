@@ -1,11 +1,27 @@
 import { assign, setup } from 'xstate';
 import type { Timeline } from '../timeline/timeline.ts';
+import { noteDrawn, noteLetDown } from './observe.ts';
 import * as walking from './walk.ts';
 
 /** What the chart reacts to. `atMs` is the caller's clock, for `gap` the last moment that is known. */
 export interface ChartEvent {
-  type: 'begin' | 'tick' | 'pause' | 'resume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop' | 'gap';
+  type:
+    | 'begin'
+    | 'tick'
+    | 'pause'
+    | 'resume'
+    | 'letDownNow'
+    | 'skipRep'
+    | 'moreRest'
+    | 'stop'
+    | 'gap'
+    | 'drawn'
+    | 'letDown';
   atMs: number;
+  /** Of `drawn` and `letDown`: when it was seen to happen. */
+  seenAtMs?: number;
+  /** Of `drawn`: whether the hold counts from there. */
+  fromAnchor?: boolean;
 }
 
 /** What the chart carries: the timeline, and where on it the session stands. */
@@ -37,6 +53,12 @@ export const sessionMachine = setup({
     skipNext: step((timeline, walk, atMs) => walking.skipNext(timeline, walk, atMs)),
     moreRest: step((_, walk, atMs) => walking.addRest(walk, walking.MORE_REST_MS, walk.dueAtMs - atMs)),
     stopRunning: step((timeline, walk, atMs) => walking.stop(timeline, walk, walk.dueAtMs - atMs)),
+    noteDrawn: assign(({ context: { timeline, walk }, event: { atMs, seenAtMs = atMs, fromAnchor = false } }) => ({
+      walk: noteDrawn(timeline, walk, seenAtMs, atMs, fromAnchor),
+    })),
+    noteLetDown: assign(({ context: { walk }, event: { atMs, seenAtMs = atMs } }) => ({
+      walk: noteLetDown(walk, seenAtMs),
+    })),
     stopPaused: step((timeline, walk) => walking.stop(timeline, walk, walk.leftMs)),
   },
 }).createMachine({
@@ -66,6 +88,8 @@ export const sessionMachine = setup({
           { guard: 'endsWalk', target: 'done', actions: 'endStep' },
           { target: 'paused', actions: 'loseTime' },
         ],
+        drawn: { guard: 'isRep', actions: 'noteDrawn' },
+        letDown: { actions: 'noteLetDown' },
         stop: { target: 'stopped', actions: 'stopRunning' },
       },
     },

@@ -62,6 +62,8 @@ export const sessionSnapshotSchema: z.ZodType<SessionSnapshot> = z.strictObject(
     floorMs: z.number(),
     pausedBy: z.enum(['archer', 'gap']).optional(),
     reps: z.array(repRecordSchema),
+    holdAtMs: z.number().optional(),
+    drawnAtMs: z.number().optional(),
   }),
   ledger: z.strictObject({
     seenMs: z.number().optional(),

@@ -44,3 +44,10 @@ export interface SessionView {
 export type SessionEvent = {
   type: 'begin' | 'pause' | 'resume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop' | 'gap';
 };
+
+/** What a witness saw: the bow at full draw, or let down, at an instant of the caller's clock, milliseconds. It may be told later. */
+export interface SeenEvent {
+  type: 'observe';
+  seen: 'drawn' | 'letDown';
+  atMs: number;
+}

@@ -23,6 +23,10 @@ export interface Walk {
   pausedBy?: 'archer' | 'gap';
   /** Reps that ended, in order. */
   reps: RepRecord[];
+  /** The caller's clock at the beginning of the hold under way, or of the last one; absent where a pause or a gap came between. */
+  holdAtMs?: number;
+  /** The caller's clock at which full draw was seen, while no let-down has been seen since. */
+  drawnAtMs?: number;
 }
 
 /** Whether the step is one in which the archer stands and waits for the next draw. */
@@ -50,7 +54,19 @@ export function enter(timeline: Timeline, walk: Walk, index: number, atMs: numbe
   const { durationMs, startMs } = step;
   const { pausedBy, reps } = walk;
   const dueAtMs = atMs + durationMs;
-  return { step, nextIndex: index + 1, stepMs: durationMs, dueAtMs, leftMs: 0, floorMs: startMs, pausedBy, reps };
+  const next = { step, nextIndex: index + 1, stepMs: durationMs, dueAtMs, leftMs: 0, floorMs: startMs, pausedBy, reps };
+  return { ...next, ...instantsIn(walk, step.kind, atMs) };
+}
+
+/** What is known of the hold under way or just over; a new draw begins anew. */
+function instantsIn(
+  { holdAtMs, drawnAtMs }: Walk,
+  kind: Step['kind'],
+  atMs: number,
+): Pick<Walk, 'holdAtMs' | 'drawnAtMs'> {
+  if (kind === 'draw') return {};
+  if (kind === 'hold') return { holdAtMs: atMs, drawnAtMs };
+  return { holdAtMs, drawnAtMs };
 }
 
 /** Ends the step at its deadline, however late the caller is, and begins the next there. */
@@ -120,7 +136,7 @@ export function addRest(walk: Walk, addMs: number, leftMs: number): Walk {
 
 /** Stops the clock by the archer's wish. */
 export function pause(walk: Walk, atMs: number): Walk {
-  return { ...walk, leftMs: walk.dueAtMs - atMs, pausedBy: 'archer' };
+  return { ...walk, leftMs: walk.dueAtMs - atMs, pausedBy: 'archer', holdAtMs: undefined, drawnAtMs: undefined };
 }
 
 /** Lets a paused or waiting walk go on. */
@@ -134,7 +150,7 @@ export function resume(walk: Walk, atMs: number): Walk {
 export function loseTime(timeline: Timeline, walk: Walk, knownMs: number): Walk {
   const leftMs = walk.dueAtMs - knownMs;
   if (isWait(walk)) {
-    const waiting: Walk = { ...walk, leftMs, pausedBy: 'gap' };
+    const waiting: Walk = { ...walk, leftMs, pausedBy: 'gap', holdAtMs: undefined, drawnAtMs: undefined };
     return leftMs < READY_MS ? addRest(waiting, READY_MS - leftMs, leftMs) : waiting;
   }
   const known = isRep(walk) ? record(timeline, walk, 'unsure', heldMsAt(walk, leftMs)) : walk;
@@ -181,7 +197,8 @@ function beginWait(
   // Where the wait is longer than the timeline's own, the offset stands still just inside that one, so that no cue of a rep
   // that is left behind comes again.
   const floorMs = after === undefined ? drawStartMs : Math.min(after.startMs + 1, drawStartMs);
-  return { ...walk, step: wait, nextIndex: drawIndex, stepMs, dueAtMs: atMs + leftMs, leftMs: 0, floorMs };
+  const begun = { ...walk, step: wait, nextIndex: drawIndex, stepMs, dueAtMs: atMs + leftMs, leftMs: 0, floorMs };
+  return { ...begun, holdAtMs: undefined, drawnAtMs: undefined };
 }
 
 /** The timeline's own wait before a draw, if it has one. */

@@ -1,0 +1,39 @@
+import type { Timeline } from '../timeline/timeline.ts';
+import { enter, isRep, type Walk } from './walk.ts';
+
+/**
+ * Full draw was seen. Until a let-down is seen too, nothing of it is written.
+ * @param timeline what is walked
+ * @param walk where it stands
+ * @param seenAtMs when full draw was reached, the caller's clock
+ * @param nowMs the caller's clock
+ * @param fromAnchor whether the hold counts from there: it then ends as much later, or earlier
+ * @returns the next walk; the same where no rep is under way
+ */
+export function noteDrawn(timeline: Timeline, walk: Walk, seenAtMs: number, nowMs: number, fromAnchor: boolean): Walk {
+  const { step } = walk;
+  if (!isRep(walk) || step === undefined) return walk;
+  const noted = { ...walk, drawnAtMs: seenAtMs };
+  if (!fromAnchor) return noted;
+  const beganAtMs = walk.dueAtMs - walk.stepMs;
+  // Full draw before the call is not this rep's: it counts from the call on.
+  if (step.kind === 'draw')
+    return { ...enter(timeline, noted, walk.nextIndex, Math.max(seenAtMs, beganAtMs)), drawnAtMs: seenAtMs };
+  const dueAtMs = Math.max(nowMs, seenAtMs + walk.stepMs);
+  return { ...noted, dueAtMs, holdAtMs: dueAtMs - walk.stepMs };
+}
+
+/**
+ * Writes beside the last rep what was seen of it, once its let-down was seen.
+ * @param walk where it stands, after that rep
+ * @param seenAtMs when the draw gave way, the caller's clock
+ * @returns the next walk; the same where full draw was not seen, or the clock's hold is not known
+ */
+export function noteLetDown(walk: Walk, seenAtMs: number): Walk {
+  const { drawnAtMs, holdAtMs, reps } = walk;
+  const last = reps.at(-1);
+  const rest: Walk = { ...walk, drawnAtMs: undefined };
+  if (drawnAtMs === undefined || holdAtMs === undefined || last === undefined || seenAtMs < drawnAtMs) return rest;
+  const seen = { fromMs: Math.round(drawnAtMs - holdAtMs), toMs: Math.round(seenAtMs - holdAtMs) };
+  return { ...rest, reps: [...reps.slice(0, -1), { ...last, seen }] };
+}
