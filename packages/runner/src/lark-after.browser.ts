@@ -30,7 +30,7 @@ async function afterOf(shown = record) {
   const after = document.createElement('lark-after');
   after.record = shown;
   document.body.append(after);
-  await after.updateComplete;
+  await settled(after);
   const done: AfterDrill[] = [];
   after.addEventListener('lark-after-done', (event) => {
     if (event instanceof CustomEvent) done.push(event.detail);
@@ -38,9 +38,23 @@ async function afterOf(shown = record) {
   return { after, done };
 }
 
+/** Buttons of the page, and of the answers in it. */
 function button(after: LarkAfter, words: string, place = 0) {
-  const found = [...after.renderRoot.querySelectorAll('button')].filter((one) => one.textContent?.trim() === words);
-  return found[place]!;
+  const answers = [...after.renderRoot.querySelectorAll('lark-rep-answer')].map(({ renderRoot }) => renderRoot);
+  const all = [after.renderRoot, ...answers].flatMap((root) => [...root.querySelectorAll('button')]);
+  return all.filter((one) => one.textContent?.trim() === words)[place]!;
+}
+
+/** Presses the stroke of a rep, and waits for its answer. */
+async function openRep(after: LarkAfter, index: number) {
+  const ribbon = after.renderRoot.querySelector('lark-hold-ribbon[picks]');
+  ribbon?.dispatchEvent(new CustomEvent('lark-pick', { detail: { index } }));
+  await settled(after);
+}
+
+async function settled(after: LarkAfter) {
+  await after.updateComplete;
+  for (const answer of after.renderRoot.querySelectorAll('lark-rep-answer')) await answer.updateComplete;
 }
 
 test('saving gives what was said and the corrected reps', async () => {
@@ -52,9 +66,11 @@ test('saving gives what was said and the corrected reps', async () => {
   const note = after.renderRoot.querySelector('textarea')!;
   note.value = ' Bow arm steady. ';
   note.dispatchEvent(new InputEvent('input'));
-  button(after, 'Held', 2).click();
-  await after.updateComplete;
-  expect(button(after, 'Held', 2).getAttribute('aria-pressed')).toBe('true');
+  // Only the unsure rep asks how it ended.
+  expect(after.renderRoot.querySelectorAll('lark-rep-answer')).toHaveLength(1);
+  button(after, 'Held').click();
+  await settled(after);
+  expect(button(after, 'Held').getAttribute('aria-pressed')).toBe('true');
   button(after, 'Save').click();
   expect(done).toHaveLength(1);
   expect(done[0]).toMatchObject({ effort: 6, pain: false, note: 'Bow arm steady.' });
@@ -67,10 +83,11 @@ test('saving gives what was said and the corrected reps', async () => {
 
 test('nothing said is nothing given, and a correction taken back gives the logged time back', async () => {
   const { after, done } = await afterOf();
-  button(after, 'Skipped', 1).click();
-  await after.updateComplete;
-  button(after, 'Short', 1).click();
-  await after.updateComplete;
+  await openRep(after, 1);
+  button(after, 'Skipped').click();
+  await settled(after);
+  button(after, 'Short').click();
+  await settled(after);
   button(after, 'Skip').click();
   expect(done).toEqual([{ reps: record.reps }]);
 });
@@ -119,7 +136,7 @@ test('with a rep unsure a pedal is asked for it before saving: up is held, down 
     const { after, done } = await afterOf(unsureRecord);
     for (const forward of ['PageDown', 'PageDown']) press(forward);
     await after.updateComplete;
-    expect(after.renderRoot.querySelector('li.asked .rep')?.textContent).toBe('Rep 3');
+    expect(after.renderRoot.querySelector('li.asked lark-rep-answer')?.place).toBe('Rep 3');
     if (code) press(code);
     expect(done).toEqual([]);
     press('PageDown');
@@ -163,11 +180,15 @@ test('a one and a nought soon after it are ten', async () => {
 
 test('a keyboard alone answers all of it', async () => {
   const { after, done } = await afterOf(unsureRecord);
-  const focused = () => after.shadowRoot?.activeElement;
+  const focused = () => {
+    const outer = after.shadowRoot?.activeElement;
+    return outer?.shadowRoot?.activeElement ?? outer;
+  };
   const tabTo = async (words: string) => {
     for (let tries = 0; tries < 30; tries += 1) {
       await userEvent.tab();
-      const group = focused()?.closest('li, fieldset, .note')?.textContent ?? '';
+      const answer = after.shadowRoot?.activeElement?.closest('lark-rep-answer')?.place ?? '';
+      const group = `${answer} ${focused()?.closest('fieldset, .note')?.textContent ?? ''}`;
       if (`${group} ${focused()?.textContent}`.includes(words)) return;
     }
     throw new Error(`no way by Tab to ${words}`);
@@ -178,10 +199,10 @@ test('a keyboard alone answers all of it', async () => {
   await userEvent.keyboard('{ArrowRight}{ArrowRight}');
   await tabTo('Any pain?');
   await userEvent.keyboard(' ');
-  await tabTo('Note');
-  await userEvent.keyboard('Wind from the left 10');
   await tabTo('Rep 3');
   await userEvent.keyboard('{Enter}');
+  await tabTo('Note');
+  await userEvent.keyboard('Wind from the left 10');
   while (focused()?.textContent?.trim() !== 'Save') await userEvent.tab();
   await userEvent.keyboard('{Enter}');
   expect(done).toHaveLength(1);

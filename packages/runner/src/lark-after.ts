@@ -1,28 +1,26 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
-import { heldWords, outcomeName, placeOfRep, say } from '@larkhold/words';
+import '@larkhold/ui/ribbon';
+import { drillWords, placeOfRep, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { afterStyles } from './after-styles.ts';
 import type { AfterDrill } from './drill-events.ts';
+import { effortStrip } from './effort-strip.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
 import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
-
-/** Each has words of its own; the numbers are what is kept. */
-const EFFORTS = [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
 
 /** Where a pedal begins to choose. */
 const MIDDLE_EFFORT = 5;
 /** A nought so soon after a one makes it ten, milliseconds. */
 const TEN_MS = 1500;
 
-const OUTCOMES = ['held', 'short', 'skipped', 'unsure'] as const;
-
 /**
  * Asks how a drill was, and lets the archer put reps right. Everything may be left out.
  *
  * @prop record the drill as it was logged
  * @prop theme colours
+ * @prop flipped turns the closing frame over, to be read in a mirror
  * @prop keys the archer's keys: those of `moreRest` and `letDownNow` go up and down in an answer, those of `begin` go on to the next
  * @prop sources what is pressed beside keys and screen
  * @event lark-after-done saved or skipped; detail `{ effort?, pain?, note?, reps }`
@@ -33,6 +31,7 @@ export class LarkAfter extends LitElement {
 
   @property({ attribute: false }) record: DrillRecord | undefined;
   @property({ reflect: true }) theme: RunnerTheme = 'system';
+  @property({ type: Boolean }) flipped = false;
   @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   /** The question that a pedal answers; a number is the rep at that place. */
@@ -41,6 +40,10 @@ export class LarkAfter extends LitElement {
   @state() private pain: boolean | undefined;
   @state() private note = '';
   @state() private corrected: DrillRecord | undefined;
+  /** The rep whose stroke was pressed. */
+  @state() private picked: number | undefined;
+  /** Whether the closing frame was sent away before it goes by itself. */
+  @state() private isRead = false;
 
   #endListening: (() => void)[] = [];
   #typedOneAtMs: number | undefined;
@@ -72,6 +75,8 @@ export class LarkAfter extends LitElement {
     if (changed.has('sources')) this.#listen();
     if (!changed.has('record')) return;
     this.asked = 'effort';
+    this.picked = undefined;
+    this.isRead = false;
     this.corrected = this.record;
     this.effort = this.record?.effort;
     this.pain = this.record?.pain;
@@ -87,52 +92,75 @@ export class LarkAfter extends LitElement {
   override render() {
     const { corrected } = this;
     if (!corrected) return nothing;
-    return html`<form @submit=${this.#onSave}>
-      <h2>${say('after.question')}</h2>
-      <p class="hint">${say('after.hint')}</p>
-      <fieldset class="effort ${this.asked === 'effort' ? 'asked' : ''}">
-        <legend>${say('after.effort')}</legend>
-        ${EFFORTS.map(
-          (effort) => html`<label>
-            <input
-              type="radio"
-              name="effort"
-              .checked=${this.effort === effort}
-              @change=${() => {
-                this.effort = effort;
-              }}
-            /><b>${effort}</b> <span>${say(`effort.${effort}`)}</span>
-          </label>`,
-        )}
-      </fieldset>
-      <fieldset class="pain ${this.asked === 'pain' ? 'asked' : ''}">
-        <legend>${say('after.pain')}</legend>
-        ${this.#painChoice(say('after.no'), false)}${this.#painChoice(say('after.yes'), true)}
-        <p class="caution" role="status">${this.pain ? say('after.painStop') : ''}</p>
-      </fieldset>
-      <label class="note"
-        >${say('after.note')}
-        <textarea
-          rows="3"
-          maxlength="4000"
-          .value=${this.note}
-          @input=${(event: InputEvent) => {
-            if (event.target instanceof HTMLTextAreaElement) this.note = event.target.value;
-          }}
-        ></textarea>
-      </label>
-      <section aria-labelledby="reps">
-        <h3 id="reps">${say('after.reps')}</h3>
-        ${corrected.reps.length === 0 ? html`<p>${say('after.noRep')}</p>` : nothing}
-        <ol>
-          ${corrected.reps.map((rep, index) => this.#rep(rep, index, corrected))}
-        </ol>
-      </section>
-      <div class="done">
-        <button class="main" type="submit">${say('after.save')}</button>
-        <button type="button" @click=${this.#onSkip}>${say('after.skip')}</button>
-      </div>
-    </form>`;
+    return html`${this.#closing(corrected)}
+      <form @submit=${this.#onSave}>
+        <h2>${say('after.question')}</h2>
+        <fieldset class="effort ${this.asked === 'effort' ? 'asked' : ''}">
+          <legend>${say('after.effort')}</legend>
+          ${effortStrip(this.effort, (effort) => {
+            this.effort = effort;
+          })}
+        </fieldset>
+        <fieldset class="pain ${this.asked === 'pain' ? 'asked' : ''}">
+          <legend>${say('after.pain')}</legend>
+          <p class="meant">${say('after.painMeans')}</p>
+          ${this.#painChoice(say('after.no'), false)}${this.#painChoice(say('after.yes'), true)}
+          <p class="caution" role="status">${this.pain ? say('after.painStop') : ''}</p>
+        </fieldset>
+        ${this.#reps(corrected)}
+        <label class="note"
+          >${say('after.note')}
+          <textarea
+            rows="2"
+            maxlength="4000"
+            .value=${this.note}
+            @input=${(event: InputEvent) => {
+              if (event.target instanceof HTMLTextAreaElement) this.note = event.target.value;
+            }}
+          ></textarea>
+        </label>
+        <p class="hint">${say('after.hint')}</p>
+        <div class="done">
+          <button class="main" type="submit">${say('after.save')}</button>
+          <button type="button" @click=${this.#onSkip}>${say('after.skip')}</button>
+        </div>
+      </form>`;
+  }
+
+  /** What was done, large enough to be read where the archer stands; it goes by itself, or at the first press. */
+  #closing(record: DrillRecord) {
+    if (this.isRead || record.reps.length === 0) return nothing;
+    const held = record.reps.filter(({ outcome }) => outcome === 'held').length;
+    return html`<div class="closing ${this.flipped ? 'flipped' : ''}" aria-hidden="true" @pointerdown=${this.#onRead}>
+      <p class="word">${say('after.closing')}</p>
+      <p class="count">${say('after.closingCount', { held, of: Math.max(record.prescribedReps ?? 0, record.reps.length) })}</p>
+      <lark-hold-ribbon fills words="" .reps=${record.reps}></lark-hold-ribbon>
+    </div>`;
+  }
+
+  readonly #onRead = (): void => {
+    this.isRead = true;
+  };
+
+  #reps(corrected: DrillRecord) {
+    if (corrected.reps.length === 0) return html`<p>${say('after.noRep')}</p>`;
+    const isOpen = (rep: RepRecord, index: number) =>
+      index === this.picked || this.asked === index || (this.record?.reps[index] ?? rep).outcome === 'unsure';
+    return html`<section aria-labelledby="reps">
+      <h3 id="reps">${say('after.reps')}</h3>
+      <p class="sum">${drillWords(corrected)}</p>
+      <lark-hold-ribbon
+        picks
+        .reps=${corrected.reps}
+        .picked=${this.picked}
+        @lark-pick=${(event: CustomEvent<{ index: number }>) => {
+          this.picked = event.detail.index;
+        }}
+      ></lark-hold-ribbon>
+      <ol>
+        ${corrected.reps.map((rep, index) => (isOpen(rep, index) ? this.#rep(rep, index, corrected) : nothing))}
+      </ol>
+    </section>`;
   }
 
   #painChoice(words: string, pain: boolean) {
@@ -144,27 +172,24 @@ export class LarkAfter extends LitElement {
         @change=${() => {
           this.pain = pain;
         }}
+        @click=${() => this.#takeBackPain(pain)}
       />
       <span>${words}</span>
     </label>`;
   }
 
+  /** The question can be left open: a second press takes the answer back. */
+  #takeBackPain(pain: boolean): void {
+    if (this.pain === pain) this.pain = undefined;
+  }
+
   #rep(rep: RepRecord, index: number, corrected: DrillRecord) {
-    const name = placeOfRep(rep, corrected);
     return html`<li class=${this.asked === index ? 'asked' : ''}>
-      <span class="rep">${name}</span>
-      <span class="held">${say('after.heldOf', { held: heldWords(rep.heldMs), asked: heldWords(rep.prescribedMs) })}</span>
-      <span class="outcomes" role="group" aria-label=${name}>
-        ${OUTCOMES.map(
-          (outcome) => html`<button
-            type="button"
-            aria-pressed=${rep.outcome === outcome ? 'true' : 'false'}
-            @click=${() => this.#correct(index, outcome)}
-          >
-            ${outcomeName(outcome)}
-          </button>`,
-        )}
-      </span>
+      <lark-rep-answer
+        .rep=${rep}
+        .place=${placeOfRep(rep, corrected)}
+        @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(index, event.detail.outcome)}
+      ></lark-rep-answer>
     </li>`;
   }
 
@@ -197,6 +222,7 @@ export class LarkAfter extends LitElement {
     const isAnswer = digit !== undefined || [moreRest, letDownNow, begin].some((codes) => codes.includes(code));
     // A worn pedal bounces, and a bounce must not answer twice.
     if (!isAnswer || !this.#counts(code)) return isAnswer;
+    this.isRead = true;
     if (digit !== undefined) this.#type(Number(digit));
     else if (moreRest.includes(code)) this.#choose(1);
     else if (letDownNow.includes(code)) this.#choose(-1);

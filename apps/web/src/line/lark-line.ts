@@ -112,6 +112,7 @@ export class LarkLine extends PlaceElement {
       return html`<h1 class="visually-hidden">${finished.program}</h1><div class="full scrolls">
         <lark-after
           .record=${finished}
+          .flipped=${app.view.kit.viewing.flipped}
           .theme=${theme}
           .keys=${app.view.kit.keys}
           .sources=${pressSourcesOf(app.view.kit.listens, finished.program)}

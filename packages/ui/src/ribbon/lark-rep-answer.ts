@@ -13,6 +13,7 @@ const reasons = ['form', 'tired', 'interrupted'] as const;
  * @prop rep as it was logged
  * @prop place 'Set 2, rep 3'
  * @prop asksWhy whether a short rep is asked for its reason
+ * @prop isBrief whether only the reason is asked for
  * @event lark-outcome another outcome; detail `{ outcome }`
  * @event lark-why the reason of a short rep; detail `{ why }`, undefined when it is taken back
  */
@@ -80,6 +81,7 @@ export class LarkRepAnswer extends LitElement {
   @property({ attribute: false }) rep: RibbonRep | undefined;
   @property() place = '';
   @property({ type: Boolean }) asksWhy = false;
+  @property({ type: Boolean }) isBrief = false;
 
   override render() {
     const { rep, place } = this;
@@ -88,10 +90,14 @@ export class LarkRepAnswer extends LitElement {
         ><span class="place">${place}</span>
         <span class="held">${say('field.heldOf', { held: formatSeconds(rep.heldMs), asked: formatSeconds(rep.prescribedMs) })}</span></span
       >
-      <div class="outcomes" role="group" aria-label=${place}>
-        ${outcomes.map((outcome) => this.#button(outcomeName(outcome), rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
-      </div>
+      ${this.isBrief ? nothing : this.#outcomes(rep, place)}
       ${this.asksWhy && rep.outcome === 'short' ? this.#why(rep, place) : nothing}`;
+  }
+
+  #outcomes(rep: RibbonRep, place: string) {
+    return html`<div class="outcomes" role="group" aria-label=${place}>
+        ${outcomes.map((outcome) => this.#button(outcomeName(outcome), rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
+      </div>`;
   }
 
   #why(rep: RibbonRep, place: string) {

@@ -13,4 +13,7 @@ export const after = {
   'after.painStop': 'Stop for today. If it stays, see a doctor or physiotherapist.',
   'after.noRep': 'No rep was logged.',
   'after.heldOf': '{held} of {asked}',
+  'after.painMeans': 'In a joint, or a sharp pain. Tired muscles are not meant.',
+  'after.closing': 'Done',
+  'after.closingCount': '{held, number} of {of, number}',
 } as const;
