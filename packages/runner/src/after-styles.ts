@@ -236,7 +236,10 @@ export const afterStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .closing lark-hold-ribbon {
-    min-height: 0;
+    align-self: end;
+    width: min(100%, 60rem);
+    height: min(100%, 26vh);
+    margin: 0 auto;
   }
   @keyframes away {
     to {

@@ -118,25 +118,46 @@ export const glanceStyles = css`
     text-align: center;
     min-width: 0;
   }
-  .word {
-    font-size: min(16cqw, 9rem);
+  /* Every line as large as its own signs allow across the screen: what is read at three metres needs all of it. */
+  .word,
+  .count,
+  .digits {
     font-weight: 700;
     letter-spacing: -0.02em;
     line-height: 1.05;
     white-space: nowrap;
+    font-variant-numeric: tabular-nums;
+  }
+  .word {
+    font-size: min(92cqw / (var(--signs) * 0.58), clamp(12cqh, var(--least), 18cqh), 20rem);
+  }
+  .count {
+    font-size: min(92cqw / (var(--signs) * 0.6), clamp(8cqh, var(--least), 14cqh), 16rem);
+  }
+  .digits {
+    display: none;
+    position: absolute;
+    inset: 0;
+    align-items: center;
+    justify-content: center;
+    font-size: min(92cqw / (var(--signs) * 0.62), 44cqh);
   }
   .rest .word,
   .setRest .word {
     color: var(--dim);
   }
-  .hand,
-  .next {
+  .hand {
     font-size: max(1.2rem, 7cqw);
     line-height: 1.2;
   }
+  .next {
+    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 8cqh), 10rem));
+    line-height: 1.15;
+    font-variant-numeric: tabular-nums;
+  }
   .place,
   .left {
-    font-size: max(1.2rem, 5cqw);
+    font-size: max(1.05rem, 2.6cqmin);
     line-height: 1.3;
     font-variant-numeric: tabular-nums;
   }
@@ -164,47 +185,46 @@ export const glanceStyles = css`
     font-size: max(1.05rem, 2.6cqmin);
     text-align: left;
   }
-  .marks {
-    margin: 2cqmin 0 1.4cqmin;
-    display: grid;
-    gap: 10px;
-    justify-items: center;
+  lark-hold-ribbon {
+    height: clamp(1.6rem, 6.5cqh, 6rem);
+    margin: 1.2cqmin auto;
+    max-width: 46rem;
   }
-  .marks span {
+  .small {
     display: flex;
-    align-items: center;
-    gap: 6px;
-    width: min(100%, 32rem);
-    height: 14px;
+    flex-wrap: wrap;
+    gap: 0 1.2em;
+    justify-content: center;
   }
-  .marks .sets {
-    height: 5px;
-  }
-  i {
-    flex: 1;
-    height: 6px;
-    border-radius: 3px;
-    background: var(--faint);
-  }
-  i.past {
-    background: var(--dim);
-  }
-  i.now {
-    height: 14px;
-    background: var(--ink);
-  }
-  .sets i,
-  .sets i.now {
-    height: 5px;
-  }
-  @media (forced-colors: active) {
-    i {
-      forced-color-adjust: none;
+  /* A small screen: the number before the bow, which stands behind it as an outline. */
+  @container (max-height: 25rem) {
+    .face {
+      grid-template-rows: minmax(44cqh, 1fr) auto;
+    }
+    .digits {
+      display: flex;
+    }
+    svg .seconds,
+    .title,
+    .left {
+      display: none;
+    }
+    .hold .digits {
+      color: var(--ink);
+    }
+    svg {
+      opacity: 0.35;
+    }
+    .word {
+      font-size: min(92cqw / (var(--signs) * 0.58), 19cqh);
+    }
+    .count {
+      font-size: min(92cqw / (var(--signs) * 0.6), 12cqh);
     }
   }
   @media (orientation: landscape) {
     .face {
-      grid-template: auto minmax(0, 1fr) / minmax(0, 6fr) minmax(0, 5fr);
+      grid-template: auto minmax(0, 1fr) / minmax(0, 1fr) minmax(0, 1fr);
       column-gap: 4cqmin;
     }
     .title {
@@ -217,22 +237,28 @@ export const glanceStyles = css`
       text-align: left;
     }
     .word {
-      font-size: min(7.6cqw, 22cqh);
+      font-size: min(45cqw / (var(--signs) * 0.58), 26cqh);
     }
-    .hand,
-    .next {
+    .count {
+      font-size: min(45cqw / (var(--signs) * 0.6), 20cqh);
+    }
+    .digits {
+      font-size: min(46cqw / (var(--signs) * 0.62), 74cqh);
+    }
+    .small {
+      justify-content: start;
+    }
+    lark-hold-ribbon {
+      margin-inline: 0;
+    }
+    .hand {
       font-size: max(1.2rem, min(3.4cqw, 9cqh));
     }
-    .place,
-    .left {
-      font-size: max(1.2rem, min(2.4cqw, 6.5cqh));
+    .next {
+      font-size: max(1.15rem, min(45cqw / (var(--signs) * 0.56), 10cqh));
     }
     .call {
       font-size: min(4.4cqw, 11cqh);
-    }
-    .marks {
-      justify-items: start;
-      margin: 3cqmin 0 2cqmin;
     }
   }
 `;

@@ -136,7 +136,8 @@ test('with a rep unsure a pedal is asked for it before saving: up is held, down 
     const { after, done } = await afterOf(unsureRecord);
     for (const forward of ['PageDown', 'PageDown']) press(forward);
     await after.updateComplete;
-    expect(after.renderRoot.querySelector('li.asked lark-rep-answer')?.place).toBe('Rep 3');
+    const asked = after.renderRoot.querySelector('li.asked')?.querySelector('lark-rep-answer');
+    expect(asked?.place).toBe('Rep 3');
     if (code) press(code);
     expect(done).toEqual([]);
     press('PageDown');

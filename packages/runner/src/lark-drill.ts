@@ -1,4 +1,12 @@
-import type { Prescription, SessionSnapshot, SessionView } from '@larkhold/engine';
+import {
+  layOut,
+  type Prescription,
+  type RepRecord,
+  type SessionSnapshot,
+  type SessionView,
+  type Step,
+} from '@larkhold/engine';
+import type { RibbonRep } from '@larkhold/ui/ribbon';
 import { say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -6,10 +14,11 @@ import { actionOfKey, type DrillAction, isDrawn, type Stand } from './action-of-
 import { browserEnvironment } from './browser-environment.ts';
 import { DrillController } from './drill-controller.ts';
 import { drillEvent } from './drill-events.ts';
+import { drillRibbon } from './drill-ribbon.ts';
 import { drillStyles } from './drill-styles.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import './lark-glance.ts';
-import { digitLegibility } from './legibility.ts';
+import { digitLegibility, leastFontPx } from './legibility.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
@@ -48,6 +57,12 @@ export class LarkDrill extends LitElement {
   #ownEnvironment: RunnerEnvironment | undefined;
   #endListening: (() => void)[] = [];
   readonly #unheard = new Map<PressSource, string>();
+  /** The reps that ended. */
+  #done: readonly RepRecord[] = [];
+  #holds: { prescription: Prescription; steps: readonly Step[] } | undefined;
+  #drawn:
+    | { key: string; done: readonly RepRecord[]; prescription: Prescription; reps: readonly RibbonRep[] }
+    | undefined;
   #tooSmall = '';
   /** What the last measuring was of. */
   #measured = '';
@@ -84,8 +99,14 @@ export class LarkDrill extends LitElement {
       },
       {
         onShow: () => this.requestUpdate(),
-        onBegin: (record) => this.dispatchEvent(drillEvent('lark-begin', { record })),
-        onRep: (rep, record, snapshot) => this.dispatchEvent(drillEvent('lark-rep', { rep, record, snapshot })),
+        onBegin: (record) => {
+          this.#done = record.reps;
+          this.dispatchEvent(drillEvent('lark-begin', { record }));
+        },
+        onRep: (rep, record, snapshot) => {
+          this.#done = record.reps;
+          this.dispatchEvent(drillEvent('lark-rep', { rep, record, snapshot }));
+        },
         onChange: (snapshot) => this.dispatchEvent(drillEvent('lark-change', { snapshot })),
         onEnd: (record) => {
           this.#hush();
@@ -233,6 +254,8 @@ export class LarkDrill extends LitElement {
     return html`<lark-glance
         .view=${view}
         .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}
+        .leastPx=${this.settings.viewing ? leastFontPx(this.settings.viewing, this.settings.pixelMm) : 0}
+        .reps=${this.#ribbon(view)}
         .flipped=${this.settings.flipped}
         .hand=${this.settings.hand}
         .call=${drill?.call}
@@ -244,6 +267,22 @@ export class LarkDrill extends LitElement {
       <slot></slot>
       ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
       ${drill ? this.#buttons(view) : nothing}`;
+  }
+
+  /** The same ribbon until a rep ends or a hold begins: it is drawn at every frame. */
+  #ribbon(view: SessionView): readonly RibbonRep[] {
+    const { prescription } = this;
+    if (!prescription) return [];
+    if (this.#holds?.prescription !== prescription) {
+      const steps = layOut(prescription).steps.filter(({ kind }) => kind === 'hold');
+      this.#holds = { prescription, steps };
+    }
+    const key = `${this.#done.length} ${view.step?.kind} ${view.state}`;
+    const kept = this.#drawn;
+    if (kept?.key === key && kept.done === this.#done && kept.prescription === prescription) return kept.reps;
+    const reps = drillRibbon(this.#holds.steps, this.#done, view);
+    this.#drawn = { key, done: this.#done, prescription, reps };
+    return reps;
   }
 
   /** Whether each cue brightens the edge of the display: where a house sleeps, or nothing can be heard. */

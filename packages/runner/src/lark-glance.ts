@@ -1,16 +1,16 @@
 import type { SessionView } from '@larkhold/engine';
 import { digitsOf, nextWords, phaseWord, placeWords, say, timeLeftWords } from '@larkhold/words';
+import '@larkhold/ui/ribbon';
+import type { RibbonRep } from '@larkhold/ui/ribbon';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { styleMap } from 'lit/directives/style-map.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
 import type { RunnerTheme } from './runner-settings.ts';
-
-/** More marks than these would be too small to tell apart. */
-const MOST_MARKS = 20;
 
 /** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
 const CENTRE_X = 325;
@@ -23,6 +23,8 @@ const PULSE_MS = 600;
  *
  * @prop view where the drill stands
  * @prop blockTitle title of the block under way
+ * @prop leastPx font size that words need to be read where the archer stands, CSS pixels; they get it where the screen has the room
+ * @prop reps the drill as a ribbon: done, under way, to come; none for no ribbon
  * @prop flipped turns everything over, to be read in a mirror
  * @prop hand the hand that draws
  * @prop theme colours
@@ -39,6 +41,8 @@ export class LarkGlance extends LitElement {
 
   @property({ attribute: false }) view: SessionView | undefined;
   @property({ attribute: 'block-title' }) blockTitle = '';
+  @property({ type: Number, attribute: 'least-px' }) leastPx = 0;
+  @property({ attribute: false }) reps: readonly RibbonRep[] = [];
   @property({ type: Boolean, reflect: true }) flipped = false;
   @property({ reflect: true }) hand: DrawHand = 'right';
   @property({ reflect: true }) theme: RunnerTheme = 'system';
@@ -49,6 +53,9 @@ export class LarkGlance extends LitElement {
 
   /** Font size of the number in a hold as it stands on this screen, CSS pixels; undefined before it is drawn. */
   get digitPx(): number | undefined {
+    const plain = this.renderRoot.querySelector('.digits');
+    // On a small screen the number stands for itself, over the drawing.
+    if (plain?.checkVisibility()) return Number.parseFloat(getComputedStyle(plain).fontSize);
     const drawing = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
     if (!drawing?.width || !drawing.height) return undefined;
     const scale = Math.min(drawing.width / BOW_BOX.width, drawing.height / BOW_BOX.height);
@@ -121,20 +128,24 @@ export class LarkGlance extends LitElement {
     const kind = view.state === 'running' ? (view.step?.kind ?? 'ready') : view.state;
     const isOver = view.state === 'done' || view.state === 'stopped';
     const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
-    return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}">
+    return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}" style=${styleMap({ '--least': `${this.leastPx}px` })}>
       <p class="title">${this.blockTitle}</p>
       <div class="bow">
         ${this.#bow(view, seconds)}
+        <p class="digits" aria-hidden="true" style=${fits(seconds)}>${seconds}</p>
         <span class="unseen" role="timer">${seconds}</span>
       </div>
       <div class="words">
-        <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
+        <p class="word" part="word" aria-live="polite" style=${fits(phaseWord(view))}>${phaseWord(view)}</p>
+        ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
-        <p class="next">${nextWords(view)}</p>
-        ${this.#marks(view)}
-        <p class="place">${placeWords(view)}</p>
-        <p class="left">${timeLeftWords(view)}</p>
+        <p class="next" style=${fits(this.#next(view))}>${this.#next(view)}</p>
+        ${this.#ribbon(view)}
+        <div class="small">
+          <p class="place">${placeWords(view)}</p>
+          <p class="left">${timeLeftWords(view)}</p>
+        </div>
         ${this.notice ? html`<p class="notice" role="status">${this.notice}</p>` : nothing}
       </div>
     </div>`;
@@ -182,18 +193,32 @@ export class LarkGlance extends LitElement {
     return drawAmount(view, { isStill: this.isStill, fromSetUp: this.#isFromSetUp });
   }
 
-  #marks({ progress, state }: SessionView) {
-    const { rep, reps, set, sets } = progress;
-    const isAll = state === 'done';
-    const row = (name: string, at: number, count: number) =>
-      count < 2 || count > MOST_MARKS
-        ? nothing
-        : html`<span class=${name}>${Array.from({ length: count }, (_, index) => {
-            const place = isAll || index < at ? 'past' : index === at ? 'now' : '';
-            return html`<i class=${place}></i>`;
-          })}</span>`;
-    return html`<div class="marks" aria-hidden="true">${row('sets', set, sets)}${row('reps', rep, reps)}</div>`;
+  /** Which rep of how many, in the fewest signs; in a rest it is the one to come. */
+  #count({ step, next, progress }: SessionView) {
+    const coming = step?.kind === 'rest' || step?.kind === 'setRest' ? next : undefined;
+    const words = `${(coming?.rep ?? progress.rep) + 1}/${progress.reps}`;
+    return html`<p class="count" aria-hidden="true" style=${fits(words)}>${words}</p>`;
   }
+
+  /** What comes next; in a rest before a plain draw, how long it will be held. */
+  #next(view: SessionView): string {
+    const words = nextWords(view);
+    const ms = this.reps[view.progress.repsDone]?.prescribedMs;
+    const isRest = view.step?.kind === 'rest' || view.step?.kind === 'setRest';
+    return isRest && ms !== undefined && words === say('phase.nextDraw') ? say('phase.nextHold', { ms }) : words;
+  }
+
+  #ribbon({ state: stands, step, stepMs, msLeft }: SessionView) {
+    if (this.reps.length === 0) return nothing;
+    // By the quarter of a second: the number tells the time, the ribbon only that it grows.
+    const nowMs = step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
+    return html`<lark-hold-ribbon fills words="" .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
+  }
+}
+
+/** Lets the style sheet make words as large as their number of signs allows. */
+function fits(words: string) {
+  return styleMap({ '--signs': String(Math.max(2, words.length)) });
 }
 
 /** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */

@@ -65,6 +65,17 @@ export function sightPathM(viewing: Viewing): number {
   return viewing.distanceM + (viewing.mirrorToScreenM ?? 0);
 }
 
+/**
+ * The font size that words need to be read at all from where the archer stands.
+ * @param viewing how the archer looks at the screen
+ * @param pixelMm a CSS pixel on this device, millimetres
+ * @returns CSS pixels
+ * @throws RangeError when a number is not above 0
+ */
+export function leastFontPx(viewing: Viewing, pixelMm: number = USUAL_PIXEL_MM): number {
+  return characterHeightMm(sightPathM(viewing), LEAST_ARC_MINUTES) / (pixelMm * DIGIT_HEIGHT_RATIO);
+}
+
 /** Whether the digits can be read from where the archer stands. */
 export interface Legibility {
   /** Font size that the digits need, CSS pixels. */

@@ -24,7 +24,7 @@ interface Drawn {
  * @prop tallestMs what stands at full height, milliseconds; the longest of these reps where left out
  * @prop widest width of a row in strokes' units; 40 strokes where left out
  * @prop unit width of one of the strokes' units, rem
- * @prop fills whether it takes all the room it is given
+ * @prop fills whether it takes all the room it is given, in both directions
  * @prop words what it says to those who do not see it; made from the reps where left out, empty where the page says it already
  * @prop picks whether a rep can be chosen by pressing it or with the arrow keys
  * @prop picked index of the chosen rep
@@ -87,6 +87,7 @@ export class LarkHoldRibbon extends LitElement {
     const ground = rows.map((row) => `M0 ${row.y}H${row.width}`).join('');
     return html`<svg
       viewBox="0 0 ${width} ${height}"
+      preserveAspectRatio=${this.fills ? 'none' : 'xMinYMax'}
       width=${`${(width * this.unit).toFixed(2)}rem`}
       role=${words === '' ? 'presentation' : 'img'}
       aria-label=${words === '' ? nothing : words}

@@ -1,0 +1,97 @@
+import { afterEach, expect, test } from 'vitest';
+import { page } from 'vitest/browser';
+import './index.ts';
+import { arcMinutesOf } from './legibility.ts';
+import { defaultRunnerSettings } from './runner-settings.ts';
+import { trialDrill } from './trial-drill.ts';
+
+afterEach(async () => {
+  document.body.replaceChildren();
+  document.documentElement.style.fontSize = '';
+  await page.viewport(414, 896);
+});
+
+/** A phone's pixel: 160 to the inch; a tablet's: 132; a desk's: 96. */
+const [PHONE, TABLET, DESK] = [25.4 / 160, 25.4 / 132, 25.4 / 96];
+const HOLD_AT_MS = 13_000;
+const REST_AT_MS = HOLD_AT_MS + 10_000 + 3000;
+
+async function drillAt(width: number, height: number, distanceM: number, pixelMm: number) {
+  await page.viewport(width, height);
+  const settings = { ...defaultRunnerSettings, viewing: { distanceM }, pixelMm };
+  const { drill, environment } = await trialDrill({ settings });
+  Object.assign(drill.style, { position: 'fixed', inset: '0', height: '100%' });
+  drill.begin();
+  const glance = drill.renderRoot.querySelector('lark-glance')!;
+  const pass = async (spanMs: number) => {
+    environment.pass(spanMs);
+    await drill.updateComplete;
+    await glance.updateComplete;
+  };
+  const find = (selector: string) => glance.renderRoot.querySelector<HTMLElement>(selector)!;
+  /** Height of a capital, 0.71 of the font (own: measured on common plain typefaces), in minutes of arc. */
+  const arc = (selector: string) =>
+    arcMinutesOf(Number.parseFloat(getComputedStyle(find(selector)).fontSize) * 0.71 * pixelMm, distanceM);
+  return { drill, glance, pass, find, arc };
+}
+
+// ISO 9241-3: 16 minutes of arc at the least.
+test.each([
+  ['a phone', 390, 844, 2, PHONE],
+  ['a tablet', 820, 1180, 3, TABLET],
+  ['a tablet on its side', 1180, 820, 3, TABLET],
+  ['a desk', 1440, 900, 3, DESK],
+] as const)(
+  'on %s, %i x %i, phase, rep and what is next are read at %i m',
+  async (_, width, height, distanceM, pixelMm) => {
+    const { pass, arc, glance } = await drillAt(width, height, distanceM, pixelMm);
+    await pass(HOLD_AT_MS + 100);
+    for (const selector of ['.word', '.count']) expect(arc(selector), selector).toBeGreaterThanOrEqual(16);
+    expect(arcMinutesOf(glance.digitPx! * 0.71 * pixelMm, distanceM)).toBeGreaterThanOrEqual(16);
+    // A whole sentence of this size is wider than a phone.
+    if (width > 400) expect(arc('.next')).toBeGreaterThanOrEqual(10);
+  },
+);
+
+test('in a rest the coming rep and its hold are told', async () => {
+  const { pass, find } = await drillAt(390, 844, 2, PHONE);
+  await pass(REST_AT_MS + 100);
+  expect(find('.word').textContent).toBe('Rest');
+  expect(find('.count').textContent).toBe('2/2');
+  expect(find('.next').textContent?.replaceAll('\u00a0', ' ')).toBe('Next: hold 10 s');
+});
+
+test('under the bow the drill grows as a ribbon: held, under way, to come', async () => {
+  const { pass, find } = await drillAt(390, 844, 2, PHONE);
+  const kinds = () =>
+    (find('lark-hold-ribbon') as HTMLElementTagNameMap['lark-hold-ribbon']).reps.map(({ outcome }) => outcome);
+  await pass(HOLD_AT_MS + 100);
+  expect(kinds().slice(0, 2)).toEqual(['now', 'coming']);
+  await pass(REST_AT_MS - HOLD_AT_MS);
+  expect(kinds().slice(0, 2)).toEqual(['held', 'coming']);
+});
+
+test.each(
+  [
+    [320, 480],
+    [360, 640],
+    [390, 844],
+    [844, 390],
+    [667, 320],
+    [1180, 820],
+  ].flatMap(([width, height]) => [[width!, height!, '100%'] as const, [width!, height!, '200%'] as const]),
+)(
+  'at %i x %i and text of %s Let down is fully on the screen in a hold, its words whole, and the number is seen',
+  async (width, height, text) => {
+    document.documentElement.style.fontSize = text;
+    const { drill, pass, glance } = await drillAt(width, height, 2, PHONE);
+    await pass(HOLD_AT_MS + 100);
+    const letDown = drill.renderRoot.querySelector<HTMLElement>('.buttons button')!;
+    const box = letDown.getBoundingClientRect();
+    expect([box.left >= 0, box.top >= 0, box.right <= width, box.bottom <= height]).toEqual([true, true, true, true]);
+    expect(letDown.scrollWidth).toBeLessThanOrEqual(letDown.clientWidth + 1);
+    expect(letDown.scrollHeight).toBeLessThanOrEqual(letDown.clientHeight + 1);
+    expect(drill.shadowRoot?.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2)).toBe(letDown);
+    expect(glance.digitPx).toBeGreaterThan(40);
+  },
+);
