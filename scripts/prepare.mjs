@@ -84,3 +84,13 @@ export function tryFirefox() {
   install(['--no-install-recommends', 'firefox-esr'], { stdio: 'ignore', timeout: FIREFOX_WAIT_MS });
   if (!findFirefox()) say('Firefox could not be installed here; the journey in a second browser will be left out.');
 }
+
+/** Installs Debian's nginx, for the box on a host, where that can be done. Without it those tests say so and pass. */
+export function tryNginx() {
+  const isThere = () => ['nginx', '/usr/sbin/nginx'].some((one) => spawnSync(one, ['-v']).status === 0);
+  if (isThere() || !canInstall()) return;
+  say("installing Debian's nginx-light, for the box on a host …");
+  install(['--no-install-recommends', 'nginx-light'], { stdio: 'ignore' });
+  if (!isThere())
+    say('nginx could not be installed here: the box on a host will not be tried. Install nginx with its dav module.');
+}

@@ -3,12 +3,13 @@ import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { auditShipped } from './audit.mjs';
-import { fail, requireChromium, requireNode, requirePackages, run, say, tryFirefox } from './prepare.mjs';
+import { fail, requireChromium, requireNode, requirePackages, run, say, tryFirefox, tryNginx } from './prepare.mjs';
 
 requireNode();
 requirePackages();
 requireChromium();
 tryFirefox();
+tryNginx();
 
 const counts = { passed: 0, failed: 0 };
 

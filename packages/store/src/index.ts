@@ -10,6 +10,8 @@ export {
 export { type CutOff, cutOff, type DrillDisk, DrillKeeper, type PlannedDrill } from './drill-keeper.ts';
 export * from './integrity-report.ts';
 export * from './kit.ts';
+export { createLocalStore, type LocalStoreParts, type TabChannel } from './local-store.ts';
+export { createMemoryAdapter } from './memory-adapter.ts';
 export * from './open-store.ts';
 export { ownKitNames } from './own-kit.ts';
 export { askForPersistence, type Persistence } from './persistence.ts';

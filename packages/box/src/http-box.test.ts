@@ -1,0 +1,104 @@
+import { createServer, type RequestListener } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import { afterAll, describe, expect, it } from 'vitest';
+import { createHttpBox } from './http-box.ts';
+import { describeBox } from './trial/box-acceptance.ts';
+import { startNginx } from './trial/nginx.ts';
+
+const nginx = await startNginx();
+afterAll(() => nginx?.close());
+let count = 0;
+/** A folder of 32 letters, as a secret would give one. */
+const nextAddress = (): string => {
+  count += 1;
+  return `${nginx?.address}/${'a'.repeat(30)}${String.fromCharCode(97 + Math.floor(count / 26), 97 + (count % 26))}/`;
+};
+
+describe('a box on nginx, with the file that clubs use', () => {
+  if (nginx === undefined) {
+    it('is tried where nginx is installed: apt-get install nginx-light', () => {
+      console.info('There is no nginx here: the box on a host was not tried.');
+    });
+    return;
+  }
+  describeBox(async () => createHttpBox({ address: nextAddress() }));
+
+  it('lists no boxes, and knows no other files', async () => {
+    const get = async (path: string, method = 'GET') => (await fetch(nginx.address + path, { method })).status;
+    expect(await get('/')).toBe(404);
+    expect(await get('/guessed/')).toBe(404);
+    expect(await get(`/${'a'.repeat(32)}/evil.html`, 'PUT')).toBe(404);
+    expect(await get(`/${'a'.repeat(32)}/phone.age`, 'MKCOL')).toBe(403);
+  });
+});
+
+/** A host that does something else than it should. */
+async function at<T>(answer: RequestListener, work: (address: string) => Promise<T>): Promise<T> {
+  const server = createServer(answer).listen(0, '127.0.0.1');
+  await new Promise((resolve) => server.once('listening', resolve));
+  try {
+    return await work(`http://127.0.0.1:${(server.address() as AddressInfo).port}/box/`);
+  } finally {
+    server.closeAllConnections();
+    server.close();
+  }
+}
+
+describe('a host', () => {
+  const html: RequestListener = (_, response) => {
+    response.setHeader('content-type', 'text/html').end('<!doctype html><title>Please sign in</title>');
+  };
+  const status =
+    (code: number): RequestListener =>
+    (_, response) => {
+      response.statusCode = code;
+      response.end();
+    };
+  const cases: [string, RequestListener, string][] = [
+    ['wants a password', status(401), 'refused'],
+    ['forbids', status(403), 'refused'],
+    ['has a fault', status(500), 'fault'],
+    ['is full', status(507), 'full'],
+    ['has too many guests', status(429), 'slow'],
+    ['answers with a page', html, 'no box'],
+    ['lists what is no list', (_, response) => response.end('{"files":"many"}'), 'no box'],
+    ['sends the caller elsewhere', (_, response) => response.writeHead(302, { location: '/' }).end(), 'gone'],
+    ['hangs up', (request) => request.socket.destroy(), 'gone'],
+    ['does not answer', () => undefined, 'slow'],
+  ];
+  it.each(cases)('that %s: every verb says so and nothing throws', (_, answer, kind) =>
+    at(answer, async (address) => {
+      const box = createHttpBox({ address, patienceMs: answer.length === 0 ? 200 : 20_000 });
+      const answers = [
+        await box.list(),
+        await box.put('phone.age', new Uint8Array(3)),
+        await box.get('phone.age'),
+      ].filter((one) => kind !== 'no box' || !one.ok);
+      expect(answers.length).toBeGreaterThan(0);
+      for (const one of answers) {
+        expect(one).toMatchObject({ ok: false, trouble: { kind } });
+        expect(!one.ok && one.trouble.message.length).toBeGreaterThan(20);
+      }
+    }),
+  );
+
+  it('that is gone says so', async () => {
+    const box = createHttpBox({ address: 'http://127.0.0.1:9/box/', patienceMs: 2000 });
+    expect(await box.list()).toMatchObject({ ok: false, trouble: { kind: 'gone' } });
+  });
+
+  it('that sends without end is left after eight megabytes', () =>
+    at(
+      (_, response) => {
+        const piece = Buffer.alloc(256 * 1024);
+        const more = (): void => {
+          if (!response.destroyed) response.write(piece, () => setImmediate(more));
+        };
+        more();
+      },
+      async (address) => {
+        const box = createHttpBox({ address });
+        expect(await box.get('phone.age')).toMatchObject({ ok: false, trouble: { kind: 'enormous' } });
+      },
+    ));
+});
