@@ -73,7 +73,9 @@ export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
 export { explain } from './prescription/explain.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
-export { type PlanInput, type PlannedDrill, type PlanRow, planWeeks } from './prescription/plan-weeks.ts';
+export type { PlannedDrill, PlanRow } from './prescription/plan-row.ts';
+export type { SeasonPlanInput } from './prescription/plan-season.ts';
+export { type PlanInput, planWeeks } from './prescription/plan-weeks.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
 export type { Reason, Rule, RuleFacts } from './prescription/reason.ts';
@@ -106,6 +108,7 @@ export {
 } from './season/due-today.ts';
 export { findProgram } from './season/find-program.ts';
 export { formatSeason } from './season/format-season.ts';
+export { knowForSeason } from './season/know-for-season.ts';
 export { type ParsedSeason, parseSeason } from './season/parse-season.ts';
 export {
   type Amount,

@@ -4,7 +4,7 @@ import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc } from '.
 export interface PlannedDay {
   /** ISO 8601 day. */
   date: string;
-  kind: 'usual' | 'deload' | 'taper' | 'competition';
+  kind: 'usual' | 'deload' | 'taper' | 'competition' | 'test';
   /** The day's drill in words. */
   words: string;
   /** At full draw, milliseconds. */
@@ -25,7 +25,13 @@ export interface PlanCalendarOptions {
   archerId?: string;
 }
 
-const kindWords = { usual: '', deload: ' Lighter week.', taper: ' Lighter before the competition.', competition: '' };
+const kindWords = {
+  usual: '',
+  deload: ' Lighter week.',
+  taper: ' Lighter before the competition.',
+  competition: '',
+  test: ' A test.',
+};
 
 /**
  * Writes the coming weeks as an iCalendar file: each planned day an all-day event that leaves the day free. The same day of the same program

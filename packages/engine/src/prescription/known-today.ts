@@ -5,6 +5,7 @@ import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
+import type { Lighter } from '../season/season-day.ts';
 import { OLDER_FROM_YEARS } from './layoff.ts';
 import { type ProgramState, programStates, unknownProgram } from './program-state.ts';
 
@@ -25,6 +26,8 @@ export interface KnownToday {
   yesterday?: DayEntry;
   readiness?: 'fresh' | 'as usual' | 'heavy';
   competitionDay?: number;
+  /** What makes this a lighter day in the season. */
+  lighter?: Lighter;
   /** Records that could not be used. */
   laterCount: number;
   impossibleDates: readonly string[];
@@ -45,6 +48,7 @@ export function knowToday(
     archer: Archer;
     readiness?: KnownToday['readiness'];
     competitionDay?: number;
+    lighter?: Lighter;
   },
 ): KnownToday {
   const { day, archer } = given;
@@ -67,5 +71,6 @@ export function knowToday(
     yesterday: onDay(day - 1)?.entry,
     readiness: given.readiness ?? today?.entry?.readiness,
     competitionDay: given.competitionDay,
+    lighter: given.lighter,
   };
 }

@@ -1,4 +1,5 @@
 import type { Tool } from '../archer/capacity-state.ts';
+import { YOUNG_UNTIL_YEARS } from '../season/due-today.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import { blockOf } from './block-dose.ts';
 import { rulesOf } from './block-rules.ts';
@@ -6,7 +7,7 @@ import type { KnownToday } from './known-today.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
-import { restDay, YOUNG_UNTIL_YEARS } from './rest-day.ts';
+import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 
 /** No test in so many days before a competition. Own, careful: no source. */

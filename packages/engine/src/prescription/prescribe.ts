@@ -2,6 +2,7 @@ import { type Archer, checkArcher } from '../archer/archer.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
+import type { Lighter } from '../season/season-day.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { toolFor, toolReason } from './age-limits.ts';
 import { cautionsFor, cautionWords } from './cautions.ts';
@@ -32,6 +33,8 @@ export interface PrescribeInput {
   days?: readonly DayEntry[];
   /** The day of a competition, ISO 8601: the two weeks before it are lighter, and the day before it and the day itself are for rest. */
   competitionDay?: string;
+  /** What makes the day a lighter one in the archer's season, as `dueToday` gives it. */
+  lighter?: Lighter;
 }
 
 /**
@@ -51,7 +54,7 @@ export function prescribe(input: PrescribeInput): Prescription {
   const archer = checkArcher(input.archer);
   const competitionDay = input.competitionDay === undefined ? undefined : dayNumber(input.competitionDay);
   const { records, days, readiness } = input;
-  const known = knowToday(program, { records, days, day, archer, readiness, competitionDay });
+  const known = knowToday(program, { records, days, day, archer, readiness, competitionDay, lighter: input.lighter });
   const tool = toolFor(program.tool, archer, known.stage);
   const made = program.kind === 'test' ? prescribeTest(known, tool, minutes) : prescribeDrill(known, tool, minutes);
   const cautions = cautionsFor({ ...program, tool }, archer, lately(known));

@@ -62,6 +62,7 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   elsewhere: (f) =>
     `${f.title}: ${lessWords(f)}, because on ${dateWords(f.on)} most reps of another drill held ${f.heldSeconds} s of ${f.askedSeconds} s.`,
   deload: (f) => cut(f, `this is training week ${f.week}, and every ${f.everyWeeks} weeks is a lighter one`),
+  lighterWeek: (f) => cut(f, `week ${f.week} of ${f.ofWeeks} in "${f.seasonBlock}" is a lighter one`),
   taper: (f) =>
     cut(
       f,

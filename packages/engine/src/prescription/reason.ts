@@ -93,6 +93,8 @@ export interface RuleFacts {
   wayBack: LessFacts & { stage: string; on: string; answers: number; needed: number };
   elsewhere: LessFacts & { on: string; heldSeconds: number; askedSeconds: number };
   deload: CutFacts & { week: number; everyWeeks: number };
+  /** A lighter week of the archer's season. */
+  lighterWeek: CutFacts & { seasonBlock: string; week: number; ofWeeks: number };
   taper: CutFacts & { daysLeft: number; competition: string };
   effort: CutFacts & { effort: number; on: string };
   heavy: CutFacts & { readiness: string };

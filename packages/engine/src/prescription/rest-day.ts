@@ -1,14 +1,10 @@
 import type { Tool } from '../archer/capacity-state.ts';
 import { ANSWERS_A_STAGE, isResting, PAINFUL_DRILLS } from '../archer/pain-state.ts';
+import { MOST_DAYS_IN_ROW, YOUNG_UNTIL_YEARS } from '../season/due-today.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import type { KnownToday } from './known-today.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
-
-/** Days in a row with a bow in the hand, at most (bow-international.com, "Ask the experts 6"). */
-export const MOST_DAYS_IN_A_ROW = 6;
-/** Up to this age no two days running: the 2014 consensus (Lloyd et al.) asks for non-consecutive days. That it ends at 16 is ours. */
-export const YOUNG_UNTIL_YEARS = 16;
 
 /**
  * Whether today is better without a drill.
@@ -45,8 +41,8 @@ function inARow({ body, day }: KnownToday): Reason | undefined {
   const { rowDays, lastDay } = body;
   // A drill of today is one of the days already.
   const daysBefore = lastDay === day ? rowDays - 1 : lastDay === day - 1 ? rowDays : 0;
-  if (daysBefore < MOST_DAYS_IN_A_ROW) return undefined;
-  return reasonOf('daysInRow', { days: daysBefore, most: MOST_DAYS_IN_A_ROW });
+  if (daysBefore < MOST_DAYS_IN_ROW) return undefined;
+  return reasonOf('daysInRow', { days: daysBefore, most: MOST_DAYS_IN_ROW });
 }
 
 function competition(day: number, competitionDay: number | undefined): Reason | undefined {

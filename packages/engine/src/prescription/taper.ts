@@ -1,7 +1,5 @@
+import { taperKeep } from '../season/season-day.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
-
-/** The last days before a competition in which less is done. */
-export const TAPER_DAYS = 14;
 
 /**
  * The lighter two weeks before a competition: fewer reps, the hold as it is.
@@ -16,6 +14,6 @@ export function taper(
 ): { keep: number; facts: { daysLeft: number; competition: string } } | undefined {
   if (competitionDay === undefined) return undefined;
   const daysLeft = competitionDay - day;
-  if (daysLeft < 0 || daysLeft > TAPER_DAYS) return undefined;
-  return { keep: daysLeft > 7 ? 0.7 : 0.5, facts: { daysLeft, competition: dayOfNumber(competitionDay) } };
+  const keep = taperKeep('main', daysLeft);
+  return keep === undefined ? undefined : { keep, facts: { daysLeft, competition: dayOfNumber(competitionDay) } };
 }

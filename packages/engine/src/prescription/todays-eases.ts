@@ -57,7 +57,7 @@ export function easeBlock(
     if (found.reasonFor && !isSame(next, dose)) reasons.push(found.reasonFor(next));
     dose = next;
   }
-  const cuts = [deload(work, known), tapered(known), effort(known), heavy(known), ...arrows(known)];
+  const cuts = [deload(work, known), seasonal(known), tapered(known), effort(known), heavy(known), ...arrows(known)];
   const deepest = cuts.filter((cut) => cut !== undefined).sort((a, b) => a.keep - b.keep)[0];
   if (!deepest) return { block: withDose(work.block, dose), reasons, isEased };
   const { keep } = deepest;
@@ -139,7 +139,7 @@ function isSame(a: Dose, b: Dose): boolean {
 }
 
 interface Cut {
-  rule: 'deload' | 'taper' | 'effort' | 'heavy' | 'arrows';
+  rule: 'deload' | 'lighterWeek' | 'taper' | 'effort' | 'heavy' | 'arrows';
   keep: number;
   facts: Record<string, number | string>;
 }
@@ -151,6 +151,16 @@ function deload({ rules }: Work, { state, day, daysAway = 0 }: KnownToday): Cut 
   const week = monday === mondayNumber(day) ? count : count + 1;
   if (!isLighter(lighter.everyWeeks, week)) return undefined;
   return { rule: 'deload', keep: lighter.keep, facts: { week, everyWeeks: lighter.everyWeeks } };
+}
+
+function seasonal({ lighter }: KnownToday): Cut | undefined {
+  if (!lighter) return undefined;
+  const { keepRatio: keep } = lighter;
+  if (lighter.rule === 'taper') {
+    return { rule: 'taper', keep, facts: { daysLeft: lighter.daysLeft, competition: lighter.day } };
+  }
+  const { block, week, ofWeeks } = lighter;
+  return { rule: 'lighterWeek', keep, facts: { seasonBlock: block, week, ofWeeks } };
 }
 
 function tapered({ day, competitionDay }: KnownToday): Cut | undefined {
