@@ -250,7 +250,7 @@ export class LarkDrill extends LitElement {
     const view = drill?.view ?? (this.prescription && waitingView(this.prescription));
     if (!view) return nothing;
     const block = this.prescription?.blocks.find((one) => one.block === view.step?.block);
-    const isBefore = view.state === 'waiting' || view.step?.kind === 'ready';
+    const isBefore = view.state === 'waiting';
     return html`<lark-glance
         .view=${view}
         .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}

@@ -115,6 +115,24 @@ test('controls are learned, tried, shared out and set back; the microphone is of
   await expect.poll(() => kit().keys).toMatchObject({ stop: [], skipRep: ['ArrowRight', 'KeyN'] });
 });
 
+test('a pedal that is learned says what else it does, and does only this when asked', async () => {
+  const { root } = await show('lark-kit-controls');
+  const learn = [...root.querySelectorAll('lark-learn')].find((one) => one.label === 'Stop')!;
+  await learn.updateComplete;
+  [...learn.renderRoot.querySelectorAll('button')].find((one) => one.textContent?.trim() === 'Learn')!.click();
+  window.dispatchEvent(new KeyboardEvent('keydown', { code: 'PageDown', cancelable: true }));
+  await expect
+    .poll(() => root.querySelector('.notice p')?.textContent)
+    .toBe('Page Down also does: Begin, Pause or resume.');
+  root.querySelector<HTMLButtonElement>('.notice button')!.click();
+  await expect.poll(() => kit().keys.begin).not.toContain('PageDown');
+  expect(kit().keys.pause).not.toContain('PageDown');
+  expect(kit().keys.stop).toContain('PageDown');
+  // What Page Down did not share is as it was.
+  expect(kit().keys.begin).toContain('Space');
+  await expect.poll(() => root.querySelector('.notice')).toBeNull();
+});
+
 test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s', async (theme) => {
   document.documentElement.dataset.theme = theme;
   await show('lark-kit-display');

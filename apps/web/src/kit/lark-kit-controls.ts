@@ -1,9 +1,10 @@
-import { say } from '@larkhold/words';
+import { pressWords, say } from '@larkhold/words';
 import '@larkhold/runner';
 import { createKit, type Kit } from '@larkhold/store';
 import { tickOf } from '@larkhold/ui';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
+import type { App } from '../shell/app-context.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import { pressSourcesOf } from '../shell/press-sources-of.ts';
 import { kitStyles } from './kit-styles.ts';
@@ -24,6 +25,8 @@ export class LarkKitControls extends PlaceElement {
   static override styles = [...PlaceElement.styles, kitStyles];
 
   @state() private said = '';
+  /** A press that was just learned for one action and does others too. */
+  @state() private shared: { code: string; action: Action; others: Action[] } | undefined;
 
   override render() {
     const { app } = this;
@@ -52,14 +55,17 @@ export class LarkKitControls extends PlaceElement {
             .theme=${kit.theme}
             @lark-learned=${(event: CustomEvent<{ codes: string[] }>) => {
               this.said = '';
+              this.#lookForOthers(app, action, event.detail.codes);
               void app.act.changeKit(({ keys }) => ({ keys: { ...keys, [action]: event.detail.codes.slice(0, 12) } }));
             }}
           ></lark-learn>`,
         )}
       </div>
+      ${this.#alsoDoes(app)}
       <div class="row">
         <button
           @click=${() => {
+            this.shared = undefined;
             void app.act.changeKit({ keys: createKit().keys });
             this.said = 'The keys are as they were at first.';
           }}
@@ -69,6 +75,38 @@ export class LarkKitControls extends PlaceElement {
         <p role="status">${this.said}</p>
       </div>
     </section>`;
+  }
+
+  /** One key may do several things at different moments; whoever learns it is told, and can have it for one thing alone. */
+  #lookForOthers({ view: { kit } }: App, action: Action, codes: readonly string[]): void {
+    const code = codes.find((one) => !kit.keys[action].includes(one));
+    const others = (Object.keys(actions) as Action[]).filter(
+      (other) => other !== action && code !== undefined && kit.keys[other].includes(code),
+    );
+    this.shared = code === undefined || others.length === 0 ? undefined : { code, action, others };
+  }
+
+  #alsoDoes({ act }: App) {
+    const { shared } = this;
+    return html`<div role="status">${
+      shared
+        ? html`<div class="notice">
+            <p>${say('controls.alsoDoes', { press: pressWords(shared.code), others: shared.others.map((other) => say(actions[other])).join(', ') })}</p>
+            <button
+              @click=${() => {
+                const { code, others } = shared;
+                this.shared = undefined;
+                const without = (codes: readonly string[]) => codes.filter((one) => one !== code);
+                void act.changeKit(({ keys }) => ({
+                  keys: { ...keys, ...Object.fromEntries(others.map((other) => [other, without(keys[other])])) },
+                }));
+              }}
+            >
+              ${say('controls.onlyHere', { action: say(actions[shared.action]) })}
+            </button>
+          </div>`
+        : ''
+    }</div>`;
   }
 }
 

@@ -9,7 +9,7 @@ import { pixelMmOf, sightOf } from '../shell/runner-settings-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-card-size.ts';
 import { tickOf } from '@larkhold/ui';
-import { measureDigitPx } from './measured-digits.ts';
+import { measureDigitPx } from '../shell/measured-digits.ts';
 
 /** How the archer looks at the display: colours, distance, mirror, full screen, and whether the digits are large enough there. */
 @customElement('lark-kit-display')

@@ -21,6 +21,7 @@ import './readiness-choice.ts';
 import './minutes-choice.ts';
 import './last-drills.ts';
 import './then-and-now.ts';
+import './too-small.ts';
 import { idOf } from '@larkhold/engine';
 import { hrefOf, planHref } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
@@ -160,6 +161,7 @@ export class LarkLine extends PlaceElement {
                     @lark-minutes=${this.#onMinutes}
                   ></minutes-choice>
                 </div>
+                <too-small></too-small>
               </lark-prescription>`
         }
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>

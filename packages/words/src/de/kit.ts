@@ -111,4 +111,6 @@ export const kit: Readonly<Record<keyof typeof en, string>> = {
   'kit.pounds': 'Pfund',
   'kit.centimetres': 'Zentimeter',
   'kit.inches': 'Zoll',
+  'controls.alsoDoes': '{press} macht auch: {others}.',
+  'controls.onlyHere': 'Nur: {action}',
 };

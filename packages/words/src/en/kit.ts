@@ -108,4 +108,6 @@ export const kit = {
   'kit.pounds': 'pounds',
   'kit.centimetres': 'centimetres',
   'kit.inches': 'inches',
+  'controls.alsoDoes': '{press} also does: {others}.',
+  'controls.onlyHere': 'Only: {action}',
 } as const;

@@ -21,6 +21,8 @@ import { weekTitle } from '@larkhold/words';
 const WEEKS_SHOWN = 8;
 /** Notes that the sheet lists. */
 const NOTES_SHOWN = 20;
+/** So many drills are drawn. */
+const RIBBONS_SHOWN = 6;
 
 /**
  * One archer's hand-over as a coach reads it, and the answer.
@@ -32,6 +34,23 @@ export class ArcherSheet extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
+      .ribbons {
+        margin-top: 0.9rem;
+      }
+      .ribbons li {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 0.2rem 1rem;
+        align-items: center;
+        padding: 0.35rem 0;
+      }
+      .ribbons span {
+        flex: 0 0 6.5rem;
+      }
+      .ribbons lark-hold-ribbon {
+        flex: 1 1 12rem;
+        min-width: 0;
+      }
       table {
         width: 100%;
         margin: 0.8rem 0;
@@ -107,7 +126,7 @@ export class ArcherSheet extends PlaceElement {
         ${this.#words(say('coach.focus'), page?.focus)}
         ${this.#words(say('coach.programs'), handOver.programs.map(({ title }) => title).join(', '))}
       </dl>
-      ${this.#weeks(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
+      ${this.#weeks(handOver)} ${this.#ribbons(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
     </section>`;
   }
 
@@ -145,6 +164,23 @@ export class ArcherSheet extends PlaceElement {
       </tbody>
     </table>
     <p class="dim small">${say('coach.heldAbout')}</p>`;
+  }
+
+  /** The last drills on one scale, the newest on top. */
+  #ribbons({ drills }: HandOver) {
+    const last = drills
+      .filter(({ reps }) => reps.length > 0)
+      .toSorted((one, other) => other.startedAt.localeCompare(one.startedAt))
+      .slice(0, RIBBONS_SHOWN);
+    const tallestMs = Math.max(1, ...last.flatMap(({ reps }) => reps.map(({ prescribedMs }) => prescribedMs)));
+    return html`<ul class="ribbons" aria-label=${say('coach.drills')}>
+      ${last.map(
+        ({ date, reps }) => html`<li>
+          <span class="dim small">${formatDay(date, 'short')}</span>
+          <lark-hold-ribbon .reps=${reps} .tallestMs=${tallestMs} .unit=${0.045}></lark-hold-ribbon>
+        </li>`,
+      )}
+    </ul>`;
   }
 
   #notes(handOver: HandOver) {

@@ -61,6 +61,10 @@ export class WeekPaper extends LitElement {
       flex: 1;
       min-width: 0;
     }
+    lark-hold-ribbon {
+      --ribbon-ink: #000;
+      --faint: #777;
+    }
     lark-sketch-pad {
       --ink: #000;
       --raised: #fff;
@@ -120,7 +124,7 @@ export class WeekPaper extends LitElement {
       font-weight: 700;
     }
     .days td:nth-child(2) {
-      width: 9mm;
+      width: 24mm;
       font-size: 13pt;
       line-height: 1;
     }
@@ -161,7 +165,7 @@ export class WeekPaper extends LitElement {
           ${summary.days.map(
             (day) => html`<tr>
               <th scope="row">${formatDay(day.date, 'short')}</th>
-              <td>${day.drills.length > 0 ? '●' : day.isPlanned ? '○' : ''}</td>
+              <td>${day.drills[0] ? ribbonOf(day.drills[0]) : day.isPlanned ? '○' : ''}</td>
               <td><span class="text">${planned(day)}</span></td>
             </tr>`,
           )}
@@ -194,6 +198,11 @@ export class WeekPaper extends LitElement {
     return html`<h2>${name}</h2>
       ${text?.trim() ? html`<div class=${kind}><p class="text">${text}</p></div>` : html`<div class="blank" role="presentation"></div>`}`;
   }
+}
+
+/** The day's drill in one row, however many reps it has. */
+function ribbonOf({ reps }: DaySummary['drills'][number]) {
+  return html`<lark-hold-ribbon .reps=${reps} .unit=${0.024} .widest=${Number.POSITIVE_INFINITY}></lark-hold-ribbon>`;
 }
 
 /** What was done; on a day to come, what is planned. */
