@@ -66,8 +66,8 @@ test('saving gives what was said and the corrected reps', async () => {
   const note = after.renderRoot.querySelector('textarea')!;
   note.value = ' Bow arm steady. ';
   note.dispatchEvent(new InputEvent('input'));
-  // Only the unsure rep asks how it ended.
-  expect(after.renderRoot.querySelectorAll('lark-rep-answer')).toHaveLength(1);
+  // Only the unsure rep asks how it ended; the short one asks why.
+  expect(after.renderRoot.querySelectorAll('lark-rep-answer')).toHaveLength(2);
   button(after, 'Held').click();
   await settled(after);
   expect(button(after, 'Held').getAttribute('aria-pressed')).toBe('true');
@@ -90,6 +90,21 @@ test('nothing said is nothing given, and a correction taken back gives the logge
   await settled(after);
   button(after, 'Skip').click();
   expect(done).toEqual([{ reps: record.reps }]);
+});
+
+test('a short rep says why in one press, and takes it back in another', async () => {
+  const { after, done } = await afterOf();
+  button(after, 'Tired').click();
+  await settled(after);
+  expect(button(after, 'Tired').getAttribute('aria-pressed')).toBe('true');
+  button(after, 'Form').click();
+  await settled(after);
+  button(after, 'Save').click();
+  expect(done[0]?.reps.map(({ why }) => why)).toEqual([undefined, 'form', undefined]);
+  button(after, 'Form').click();
+  await settled(after);
+  button(after, 'Save').click();
+  expect(done[1]?.reps).toEqual(record.reps);
 });
 
 test('pain brings the advice', async () => {

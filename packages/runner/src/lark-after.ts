@@ -1,5 +1,6 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
 import '@larkhold/ui/ribbon';
+import { isAsAsked, type ShortReason } from '@larkhold/ui/ribbon';
 import { drillWords, placeOfRep, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -145,7 +146,7 @@ export class LarkAfter extends LitElement {
   #reps(corrected: DrillRecord) {
     if (corrected.reps.length === 0) return html`<p>${say('after.noRep')}</p>`;
     const isOpen = (rep: RepRecord, index: number) =>
-      index === this.picked || this.asked === index || (this.record?.reps[index] ?? rep).outcome === 'unsure';
+      index === this.picked || this.asked === index || !isAsAsked(this.record?.reps[index] ?? rep);
     return html`<section aria-labelledby="reps">
       <h3 id="reps">${say('after.reps')}</h3>
       <p class="sum">${drillWords(corrected)}</p>
@@ -184,13 +185,27 @@ export class LarkAfter extends LitElement {
   }
 
   #rep(rep: RepRecord, index: number, corrected: DrillRecord) {
+    // A short rep is asked for its reason only; its outcome can be changed once its stroke is pressed.
+    const isBrief = rep.outcome === 'short' && index !== this.picked && this.asked !== index;
     return html`<li class=${this.asked === index ? 'asked' : ''}>
       <lark-rep-answer
+        asksWhy
+        .isBrief=${isBrief}
         .rep=${rep}
         .place=${placeOfRep(rep, corrected)}
         @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(index, event.detail.outcome)}
+        @lark-why=${(event: CustomEvent<{ why: ShortReason | undefined }>) => this.#explain(index, event.detail.why)}
       ></lark-rep-answer>
     </li>`;
+  }
+
+  /** Why a short rep was let down. */
+  #explain(index: number, why: ShortReason | undefined): void {
+    const { corrected } = this;
+    const rep = corrected?.reps[index];
+    if (!corrected || !rep) return;
+    const { why: _, ...rest } = rep;
+    this.corrected = { ...corrected, reps: corrected.reps.with(index, why === undefined ? rest : { ...rest, why }) };
   }
 
   #correct(index: number, outcome: Outcome): void {

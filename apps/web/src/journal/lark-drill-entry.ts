@@ -1,5 +1,5 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
-import { isAsAsked } from '@larkhold/ui';
+import { isAsAsked, type ShortReason } from '@larkhold/ui';
 import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -172,7 +172,9 @@ export class LarkDrillEntry extends PlaceElement {
       <lark-rep-answer
         ?data-picked=${index === this.picked}
         .rep=${rep}
+        asksWhy
         .place=${placeOfRep(rep, record)}
+        @lark-why=${(event: CustomEvent<{ why: ShortReason | undefined }>) => this.#explain(record, index, event.detail.why)}
         @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(record, index, event.detail.outcome)}
       ></lark-rep-answer>
     </li>`;
@@ -184,6 +186,14 @@ export class LarkDrillEntry extends PlaceElement {
     // What was put right stays in sight, also when it is no longer doubtful.
     this.picked = index;
     this.#put(correctOutcome(record, index, outcome, this.app.act.instant()));
+  }
+
+  /** Why a short rep was let down. */
+  #explain(record: DrillRecord, index: number, why: ShortReason | undefined): void {
+    const rep = record.reps[index];
+    if (!rep) return;
+    const { why: _, ...rest } = rep;
+    this.#put({ ...record, reps: record.reps.with(index, why === undefined ? rest : { ...rest, why }) });
   }
 
   readonly #undo = (): void => {

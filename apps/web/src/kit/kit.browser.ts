@@ -123,7 +123,7 @@ test('a pedal that is learned says what else it does, and does only this when as
   window.dispatchEvent(new KeyboardEvent('keydown', { code: 'PageDown', cancelable: true }));
   await expect
     .poll(() => root.querySelector('.notice p')?.textContent)
-    .toBe('Page Down also does: Begin, Pause or resume.');
+    .toBe('Page down also does: Begin, Pause or resume.');
   root.querySelector<HTMLButtonElement>('.notice button')!.click();
   await expect.poll(() => kit().keys.begin).not.toContain('PageDown');
   expect(kit().keys.pause).not.toContain('PageDown');

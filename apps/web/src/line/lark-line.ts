@@ -18,6 +18,7 @@ import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/word
 import './lark-in-mind.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
+import './rest-day.ts';
 import './minutes-choice.ts';
 import './last-drills.ts';
 import './then-and-now.ts';
@@ -147,12 +148,14 @@ export class LarkLine extends PlaceElement {
         ${view.journal.drills.length === 0 ? html`<p class="first">${say('today.firstRun')}</p>` : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
-        ${done ? this.#done(done) : nothing}
+        ${done ? this.#done(done) : html`<rest-day .prescription=${prescription}></rest-day>`}
         ${
           done && next
             ? html`<h2 class="next">${say('line.nextTime')}</h2>
                 <lark-prescription .prescription=${next} .units=${view.kit.units}></lark-prescription>`
-            : html`<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
+            : prescription.blocks.length === 0
+              ? nothing
+              : html`<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
                 <div class="choices">
                   <readiness-choice .prescription=${prescription}></readiness-choice>
                   <minutes-choice
@@ -180,10 +183,13 @@ export class LarkLine extends PlaceElement {
 
   /** Always on the screen: the one press that begins, and how long it will take. */
   #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
+    // With pain nothing is offered, so there is nothing to begin.
+    if (prescription.blocks.length === 0) return nothing;
+    const isQuiet = done !== undefined || prescription.rest !== undefined;
     return html`<div class="bar">
       <p class="length numbers">${say('today.length', { ms: prescription.durationMs })}</p>
-      <button class=${done ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
-        ${done ? say('today.again') : say('line.begin')}
+      <button class=${isQuiet ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
+        ${done ? say('today.again') : prescription.rest ? say('rest.drill') : say('line.begin')}
       </button>
       <p class="dim small keys">${say('line.orKeys')}</p>
     </div>`;
@@ -355,7 +361,10 @@ export class LarkLine extends PlaceElement {
 
   #beginToday(): void {
     const { app } = this;
-    if (app) this.#begin(app, todaysPrescription(app.view, app.view.chosen, this.minutes));
+    if (!app) return;
+    const prescription = todaysPrescription(app.view, app.view.chosen, this.minutes);
+    // On a rest day only the button itself begins: no pedal, no key that was meant for something else.
+    if (!prescription.rest && prescription.blocks.length > 0) this.#begin(app, prescription);
   }
 }
 

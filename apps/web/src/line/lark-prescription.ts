@@ -9,9 +9,6 @@ import { whyLine, whyStyles } from '../shell/why-line.ts';
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;
 
-/** Cautions that every drill has, at the end of the list: warm up and stop on pain, a coach's word comes first. */
-const GENERAL_CAUTIONS = 2;
-
 /** So many characters stand in the largest size across a phone. */
 const SHORT_NUMBERS = 9;
 
@@ -100,10 +97,14 @@ export class LarkPrescription extends LitElement {
   override render() {
     const { prescription } = this;
     if (!prescription) return nothing;
-    const { blocks, reasons, cautions, warmUp, coolDown } = prescription;
-    // What is special to this drill is never folded away; the last two hold for every drill and stand with the warm-up.
-    const [first, ...others] = cautions.slice(0, -GENERAL_CAUTIONS);
-    const general = cautions.slice(-GENERAL_CAUTIONS);
+    const { blocks, reasons, cautions, cautionFacts, warmUp, coolDown } = prescription;
+    // What is special to this drill is never folded away; what holds for every drill is with the warm-up.
+    const isGeneral = (_: string, index: number): boolean => {
+      const rule = cautionFacts?.[index]?.rule;
+      return rule === 'stopOnPain' || rule === 'coachFirst';
+    };
+    const [first, ...others] = cautions.filter((caution, index) => !isGeneral(caution, index));
+    const general = cautions.filter(isGeneral);
     return html`<div class=${blocks.length > MOST_LARGE ? 'many' : ''}>
         ${blocks.map((block) => this.#block(block, prescription))}
       </div>

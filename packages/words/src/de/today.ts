@@ -22,4 +22,9 @@ export const today: Readonly<Record<keyof typeof en, string>> = {
   'then.seconds': '{ms, number, seconds}',
   'then.sentence': 'In den vier Wochen bis {day, date, short} hast du {past} gehalten. Jetzt sind es {now}.',
   'then.brings': 'Noch ein sauberer Morgen bringt {next}.',
+  'rest.day': 'Ein Ruhetag',
+  'rest.still': 'Wenn du trotzdem übst, dann höchstens das:',
+  'rest.none': 'Heute wird nichts angeboten. Ruh dich aus.',
+  'rest.pain': 'Hast du heute Schmerzen?',
+  'rest.drill': 'Trotzdem üben',
 };

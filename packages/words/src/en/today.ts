@@ -19,4 +19,9 @@ export const today = {
   'then.seconds': '{ms, number, seconds}',
   'then.sentence': 'In the four weeks to {day, date, short} you held {past}. Now it is {now}.',
   'then.brings': 'One more clean morning brings {next}.',
+  'rest.day': 'A rest day',
+  'rest.still': 'If you drill all the same, this is the most you should do:',
+  'rest.none': 'Nothing is offered today. Rest it.',
+  'rest.pain': 'Any pain today?',
+  'rest.drill': 'Drill all the same',
 } as const;

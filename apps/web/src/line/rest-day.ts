@@ -1,0 +1,82 @@
+import type { Prescription } from '@larkhold/engine';
+import { say } from '@larkhold/words';
+import { css, html, nothing } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import type { App } from '../shell/app-context.ts';
+import { PlaceElement } from '../shell/place-element.ts';
+
+/**
+ * A day that is better without a drill: why, first of all; and the question about pain where the way back asks it.
+ *
+ * @prop prescription today's, with `rest`
+ */
+@customElement('rest-day')
+export class RestDay extends PlaceElement {
+  static override styles = [
+    ...PlaceElement.styles,
+    css`
+      :host {
+        margin-top: var(--gap);
+      }
+      h2 {
+        font-size: clamp(2rem, 1.6rem + 2vw, 3rem);
+        letter-spacing: -0.02em;
+      }
+      .reason {
+        margin-top: 0.5rem;
+        font-size: var(--text-large);
+        max-width: 34rem;
+      }
+      fieldset {
+        margin: var(--gap) 0 0;
+        padding: 0;
+        border: 0;
+      }
+      legend {
+        padding: 0;
+        font-weight: 600;
+      }
+      .row {
+        margin-top: 0.5rem;
+      }
+      .still {
+        margin-top: var(--gap);
+        max-width: 34rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) prescription: Prescription | undefined;
+
+  override render() {
+    const { app, prescription } = this;
+    const rest = prescription?.rest;
+    if (!app || !prescription || !rest) return nothing;
+    return html`<h2>${say('rest.day')}</h2>
+      <p class="reason">${rest.change}</p>
+      ${rest.rule.startsWith('pain') ? this.#pain(app) : nothing}
+      <p class="still dim">${say(prescription.blocks.length > 0 ? 'rest.still' : 'rest.none')}</p>`;
+  }
+
+  #pain(app: App) {
+    const { journal, today } = app.view;
+    const entry = journal.days.find(({ date }) => date === today) ?? { date: today };
+    const answer = (pain: boolean, words: string) => html`<button
+      aria-pressed=${entry.pain === pain ? 'true' : 'false'}
+      @click=${() => app.act.putDay({ ...entry, pain: entry.pain === pain ? undefined : pain, editedAt: app.act.instant() })}
+    >
+      ${words}
+    </button>`;
+    return html`<fieldset>
+      <legend>${say('rest.pain')}</legend>
+      <p class="dim">${say('after.painMeans')}</p>
+      <div class="row">${answer(false, say('after.no'))} ${answer(true, say('after.yes'))}</div>
+    </fieldset>`;
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'rest-day': RestDay;
+  }
+}
