@@ -1,4 +1,8 @@
 export type { Archer } from './archer/archer.ts';
+export type { Capacity } from './archer/capacity.ts';
+export { type ArcherToday, type ExposureSum, knowArcher } from './archer/know-archer.ts';
+export { type PainStage, painStages } from './archer/pain-state.ts';
+export { type TestResult, testResults } from './archer/test-results.ts';
 export * from './demo/demo-diary.ts';
 export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './demo/demo-journal.ts';
 export { type CalendarOptions, formatCalendar } from './exchange/format-calendar.ts';
@@ -51,6 +55,7 @@ export {
 } from './journal/collections.ts';
 export { type Comparison, compareJournals, type JournalComparison, type Verdict } from './journal/compare-journals.ts';
 export { correctOutcome, settleSeen } from './journal/correct-outcome.ts';
+export { correctWhy } from './journal/correct-why.ts';
 export * from './journal/day-lines.ts';
 export * from './journal/drill-record.ts';
 export { canonicalText, compareInstants, isSame } from './journal/edit-order.ts';
@@ -71,6 +76,7 @@ export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './
 export { type WeekLoad, weekLoad } from './load/week-load.ts';
 export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
+export type { Caution, CautionFacts } from './prescription/cautions.ts';
 export { explain } from './prescription/explain.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export type { PlannedDrill, PlanRow } from './prescription/plan-row.ts';

@@ -1,5 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
+import { readDay } from '../units/read-day.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
 import { summarise } from './drill-summary.ts';
 import { foldDays } from './fold-days.ts';
@@ -37,8 +38,20 @@ export interface BodyState {
   weight: { lbf: number; raisedDay?: number };
   pain: PainState;
   capacity: CapacityState;
+  /** The last drills that were no tests, the newest last. */
+  recent: readonly RecentDrill[];
   /** What most reps held when a drill last failed, until longer holds went well again. */
   limit?: HoldLimit;
+}
+
+/** What one of the last drills asked, and how much of it was missed. */
+export interface RecentDrill {
+  day: number;
+  id: string;
+  program: string;
+  programId?: string;
+  askedMs: number;
+  missedShare: number;
 }
 
 /** A hold that failed lately, whatever the program. */
@@ -52,6 +65,8 @@ export interface HoldLimit {
   days: number;
 }
 
+/** So many of the last drills say where it goes. */
+const RECENT_DRILLS = 12;
 /** Days of loads that are kept: the week that runs, and four before it. */
 export const LOAD_DAYS = 35;
 /** A hold that failed is remembered for so many days. Own: no source. */
@@ -63,7 +78,7 @@ const RAISED = 1.15;
 const WEIGHT_FORGOTTEN_DAYS = 56;
 const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
 
-const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noPain, capacity: [] };
+const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noPain, capacity: [], recent: [] };
 
 /**
  * The body after every day of a journal. Days that were folded before are not folded again.
@@ -87,6 +102,7 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
     next.drillDay = day;
     next.capacity = stepCapacity(body.capacity, today);
     next.weight = weightAfter(body, drills, day);
+    next.recent = [...body.recent, ...drills.filter(({ kind }) => kind !== 'test').map(recentOf)].slice(-RECENT_DRILLS);
     next.limit = limitAfter(body.limit, today);
     for (const { effort, id } of drills) if (effort !== undefined) next.effort = { day, effort, id };
   }
@@ -95,6 +111,16 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
   next.rowDays = body.lastDay === day - 1 ? body.rowDays + 1 : 1;
   next.lastDay = day;
   return next;
+}
+
+function recentOf(record: DrillRecord): RecentDrill {
+  const { blocks, longestAskedMs } = summarise(record);
+  const total = (key: 'repCount' | 'missedCount') => blocks.reduce((sum, one) => sum + one[key], 0);
+  const { id, program, programId } = record;
+  return {
+    ...{ day: readDay(record.date) ?? 0, id, program, ...(programId === undefined ? {} : { programId }) },
+    ...{ askedMs: longestAskedMs, missedShare: total('missedCount') / Math.max(1, total('repCount')) },
+  };
 }
 
 /** Whether a bow or a band was really drawn in a drill. */

@@ -1,6 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Program } from '../program/program.ts';
-import { summarise } from './drill-summary.ts';
+import { HALF_TIME_SECONDS, summarise } from './drill-summary.ts';
 import type { LoggedDay } from './logged-days.ts';
 
 /** What is drawn. */
@@ -51,10 +51,15 @@ export function stepCapacity(capacity: CapacityState, { day, drills }: LoggedDay
   return now;
 }
 
-/** A test goes on until it fails: its last hold, let down for no reason that anybody gave, failed. */
+/** A test goes on until it fails: its first hold that ended early failed, for want of form or of strength, unless it was interrupted. */
 function failedInTest({ reps }: DrillRecord): number | undefined {
-  const last = reps.at(-1);
-  return last?.outcome === 'short' && last.why === undefined && reps.length === 1 ? last.heldMs : undefined;
+  let workMs = 0;
+  for (const { outcome, why, heldMs, prescribedMs } of reps) {
+    if (outcome === 'unsure' || outcome === 'skipped' || why === 'interrupted') return undefined;
+    if (outcome === 'short') return workMs + heldMs;
+    workMs = (workMs + heldMs) * 2 ** (-(2 * prescribedMs) / 1000 / HALF_TIME_SECONDS);
+  }
+  return undefined;
 }
 
 function weightOf({ onFingersLbf }: DrillRecord): { lbf?: number } {

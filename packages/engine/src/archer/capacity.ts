@@ -8,7 +8,7 @@ export const CAPACITY_DAYS = 56;
  * How far one person's result may lie above another of their own before it is news, as a share.
  * @source J Exerc Sci Fitness 2012 (n = 21): smallest real difference of the shoulder rotators' strength 17-28 %; the wider end
  */
-const OWN_NOISE_SHARE = 0.28;
+export const OWN_NOISE_SHARE = 0.28;
 
 /** The longest hold from fresh, with one tool. Seconds. */
 export interface Capacity {

@@ -1,4 +1,5 @@
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
+import { trueHeldMs } from '../journal/true-held-ms.ts';
 
 /** What one block of one drill comes to. Times are milliseconds, weights pounds-force. */
 export interface BlockSummary {
@@ -64,7 +65,8 @@ function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
   let failure: DrillSummary['failure'];
   let workMs = 0;
   for (const rep of reps) {
-    const { block, prescribedMs, heldMs, outcome } = rep; // each key is read once: over ten years of reps that takes the time
+    const { block, prescribedMs, outcome } = rep; // each key is read once: over ten years of reps that takes the time
+    const heldMs = rep.seen === undefined ? rep.heldMs : trueHeldMs(rep);
     if (of?.block !== block) of = blocks.find((one) => one.block === block) ?? begin(blocks, block);
     of.repCount += 1;
     of.askedMs += prescribedMs;

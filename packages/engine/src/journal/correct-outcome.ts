@@ -23,8 +23,9 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
     unsure: rep.heldMs,
   }[outcome];
   // A person's word stands above what a camera saw.
-  const { seen: _, ...said } = rep;
-  return { ...record, reps: record.reps.with(index, { ...said, outcome, heldMs }), editedAt };
+  const { seen: _, why, ...said } = rep;
+  const corrected = { ...said, outcome, heldMs, ...(why !== undefined && outcome === 'short' ? { why } : {}) };
+  return { ...record, reps: record.reps.with(index, corrected), editedAt };
 }
 
 /**

@@ -61,6 +61,7 @@ export function prescribe(input: PrescribeInput): Prescription {
   const { title, warmUp, coolDown } = program;
   return {
     ...{ programTitle: title, date: input.today, tool },
+    ...(program.kind === undefined ? {} : { kind: program.kind }),
     ...(made.rest === undefined ? {} : { rest: made.rest }),
     ...{ warmUp, coolDown, blocks: made.blocks },
     reasons: [...made.reasons, ...toolReason(program, tool, archer), ...leftOutReasons(known)],

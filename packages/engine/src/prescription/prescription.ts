@@ -30,6 +30,8 @@ export interface Prescription {
   /** The archer's local day, ISO 8601. */
   date: string;
   tool?: Program['tool'];
+  /** A test: done as it is written. */
+  kind?: 'test';
   /**
    * Today is better without a drill, and why. With pain today, and where nothing of the program is offered, `blocks` is empty; else it says the
    * most that somebody who drills all the same should do, less than a full day.

@@ -1,5 +1,5 @@
 import { createActor } from 'xstate';
-import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
+import type { DrillRecord, RepRecord, Why } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { addToInstant, dayOfInstant } from '../units/instant.ts';
 import { type ChartEvent, sessionMachine } from './session-machine.ts';
@@ -116,7 +116,7 @@ export function createSession(input: SessionInput): Session {
   }
 
   /** Does what was asked at its own moment, then goes on to where the session was before: the caller was there, so none of that is lost. */
-  function askAt(type: SessionEvent['type'], atMs: number) {
+  function askAt(type: SessionEvent['type'], atMs: number, why?: Why) {
     const knownMs = seenMs();
     const sinceMs = ledger.sinceMs ?? knownMs;
     const isLive = chart.value === 'running' || chart.value === 'paused';
@@ -125,7 +125,7 @@ export function createSession(input: SessionInput): Session {
     if (isNewClock) ledger = { ...ledger, seenMs: atMs };
     else if (isLive && atMs < knownMs) setClock(Math.max(atMs, sinceMs));
     else walkTo(atMs);
-    react({ type, atMs: seenMs() });
+    react({ type, atMs: seenMs(), why });
     ledger = { ...ledger, sinceMs: seenMs() };
     if (!isNewClock) walkTo(Math.max(knownMs, seenMs()), Number.POSITIVE_INFINITY);
   }
@@ -172,7 +172,7 @@ export function createSession(input: SessionInput): Session {
         // What passed since the last call is unknown, the clock may even be another one: count from here.
         if (chart.value === 'paused') ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
       } else {
-        askAt(type, atMs);
+        askAt(type, atMs, 'why' in event ? event.why : undefined);
       }
       walkTo(seenMs()); // a step of no length ends where it begins
       tellView();
@@ -214,6 +214,7 @@ export function createSession(input: SessionInput): Session {
         reps: chart.context.walk.reps,
         prescribedReps,
         durationMs: wholeMs(ledger.livedMs),
+        kind: timeline.kind,
         open: isOpen ? (true as const) : undefined,
       });
     },

@@ -71,7 +71,18 @@ describe('what is kept', () => {
       endedAt: '2026-11-26T00:00:45.000+01:00',
       prescribedReps: 1,
       durationMs: timeline.durationMs,
-      reps: [{ block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: HOLD_MS, heldMs: HOLD_MS, outcome: 'held' }],
+      reps: [
+        {
+          block: 0,
+          set: 0,
+          rep: 0,
+          hand: 'usual',
+          prescribedMs: HOLD_MS,
+          heldMs: HOLD_MS,
+          outcome: 'held',
+          addedWeightLbf: 0,
+        },
+      ],
     });
     expect(() => made(timeline, { startedAt: 'this morning' })).toThrow(RangeError);
   });

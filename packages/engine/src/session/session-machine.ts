@@ -1,4 +1,5 @@
 import { assign, setup } from 'xstate';
+import type { Why } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { noteDrawn, noteLetDown } from './observe.ts';
 import * as walking from './walk.ts';
@@ -11,6 +12,7 @@ export interface ChartEvent {
     | 'pause'
     | 'resume'
     | 'letDownNow'
+    | 'why'
     | 'skipRep'
     | 'moreRest'
     | 'stop'
@@ -22,6 +24,8 @@ export interface ChartEvent {
   seenAtMs?: number;
   /** Of `drawn`: whether the hold counts from there. */
   fromAnchor?: boolean;
+  /** Of `letDownNow` and `why`. */
+  why?: Why;
 }
 
 /** What the chart carries: the timeline, and where on it the session stands. */
@@ -40,6 +44,7 @@ export const sessionMachine = setup({
     isOver: ({ context: { walk } }) => walk.step === undefined,
     endsWalk: ({ context: { timeline, walk } }) => walk.nextIndex >= timeline.steps.length,
     isWait: ({ context: { walk } }) => walking.isWait(walk),
+    isShort: ({ context: { walk } }) => walk.reps.at(-1)?.outcome === 'short',
     isRep: ({ context: { walk } }) => walking.isRep(walk),
   },
   actions: {
@@ -48,7 +53,8 @@ export const sessionMachine = setup({
     endStep: step((timeline, walk) => walking.endStep(timeline, walk)),
     endDueSteps: step((timeline, walk, atMs) => walking.endDueSteps(timeline, walk, atMs)),
     loseTime: step((timeline, walk, atMs) => walking.loseTime(timeline, walk, atMs)),
-    letDownNow: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'short', atMs)),
+    letDownNow: step((timeline, walk, atMs, why) => walking.sayWhy(walking.cutRep(timeline, walk, 'short', atMs), why)),
+    sayWhy: step((_, walk, __, why) => walking.sayWhy(walk, why)),
     giveUpRep: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'skipped', atMs)),
     skipNext: step((timeline, walk, atMs) => walking.skipNext(timeline, walk, atMs)),
     moreRest: step((_, walk, atMs) => walking.addRest(walk, walking.MORE_REST_MS, walk.dueAtMs - atMs)),
@@ -82,6 +88,7 @@ export const sessionMachine = setup({
           { guard: 'isRep', actions: 'giveUpRep' },
           { guard: 'isWait', actions: 'skipNext' },
         ],
+        why: { guard: 'isShort', actions: 'sayWhy' },
         moreRest: { guard: 'isWait', actions: 'moreRest' },
         gap: [
           // In the last let-down every rep is written already: nothing is left to ask or to walk.
@@ -95,6 +102,7 @@ export const sessionMachine = setup({
     },
     paused: {
       on: {
+        why: { guard: 'isShort', actions: 'sayWhy' },
         resume: { target: 'running', actions: 'resume' },
         stop: { target: 'stopped', actions: 'stopPaused' },
       },
@@ -105,8 +113,8 @@ export const sessionMachine = setup({
 });
 
 /** An action that gives the next walk. */
-function step(next: (timeline: Timeline, walk: walking.Walk, atMs: number) => walking.Walk) {
+function step(next: (timeline: Timeline, walk: walking.Walk, atMs: number, why: Why | undefined) => walking.Walk) {
   return assign<ChartContext, ChartEvent, undefined, ChartEvent, never>({
-    walk: ({ context: { timeline, walk }, event }) => next(timeline, walk, event.atMs),
+    walk: ({ context: { timeline, walk }, event }) => next(timeline, walk, event.atMs, event.why),
   });
 }

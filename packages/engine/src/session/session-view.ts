@@ -1,4 +1,4 @@
-import type { RepRecord } from '../journal/drill-record.ts';
+import type { RepRecord, Why } from '../journal/drill-record.ts';
 import type { Step } from '../timeline/timeline.ts';
 
 /** What a screen needs to know of a session at one moment. */
@@ -40,10 +40,12 @@ export interface SessionView {
   lastRep?: RepRecord;
 }
 
-/** What a session can be told: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). */
-export type SessionEvent = {
-  type: 'begin' | 'pause' | 'resume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop' | 'gap';
-};
+/** What a session can be told: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). `letDownNow` may say why;
+ * `why` says it of the last rep, if that was let down early, or takes it back. */
+export type SessionEvent =
+  | { type: 'begin' | 'pause' | 'resume' | 'skipRep' | 'moreRest' | 'stop' | 'gap' }
+  | { type: 'letDownNow'; why?: Why }
+  | { type: 'why'; why?: Why };
 
 /** What a witness saw: the bow at full draw, or let down, at an instant of the caller's clock, milliseconds. It may be told later. */
 export interface SeenEvent {

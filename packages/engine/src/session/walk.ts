@@ -1,4 +1,4 @@
-import type { Outcome, RepRecord } from '../journal/drill-record.ts';
+import type { Outcome, RepRecord, Why } from '../journal/drill-record.ts';
 import { READY_MS } from '../prescription/timeline-duration.ts';
 import { REST_OVER_FROM_MS, REST_OVER_MS } from '../timeline/lay-out.ts';
 import type { Step, Timeline } from '../timeline/timeline.ts';
@@ -91,6 +91,14 @@ export function endsAtMs(timeline: Timeline, { step, dueAtMs }: Walk): number {
 export function cutRep(timeline: Timeline, walk: Walk, outcome: 'short' | 'skipped', atMs: number): Walk {
   const cut = record(timeline, walk, outcome, heldMsAt(walk, walk.dueAtMs - atMs));
   return enter(timeline, cut, indexOf(timeline, 'letDown', walk.nextIndex - 1), atMs);
+}
+
+/** Says why the last rep was let down early, or takes it back. */
+export function sayWhy(walk: Walk, why: Why | undefined): Walk {
+  const last = walk.reps.at(-1);
+  if (last?.outcome !== 'short' || last.why === why) return walk;
+  const { why: _before, ...rest } = last;
+  return { ...walk, reps: [...walk.reps.slice(0, -1), why === undefined ? rest : { ...rest, why }] };
 }
 
 /** Leaves the coming rep out: the wait goes on to the draw after it, as a set rest if the rep ended its set. */
@@ -220,10 +228,10 @@ function record(timeline: Timeline, walk: Walk, outcome: Outcome, heldMs: number
   const { block, set, rep, hand } = step;
   const hold = step.kind === 'hold' ? step : timeline.steps[indexOf(timeline, 'hold', walk.nextIndex)];
   const prescribedMs = hold?.durationMs ?? 0;
-  return {
-    ...walk,
-    reps: [...reps, { block, set, rep, hand, prescribedMs, heldMs: Math.min(heldMs, prescribedMs), outcome }],
-  };
+  const addedWeightLbf = timeline.addedWeightsLbf?.[block];
+  const ended: RepRecord = { block, set, rep, hand, prescribedMs, heldMs: Math.min(heldMs, prescribedMs), outcome };
+  if (addedWeightLbf !== undefined) ended.addedWeightLbf = addedWeightLbf;
+  return { ...walk, reps: [...reps, ended] };
 }
 
 /** Whole milliseconds at full draw so far. The tiny addition undoes what binary fractions take away: 11999.999999 is 12 s. */

@@ -58,7 +58,10 @@ export function layOut(prescription: Prescription, options: CallOptions = {}): T
     if (next !== undefined) addRest(rep, next);
   }
   if (reps.length > 0) cues.push({ atMs, kind: 'done', words: 'Done' });
-  return { steps, cues, durationMs: atMs };
+  const addedWeightsLbf = Object.fromEntries(blocks.map(({ block, addedWeightLbf }) => [block, addedWeightLbf]));
+  const { kind } = prescription;
+  const weights = blocks.length === 0 ? {} : { addedWeightsLbf };
+  return { steps, cues, durationMs: atMs, ...weights, ...(kind === undefined ? {} : { kind }) };
 
   function addRest(rep: PlannedRep, next: PlannedRep) {
     const isSetOver = next.place !== rep.place || next.set !== rep.set;

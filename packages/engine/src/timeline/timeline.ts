@@ -45,4 +45,8 @@ export interface Timeline {
   steps: Step[];
   cues: Cue[];
   durationMs: number;
+  /** Weight added in each block, pounds-force, by the block's place in the program: what each rep's record says of it. */
+  addedWeightsLbf?: Readonly<Record<number, number>>;
+  /** A test's drill is marked as one. */
+  kind?: 'test';
 }

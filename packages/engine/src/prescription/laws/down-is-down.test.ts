@@ -41,7 +41,7 @@ function isEasier({ day, records, entries, readiness, program }: LivedDay): bool
   );
 }
 
-describe('down is down', () => {
+describe('down is down', { timeout: 300_000 }, () => {
   it('raises no lever above the last five drills while anything eases', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
