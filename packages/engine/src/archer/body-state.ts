@@ -123,9 +123,9 @@ function recentOf(record: DrillRecord): RecentDrill {
   };
 }
 
-/** Whether a bow or a band was really drawn in a drill. */
+/** Whether a bow or a band was drawn in a drill. Of an unsure rep nobody knows: it counts, to the safe side. */
 function isDraw({ reps }: DrillRecord): boolean {
-  return reps.some(({ heldMs, outcome }) => heldMs > 0 || outcome === 'short');
+  return reps.some(({ heldMs, outcome }) => heldMs > 0 || outcome !== 'skipped');
 }
 
 function loadOf({ day, drills, entry }: LoggedDay): DayLoad {

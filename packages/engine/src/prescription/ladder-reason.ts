@@ -3,7 +3,7 @@ import type { Program } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import type { AskedNumber } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
-import { type BlockState, neededAfter, stepUp } from './block-state.ts';
+import { type BlockMove, type BlockState, neededAfter, stepUp } from './block-state.ts';
 import type { Dose } from './dose.ts';
 import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
@@ -29,7 +29,10 @@ export function ladderReasons(
   const { block, index } = rules;
   const facts = ladderFacts(rules, state, work, mayRaise);
   const { move } = state;
-  if (!move || move.kind === 'begin') {
+  if (!move || move.kind === 'begin' || (!state.easedFrom && !isUp(move.kind))) {
+    if (move && move.kind !== 'begin' && block.ladder) {
+      return [reasonOf('steady', { ...facts, on: dayOfNumber(move.day) }, { block: index, acts: levers })];
+    }
     return [
       reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers }),
       ...stuckReason(rules, state),
@@ -55,8 +58,13 @@ function topReason(program: Program, { block, index }: BlockRules, { hold }: Dos
 
 const STUCK_TIMES = 3;
 
-function stuckReason({ block, index }: BlockRules, { failed }: BlockState): Reason[] {
-  if (!failed || failed.times < STUCK_TIMES) return [];
+/** Where the last move was down and a drill has come after it, nothing eases any more: the block stands where it was left. */
+function isUp(kind: BlockMove['kind']): boolean {
+  return kind === 'climb' || kind === 'recover';
+}
+
+function stuckReason({ block, index }: BlockRules, { failed, easedFrom }: BlockState): Reason[] {
+  if (!easedFrom || !failed || failed.times < STUCK_TIMES) return [];
   return [reasonOf('stuck', { title: block.title, times: failed.times, hold: failed.hold }, { block: index })];
 }
 

@@ -196,10 +196,11 @@ function drilled(
     case 'strained':
     case 'hard':
     case 'missed': {
+      const drills = judged.filter((one) => one.verdict === verdict).length;
       const bad = {
-        ...{ ...counted, cleanDays: 0, strainedDays: state.strainedDays + 1 },
-        missedDays: verdict === 'missed' ? state.missedDays + 1 : state.missedDays,
-        hardDays: verdict === 'hard' ? state.hardDays + 1 : state.hardDays,
+        ...{ ...counted, cleanDays: 0, strainedDays: state.strainedDays + drills },
+        missedDays: verdict === 'missed' ? state.missedDays + drills : state.missedDays,
+        hardDays: verdict === 'hard' ? state.hardDays + drills : state.hardDays,
       };
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
       if (bad.hardDays >= HARD_IN_A_ROW) {
@@ -207,10 +208,17 @@ function drilled(
       }
       const isFailed = bad.missedDays >= missedNeeded || (of.missedCount > 0 && bad.strainedDays >= TIMES_IN_A_ROW);
       if (!isFailed) return { state: bad, verdict };
-      return {
-        state: goDown(bad, rules, { ...down, cause: 'stepDown', because: Math.max(1, bad.missedDays) }),
-        verdict,
-      };
+      const because = Math.max(1, bad.missedDays);
+      let lower = goDown(bad, rules, { ...down, cause: 'stepDown', because });
+      // A day counts once; but who fails one drill after another on it is not asked for the same again.
+      for (let more = drills - 1; more >= TIMES_IN_A_ROW; more -= TIMES_IN_A_ROW) {
+        const { hold } = lower.dose;
+        lower = {
+          ...goDown(lower, rules, { ...down, asked: hold, mostHeld: hold, cause: 'stepDown', because }),
+          easedFrom: lower.easedFrom,
+        };
+      }
+      return { state: lower, verdict };
     }
     default:
       return { state: counted, verdict };

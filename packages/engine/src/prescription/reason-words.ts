@@ -32,6 +32,7 @@ const stages: Record<string, string> = {
 const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   fixed: (f) => `${f.title}: ${workWords(f)}, as the program says. It has no ladder.`,
   start: (f) => `${f.title}: ${workWords(f)}, where the program begins. ${nextWords(f)}`,
+  steady: (f) => `${f.title}: ${workWords(f)}, where it stands since ${dateWords(f.on)}. ${nextWords(f)}`,
   climb: (f) => moved(f, `${counted(f.because, 'clean day')} in a row, the last on ${dateWords(f.on)}`),
   recover: (f) =>
     moved(f, `${counted(f.because, 'clean day')}, the last on ${dateWords(f.on)}; it goes back up in small steps`),

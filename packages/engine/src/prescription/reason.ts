@@ -74,6 +74,8 @@ type LessFacts = {
 export interface RuleFacts {
   fixed: LadderFacts;
   start: LadderFacts;
+  /** Where a block stands after it went down, when a drill has come since. */
+  steady: LadderFacts & { on: string };
   climb: MoveFacts;
   recover: MoveFacts;
   stepDown: MoveFacts;

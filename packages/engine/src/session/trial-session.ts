@@ -61,8 +61,7 @@ export function walk(session: Session, fromMs: number, toMs: number) {
 }
 
 /** Sends an event by its name. */
-export const send = (session: Session, type: Exclude<SessionEvent['type'], 'why'>, atMs: number) =>
-  session.send({ type }, atMs);
+export const send = (session: Session, type: SessionEvent['type'], atMs: number) => session.send({ type }, atMs);
 /** Set, rep, outcome and milliseconds held of every rep that ended. */
 export const outcomes = (session: Session) =>
   session.record().reps.map((rep) => [rep.set, rep.rep, rep.outcome, rep.heldMs]);
