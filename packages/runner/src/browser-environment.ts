@@ -12,32 +12,29 @@ const HIDDEN_FRAME_MS = 200;
  * @returns an environment for a drill in a browser
  */
 export function browserEnvironment(): RunnerEnvironment {
-  const frames = new Map<number, { frame: number; takeBack: () => void }>();
+  const frames = new Map<number, () => void>();
   let handles = 0;
 
   function cancelFrame(handle: number): void {
-    const asked = frames.get(handle);
-    if (!asked) return;
-    cancelAnimationFrame(asked.frame);
-    asked.takeBack();
+    frames.get(handle)?.();
     frames.delete(handle);
   }
 
   return {
     nowMs: () => performance.now(),
+    wallMs: () => Date.now(),
     pressedAtMs: (stampMs) => pressInstant(stampMs, performance.now(), performance.timeOrigin),
     afterPresses: callAfterPresses,
     wallNow: () => formatLocalInstant(new Date()),
     newId: newIdentity,
-    requestFrame(fn) {
+    requestFrame(fn, afterMs = 0) {
       handles += 1;
       const handle = handles;
-      // Whichever comes first; the other is taken back.
       const run = () => {
         cancelFrame(handle);
         fn();
       };
-      frames.set(handle, { frame: requestAnimationFrame(run), takeBack: callLater(HIDDEN_FRAME_MS, run) });
+      frames.set(handle, afterMs > 0 ? callAfter(afterMs, run) : callBeforePicture(run));
       return handle;
     },
     cancelFrame,
@@ -47,11 +44,20 @@ export function browserEnvironment(): RunnerEnvironment {
   };
 }
 
-/** A page that is seen draws frames and hardly needs its timer, so the Worker is asked only while it is hidden. */
-function callLater(ms: number, fn: () => void): () => void {
-  if (document.visibilityState === 'hidden') return callHidden(ms, fn);
-  const timer = setTimeout(fn, ms);
-  return () => clearTimeout(timer);
+/** By the Worker, which keeps its pace should the page be hidden meanwhile. A hidden page is looked at often: nobody sees it stand still. */
+function callAfter(ms: number, fn: () => void): () => void {
+  return callHidden(document.visibilityState === 'hidden' ? Math.min(ms, HIDDEN_FRAME_MS) : ms, fn);
+}
+
+/** By the picture or by a timer, whichever comes first; the other is taken back. */
+function callBeforePicture(fn: () => void): () => void {
+  if (document.visibilityState === 'hidden') return callHidden(HIDDEN_FRAME_MS, fn);
+  const frame = requestAnimationFrame(fn);
+  const timer = setTimeout(fn, HIDDEN_FRAME_MS);
+  return () => {
+    cancelAnimationFrame(frame);
+    clearTimeout(timer);
+  };
 }
 
 /** Browsers run waiting presses before messages, and don't hold messages back in a hidden page as they do timers. */

@@ -3,7 +3,6 @@ import {
   type Cue,
   createSession,
   type DrillRecord,
-  GAP_LIMIT_MS,
   layOut,
   type Prescription,
   type RepRecord,
@@ -15,9 +14,11 @@ import {
 } from '@larkhold/engine';
 import { say } from '@larkhold/words';
 import { type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
+import { looksOtherwise, nextLookMs } from './next-look.ts';
 import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import type { RunnerSettings } from './runner-settings.ts';
+import { type Loss, TimeWatch } from './time-watch.ts';
 
 /** How long the question whether to stop is shown. */
 export const STOP_QUESTION_MS = 3_000;
@@ -25,16 +26,14 @@ export const STOP_QUESTION_MS = 3_000;
 const SAME_ORIGIN_MS = 1;
 /** How long the last sound may take after the end. */
 const LAST_SOUND_MS = 4_000;
-/** Looking away for this long, with nothing heard, is no loss. */
-const UNNOTICED_MS = 1_000;
-/** A rest that nobody notices may go on until this long before the draw. */
-const CALL_BACK_MS = 5_000;
-/** After this long without a look, presses that wait are handled before the drill walks on. */
+/** A look that comes this much too late found the page busy: presses that wait are handled before the drill walks on. */
 const BUSY_MS = 300;
 /** How many changes of state or step a late press can look back on. */
 const STANDS = 8;
 /** How often a hold is told anew, so that little of it is unknown if the device dies. */
 const RENEW_MS = 2_000;
+/** A pause longer than this lets the screen go dark, milliseconds. */
+export const AWAKE_IN_PAUSE_MS = 10 * 60_000;
 
 /** What a drill is run from. */
 export interface DrillInput {
@@ -82,7 +81,10 @@ export class DrillController {
   #toldAtMs = Number.NEGATIVE_INFINITY;
   #stands: { fromMs: number; stand: Stand }[] = [];
   #seenMs: number | undefined;
-  #unnoticedSinceMs: number | undefined;
+  readonly #watch = new TimeWatch();
+  #shown: SessionView | undefined;
+  #cuesShown = 0;
+  #pausedAtMs: number | undefined;
   #isUnheard = false;
   #soundLevel: number;
 
@@ -158,14 +160,12 @@ export class DrillController {
       this.#isUnheard = true;
       this.#note('sound', say('drill.soundMissing'));
     });
-    this.#seenMs = environment.nowMs();
+    this.#lookForLoss(environment.nowMs());
     const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
     this.#session.send({ type: isKept ? 'gap' : 'begin' }, environment.nowMs());
-    this.#letSleep = environment.keepAwake?.((message) => this.#note('screen', message));
     this.#listener.onBegin(this.#session.record());
     this.#tellSound();
     this.#follow();
-    this.#askFrame();
   }
 
   /**
@@ -193,6 +193,7 @@ export class DrillController {
   keepGoing(): void {
     this.#stopUntilMs = undefined;
     this.#listener.onShow();
+    this.#askLook();
   }
 
   /**
@@ -247,53 +248,77 @@ export class DrillController {
     }
     this.#stopUntilMs = this.#input.environment.nowMs() + STOP_QUESTION_MS;
     this.#listener.onShow();
+    this.#askLook();
   }
 
-  #askFrame(): void {
+  /** Asks for the next look in place of the one that was asked for; for none where nothing can change by itself. */
+  #askLook(): void {
     const { environment } = this.#input;
+    if (this.#frame !== undefined) environment.cancelFrame(this.#frame);
+    this.#frame = undefined;
+    const nowMs = environment.nowMs();
+    const afterMs = this.#isClosed ? Number.POSITIVE_INFINITY : this.#nextLookMs(nowMs);
+    if (afterMs === Number.POSITIVE_INFINITY) return;
     this.#frame = environment.requestFrame(() => {
       this.#frame = undefined;
-      const isBusy = this.#seenMs !== undefined && environment.nowMs() - this.#seenMs > BUSY_MS;
+      const isBusy = environment.nowMs() - nowMs - afterMs > BUSY_MS;
       if (!isBusy || !environment.afterPresses) this.#walk();
       // A let-down that was pressed while the page was busy comes before the end of the hold that it cut short.
       else environment.afterPresses(() => this.#isClosed || this.#walk());
-    });
+    }, afterMs);
+  }
+
+  #nextLookMs(nowMs: number): number {
+    const view = this.#view;
+    const nextCue = this.#timeline.cues.find((cue) => cue.atMs > view.offsetMs);
+    const nextCueMs = nextCue && nextCue.atMs - view.offsetMs;
+    const darkAtMs =
+      this.#letSleep && this.#pausedAtMs !== undefined ? this.#pausedAtMs + AWAKE_IN_PAUSE_MS : undefined;
+    const waits = [this.#stopUntilMs, this.#silentAtMs, darkAtMs].flatMap((atMs) =>
+      atMs === undefined ? [] : [Math.max(0, atMs - nowMs)],
+    );
+    return Math.min(nextLookMs(view, { nextCueMs, isSilent: this.#isSilent }) ?? Number.POSITIVE_INFINITY, ...waits);
   }
 
   #walk(): void {
     const nowMs = this.#input.environment.nowMs();
-    if (this.#stopUntilMs !== undefined && nowMs > this.#stopUntilMs) this.#stopUntilMs = undefined;
+    if (this.#stopUntilMs !== undefined && nowMs >= this.#stopUntilMs) {
+      this.#stopUntilMs = undefined;
+      this.#listener.onShow();
+    }
+    if (this.#silentAtMs !== undefined && nowMs >= this.#silentAtMs) {
+      this.#cues.disarm();
+      return;
+    }
     if (this.#isUnderWay()) {
       this.#advance(nowMs);
       this.#follow();
-    }
-    if (this.#silentAtMs !== undefined && nowMs >= this.#silentAtMs) this.#cues.disarm();
-    else this.#askFrame();
+    } else this.#askLook();
   }
 
-  /** Walks on. A page that stood still in the middle of a long hold passes no deadline, so the time between two looks is watched too. */
+  /** Walks on. What slept, stood still or could be neither seen nor heard is a gap: nothing of it may be credited. */
   #advance(nowMs: number): void {
-    const isLost = this.#seenMs !== undefined && nowMs - this.#seenMs > GAP_LIMIT_MS;
-    this.#seenMs = nowMs;
-    if (this.#view.state === 'running' && (isLost || this.#isUnnoticed(nowMs))) {
-      this.#session.send({ type: 'gap' }, nowMs);
-      this.#note('gap', isLost ? say('drill.timeLost') : say('drill.hidden'));
-    } else {
+    const loss = this.#lookForLoss(nowMs);
+    if (loss === undefined) {
       this.#session.advance(nowMs);
+      return;
     }
+    this.#session.send({ type: 'gap' }, nowMs);
+    this.#note('gap', loss === 'lost' ? say('drill.timeLost') : say('drill.hidden'));
   }
 
-  /** Whether the archer can neither see nor hear a step that counts. Nothing of that may be credited. */
-  #isUnnoticed(nowMs: number): boolean {
-    const isSilent = this.#isUnheard || this.#soundLevel === 0;
-    if (!isSilent || (this.#input.environment.isSeen?.() ?? true)) {
-      this.#unnoticedSinceMs = undefined;
-      return false;
-    }
-    this.#unnoticedSinceMs ??= nowMs;
-    const { step, msLeft } = this.#view;
-    const isWait = step?.kind === 'ready' || step?.kind === 'rest' || step?.kind === 'setRest';
-    return nowMs - this.#unnoticedSinceMs > UNNOTICED_MS && !(isWait && msLeft > CALL_BACK_MS);
+  #lookForLoss(nowMs: number): Loss | undefined {
+    const { environment } = this.#input;
+    this.#seenMs = nowMs;
+    const wallNowMs = environment.wallMs?.();
+    // As it stood at a press that is handled late.
+    const wallMs = wallNowMs === undefined ? undefined : wallNowMs - (environment.nowMs() - nowMs);
+    const isSeen = environment.isSeen?.() ?? true;
+    return this.#watch.look({ nowMs, wallMs, isSeen, isHeard: !this.#isSilent }, this.#view);
+  }
+
+  get #isSilent(): boolean {
+    return this.#isUnheard || this.#soundLevel === 0;
   }
 
   /** After anything that may have moved the session: arms, shows, tells. */
@@ -305,7 +330,8 @@ export class DrillController {
     if (view.pausedBy === 'gap' && before.pausedBy !== 'gap' && !this.#notices.has('gap'))
       this.#note('gap', say('drill.timeLost'));
     if (view.state === 'running') this.#note('gap', undefined);
-    this.#listener.onShow();
+    this.#show(view);
+    this.#stayAwake(view);
     for (const rep of this.#reps.splice(0)) {
       this.#listener.onRep(rep, this.#session.record(), this.#session.snapshot());
     }
@@ -323,6 +349,28 @@ export class DrillController {
       this.#silentAtMs = this.#input.environment.nowMs() + LAST_SOUND_MS;
       this.#rest();
       this.#listener.onEnd(this.#session.record());
+    }
+    this.#askLook();
+  }
+
+  /** Has it drawn where it looks otherwise than when it was last drawn. */
+  #show(view: SessionView): void {
+    const { cuesPassed } = this;
+    if (this.#shown && this.#cuesShown === cuesPassed && !looksOtherwise(this.#shown, view)) return;
+    this.#shown = view;
+    this.#cuesShown = cuesPassed;
+    this.#listener.onShow();
+  }
+
+  /** The screen stays on while the drill runs, and for a while in a pause. */
+  #stayAwake({ state }: SessionView): void {
+    const { environment } = this.#input;
+    if (state === 'running') {
+      this.#pausedAtMs = undefined;
+      this.#letSleep ??= environment.keepAwake?.((message) => this.#note('screen', message));
+    } else if (state === 'paused') {
+      this.#pausedAtMs ??= environment.nowMs();
+      if (environment.nowMs() - this.#pausedAtMs >= AWAKE_IN_PAUSE_MS) this.#rest();
     }
   }
 

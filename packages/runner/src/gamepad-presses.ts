@@ -4,8 +4,9 @@ import type { PressSource } from './press-source.ts';
 /** The buttons of one gamepad that are down. */
 export type ButtonsDown = ReadonlySet<number>;
 
-/** How often gamepads are asked, milliseconds. They send no events for buttons. */
+/** How often gamepads are asked, milliseconds: they send no events for buttons. Where there is none, only whether one has come. */
 const ASK_MS = 16;
+const ASK_FOR_ONE_MS = 500;
 
 /**
  * Which buttons went down between two looks.
@@ -49,9 +50,18 @@ export function gamepadPresses(
           onTrouble?.(undefined);
         }
       };
-      look();
-      const timer = setInterval(look, ASK_MS);
-      return () => clearInterval(timer);
+      let timer: ReturnType<typeof setTimeout> | undefined;
+      const lookOn = () => {
+        clearTimeout(timer);
+        look();
+        timer = setTimeout(lookOn, downBefore.size > 0 ? ASK_MS : ASK_FOR_ONE_MS);
+      };
+      lookOn();
+      window.addEventListener('gamepadconnected', lookOn);
+      return () => {
+        clearTimeout(timer);
+        window.removeEventListener('gamepadconnected', lookOn);
+      };
     },
   };
 }

@@ -3,7 +3,7 @@ import { afterEach, expect, test } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { glanceText, heard, press, trialDrill } from './trial-drill.ts';
-import { trialPrescription } from './trial-environment.ts';
+import { trialEnvironment, trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
@@ -108,4 +108,91 @@ test('a glance at another tab, sound off, costs nothing', async () => {
   environment.setSeen(false);
   environment.pass(700);
   expect(drill.view?.state).toBe('running');
+});
+
+test('a machine that slept with its page clock standing still is a gap, and what was held until then is known', async () => {
+  const { drill, environment } = await trialDrill();
+  const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.setWall(8 * 3_600_000);
+  environment.pass(100);
+  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
+  environment.pass(10_000);
+  expect(reps.map(({ rep }) => rep.outcome)).toEqual(['unsure']);
+  expect(reps[0]!.rep.heldMs).toBeGreaterThanOrEqual(3_850);
+  expect(reps[0]!.rep.heldMs).toBeLessThanOrEqual(4_000);
+});
+
+test.each([
+  ['set back by a year', -365 * 86_400_000],
+  ['set forward by less than the gap limit', 4_900],
+] as const)('a wall clock that is %s is nothing to a drill', async (_what, byMs) => {
+  const { drill, environment } = await trialDrill();
+  const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.setWall(byMs);
+  environment.pass(8_000);
+  expect(reps.map(({ rep }) => [rep.outcome, rep.heldMs])).toEqual([['held', 10_000]]);
+});
+
+test.each([
+  ['off', 0, ['unsure']],
+  ['on', 0.7, ['held']],
+] as const)('a page stuck for 4.5 s over a 3 s hold, sound %s', async (_what, soundLevel, outcomes) => {
+  const settings = { ...defaultRunnerSettings, soundLevel };
+  const { drill, environment } = await trialDrill({ settings, prescription: trialPrescription({ holdMs: 3_000 }) });
+  const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');
+  drill.begin();
+  environment.pass(HOLD_AT_MS - 500);
+  environment.sleep(4_500);
+  environment.pass(50);
+  expect(reps.map(({ rep }) => rep.outcome)).toEqual(outcomes);
+});
+
+test('the screen is let go after ten minutes of pause, and kept on again when the drill goes on', async () => {
+  const environment = trialEnvironment();
+  let awakeCount = 0;
+  environment.keepAwake = () => {
+    awakeCount += 1;
+    return () => {
+      awakeCount -= 1;
+    };
+  };
+  const { drill } = await trialDrill({}, environment);
+  drill.begin();
+  environment.pass(2_000);
+  press('KeyP');
+  environment.pass(9 * 60_000);
+  expect([drill.view?.state, awakeCount]).toEqual(['paused', 1]);
+  environment.pass(61_000);
+  expect(awakeCount).toBe(0);
+  press('KeyP');
+  environment.pass(100);
+  expect([drill.view?.state, awakeCount]).toEqual(['running', 1]);
+});
+
+test('a rest is drawn once a second, a pause not at all, a bow in movement at every picture', async () => {
+  const { drill, environment } = await trialDrill();
+  drill.begin();
+  let drawn = 0;
+  const countDrawn = async (spanMs: number) => {
+    drawn = 0;
+    for (let passedMs = 0; passedMs < spanMs; passedMs += 50) {
+      environment.pass(50);
+      if (drill.isUpdatePending) drawn += 1;
+      await drill.updateComplete;
+    }
+    return drawn;
+  };
+  environment.pass(HOLD_AT_MS - 3_000);
+  await drill.updateComplete;
+  expect(await countDrawn(3_000)).toBe(60);
+  expect(await countDrawn(10_000)).toBeLessThanOrEqual(200);
+  expect(await countDrawn(3_000)).toBe(60);
+  expect(await countDrawn(10_000)).toBeLessThanOrEqual(11);
+  press('KeyP');
+  await drill.updateComplete;
+  expect(await countDrawn(10_000)).toBe(0);
 });

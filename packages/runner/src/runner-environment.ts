@@ -12,8 +12,13 @@ export interface RunnerEnvironment {
   wallNow(): string;
   /** A new identity for a record. */
   newId(): string;
-  /** Calls once before the next picture, or within a quarter of a second when there is none (a hidden page). @returns its handle */
-  requestFrame(fn: () => void): number;
+  /** The wall clock, milliseconds. Nothing is computed from it: set against `nowMs` it tells that the machine slept. */
+  wallMs?(): number;
+  /**
+   * Calls once: before the next picture, or within a quarter of a second when there is none (a hidden page); after a wait, where one is
+   * given in milliseconds. @returns its handle
+   */
+  requestFrame(fn: () => void, afterMs?: number): number;
   cancelFrame(handle: number): void;
   /** Whether the page is on the screen. Where left out it counts as seen. */
   isSeen?(): boolean;

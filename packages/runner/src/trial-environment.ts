@@ -8,6 +8,8 @@ export interface TrialEnvironment extends RunnerEnvironment {
   pass(spanMs: number): void;
   /** Moves the clock without a frame: a machine that sleeps. */
   sleep(spanMs: number): void;
+  /** Moves the wall clock alone: a machine that sleeps and stops the page clock, or a clock that is set. */
+  setWall(byMs: number): void;
   /** What was armed and silenced, in order: the origin, or 'disarm'. */
   armed: ({ originMs: number; cues: readonly Cue[] } | 'disarm')[];
   settings: Partial<CueSettings>[];
@@ -27,15 +29,16 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   let handles = 0;
   let isSeen = true;
   let trouble: CueTrouble | undefined;
-  let waiting = new Map<number, () => void>();
+  let wallAheadMs = 1_795_000_000_000;
+  const waiting = new Map<number, { dueMs: number; fn: () => void }>();
   let listen: (trouble: CueTrouble | undefined) => void = () => undefined;
   const armed: TrialEnvironment['armed'] = [];
   const settings: Partial<CueSettings>[] = [];
 
   const frame = () => {
-    const due = waiting;
-    waiting = new Map();
-    for (const fn of due.values()) fn();
+    const due = [...waiting].filter(([, { dueMs }]) => dueMs <= clockMs);
+    for (const [handle] of due) waiting.delete(handle);
+    for (const [, { fn }] of due) fn();
   };
   const cues: CuePlayer = {
     unlock: () => options.unlock ?? Promise.resolve(true),
@@ -64,11 +67,12 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
     },
     isSeen: () => isSeen,
     nowMs: () => clockMs,
+    wallMs: () => clockMs + wallAheadMs,
     wallNow: () => '2026-11-25T06:30:00.000+01:00',
     newId: () => 'trial-drill',
-    requestFrame(fn) {
+    requestFrame(fn, afterMs = 0) {
       handles += 1;
-      waiting.set(handles, fn);
+      waiting.set(handles, { dueMs: clockMs + afterMs, fn });
       return handles;
     },
     cancelFrame: (handle) => void waiting.delete(handle),
@@ -84,6 +88,9 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
     },
     sleep(spanMs) {
       clockMs += spanMs;
+    },
+    setWall(byMs) {
+      wallAheadMs += byMs;
     },
   };
 }
