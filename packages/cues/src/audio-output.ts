@@ -8,6 +8,8 @@ export interface AudioOutput {
   destination(): AudioNode | undefined;
   /** Tries to let sound begin or go on. */
   resume(): Promise<boolean>;
+  /** Stops the audio clock, which costs a machine some power while it only plays silence; `resume` goes on. */
+  suspend(): Promise<void>;
   /** @param level loudness, 0..1 */
   setLevel(level: number): void;
 }
@@ -46,6 +48,11 @@ export function howlerOutput(): AudioOutput {
       const waited = new Promise<void>((resolve) => setTimeout(resolve, RESUME_WAIT_MS));
       await Promise.race([audio.resume().catch(() => undefined), waited]);
       return audio.state === ('running' as AudioContextState);
+    },
+    async suspend() {
+      await context()
+        ?.suspend()
+        .catch(() => undefined);
     },
     setLevel(level) {
       open();

@@ -1,7 +1,7 @@
 import type { Cue } from '@larkhold/engine';
 import fc from 'fast-check';
-import { describe, expect, it } from 'vitest';
-import { createCuePlayer } from './cue-player.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { createCuePlayer, DORMANT_AFTER_MS } from './cue-player.ts';
 import { STALE_MS } from './plan-cues.ts';
 import { type TrialAudio, trialAudio } from './trial-audio.ts';
 
@@ -11,6 +11,7 @@ const counts = (times: readonly number[]): Cue[] => times.map((atMs) => ({ atMs,
 function playerOn(audio: TrialAudio) {
   let onWake: () => void = () => undefined;
   let everyMs = 0;
+  let isAsleep = false;
   const player = createCuePlayer(
     { level: 1 },
     {
@@ -18,7 +19,15 @@ function playerOn(audio: TrialAudio) {
       output: {
         context: () => audio.context,
         destination: () => audio.destination,
-        resume: async () => audio.context.state === 'running',
+        resume: async () => {
+          if (isAsleep) audio.setRunning(true);
+          isAsleep = false;
+          return audio.context.state === 'running';
+        },
+        suspend: async () => {
+          isAsleep = true;
+          audio.setRunning(false);
+        },
         setLevel: () => undefined,
       },
       wake(fn) {
@@ -148,5 +157,32 @@ describe('createCuePlayer on clocks moved by hand', () => {
     expect(isAwake()).toBe(false);
     walk(12_000);
     expect(audio.heardMs.length).toBe(2);
+  });
+
+  it('stops the audio clock in a long pause and no trouble is told; what is armed after it sounds in its place', async () => {
+    vi.useFakeTimers();
+    const audio = trialAudio();
+    const { player, walk } = playerOn(audio);
+    const told: unknown[] = [];
+    player.onTrouble((trouble) => told.push(trouble?.kind));
+    player.arm(counts([400]), audio.nowMs());
+    walk(1000);
+    player.disarm();
+    walk(500);
+    vi.advanceTimersByTime(DORMANT_AFTER_MS - 1);
+    expect(audio.context.state).toBe('running');
+    vi.advanceTimersByTime(1);
+    expect(audio.context.state).toBe('suspended');
+    walk(60_000);
+    const originMs = audio.nowMs();
+    player.arm(counts([300, 1000]), originMs);
+    await vi.advanceTimersByTimeAsync(0);
+    walk(2000);
+    const heard = audio.heardMs.slice(1).map((ms) => ms - originMs);
+    expect(heard).toHaveLength(2);
+    expect(heard[0]).toBeCloseTo(300, -1);
+    expect(heard[1]).toBeCloseTo(1000, -1);
+    expect(told).toEqual([]);
+    vi.useRealTimers();
   });
 });

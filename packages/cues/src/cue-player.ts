@@ -48,6 +48,8 @@ export interface CueEnvironment {
 
 /** Often enough that a step the sound loses is followed before the next cue. */
 const WAKE_MS = 50;
+/** With nothing to be heard for this long, as in a pause, the audio clock is stopped, milliseconds. */
+export const DORMANT_AFTER_MS = 10_000;
 /** A sound that stands still is asked to go on so often, milliseconds. */
 const RESUME_EVERY_MS = 400;
 /** Between asking for a sound and its first sample, in seconds, so that its beginning is not cut. */
@@ -77,6 +79,9 @@ export function createCuePlayer(
   let wordsAsked = false;
   let resumeAskedMs = Number.NEGATIVE_INFINITY;
   let watched: AudioContext | undefined;
+  let dormantTimer: ReturnType<typeof setTimeout> | undefined;
+  /** `asleep`: we stopped the audio clock; `waking`: it was asked to go on and has not answered. */
+  let rest: 'none' | 'asleep' | 'waking' = 'none';
   const map = createClockMap();
   const started = createStartedCues();
   const watchdog = createWatchdog();
@@ -93,6 +98,8 @@ export function createCuePlayer(
 
   /** One wake-up: read both clocks, put right what drifted, start what comes near, say what is wrong. */
   function advance(): void {
+    // A clock that we stopped ourselves is no trouble.
+    if (rest !== 'none') return;
     const pageMs = nowMs();
     const audio = output.context();
     watch(audio);
@@ -178,6 +185,24 @@ export function createCuePlayer(
     map.clear();
   }
 
+  function sleepLater(): void {
+    clearTimeout(dormantTimer);
+    dormantTimer = setTimeout(() => {
+      if (isArmed() || output.context()?.state !== 'running') return;
+      rest = 'asleep';
+      map.clear();
+      void output.suspend();
+    }, DORMANT_AFTER_MS);
+  }
+
+  async function wakeUp(): Promise<boolean> {
+    clearTimeout(dormantTimer);
+    if (rest === 'asleep') rest = 'waking';
+    const isHeard = await output.resume();
+    if (rest === 'waking') rest = 'none';
+    return isHeard;
+  }
+
   function silence(): void {
     waiting = [];
     for (const timer of speechTimers.values()) clearTimeout(timer);
@@ -188,7 +213,7 @@ export function createCuePlayer(
   return {
     async unlock() {
       output.setLevel(current.level);
-      const isHeard = await output.resume();
+      const isHeard = await wakeUp();
       const audio = output.context();
       if (audio && current.voice !== 'tones') askForWords(audio);
       watchdog.unlocked(isHeard, audio !== undefined);
@@ -203,12 +228,15 @@ export function createCuePlayer(
       if (waiting.length === 0) return;
       output.setLevel(current.level);
       wake.every(WAKE_MS);
-      advance();
+      clearTimeout(dormantTimer);
+      if (rest === 'asleep') void wakeUp().then(advance);
+      else advance();
     },
     disarm() {
       silence();
       started.stopAll(output.context()?.currentTime ?? 0);
       wake.every(0);
+      sleepLater();
     },
     say(kind) {
       output.setLevel(current.level);
@@ -219,7 +247,7 @@ export function createCuePlayer(
         start(audio, { cue: { atMs: 0, kind }, dueMs: nowMs() });
       };
       if (output.context()?.state === 'running') sayNow();
-      else void output.resume().then(sayNow);
+      else void wakeUp().then(sayNow);
     },
     set(changes) {
       const before = current;
@@ -235,6 +263,7 @@ export function createCuePlayer(
     },
     onTrouble: watchdog.onTrouble,
     close() {
+      clearTimeout(dormantTimer);
       silence();
       started.stopAll(output.context()?.currentTime ?? 0);
       wake.close();

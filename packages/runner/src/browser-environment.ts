@@ -44,9 +44,11 @@ export function browserEnvironment(): RunnerEnvironment {
   };
 }
 
-/** By the Worker, which keeps its pace should the page be hidden meanwhile. A hidden page is looked at often: nobody sees it stand still. */
+/** A hidden page's own timers are slowed, so there the Worker is asked, and often: nobody sees such a page stand still. */
 function callAfter(ms: number, fn: () => void): () => void {
-  return callHidden(document.visibilityState === 'hidden' ? Math.min(ms, HIDDEN_FRAME_MS) : ms, fn);
+  if (document.visibilityState === 'hidden') return callHidden(Math.min(ms, HIDDEN_FRAME_MS), fn);
+  const timer = setTimeout(fn, ms);
+  return () => clearTimeout(timer);
 }
 
 /** By the picture or by a timer, whichever comes first; the other is taken back. */

@@ -54,13 +54,13 @@ export function gamepadPresses(
       const lookOn = () => {
         clearTimeout(timer);
         look();
-        timer = setTimeout(lookOn, downBefore.size > 0 ? ASK_MS : ASK_FOR_ONE_MS);
+        timer = setTimeout(lookOn, downBefore.size > 0 || isMissing ? ASK_MS : ASK_FOR_ONE_MS);
       };
       lookOn();
-      window.addEventListener('gamepadconnected', lookOn);
+      globalThis.addEventListener?.('gamepadconnected', lookOn);
       return () => {
         clearTimeout(timer);
-        window.removeEventListener('gamepadconnected', lookOn);
+        globalThis.removeEventListener?.('gamepadconnected', lookOn);
       };
     },
   };

@@ -124,6 +124,7 @@ async function larkhold(): Promise<Contestant> {
     context: () => audio,
     destination: () => gain,
     resume: async () => audio.state === 'running',
+    suspend: () => audio.suspend(),
     setLevel: () => undefined,
   };
   const player = createCuePlayer({ level: 1 }, { output });

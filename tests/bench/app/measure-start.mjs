@@ -1,0 +1,55 @@
+/** Runs in the page before anything else: tells when Begin is painted, and keeps the long tasks. */
+function prepare() {
+  globalThis.benchTasks = [];
+  new PerformanceObserver((list) => {
+    for (const { startTime, duration } of list.getEntries()) globalThis.benchTasks.push({ startTime, duration });
+  }).observe({ type: 'longtask', buffered: true });
+  const find = () =>
+    document.querySelector('lark-app')?.shadowRoot?.querySelector('lark-line')?.shadowRoot?.querySelector('.begin');
+  globalThis.benchBegin = new Promise((resolve) => {
+    const look = () => {
+      if (find()) requestAnimationFrame(() => setTimeout(() => resolve(performance.now())));
+      else setTimeout(look, 4);
+    };
+    look();
+  });
+}
+
+/**
+ * A cold start of the app on the line.
+ * @param context of the browser, its journal filled
+ * @param address where the built app is served
+ * @param rate how many times the CPU is slowed
+ * @returns milliseconds from the navigation, and the heap after, MB
+ */
+export async function measureStart(context, address, rate) {
+  const page = await context.newPage();
+  await page.addInitScript(prepare);
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate });
+  await page.goto(`${address}#/line`, { waitUntil: 'commit' });
+  const canBeginMs = await page.evaluate(() => globalThis.benchBegin);
+  // What goes on after the first picture: until a second passes without a long task.
+  const settledMs = await page.evaluate(async () => {
+    const lastEnd = () => Math.max(0, ...globalThis.benchTasks.map(({ startTime, duration }) => startTime + duration));
+    while (performance.now() - Math.max(lastEnd(), await globalThis.benchBegin) < 1500)
+      await new Promise((go) => setTimeout(go, 100));
+    return lastEnd();
+  });
+  const { firstDrawMs, tasks } = await page.evaluate(() => ({
+    firstDrawMs: performance.getEntriesByName('first-contentful-paint')[0]?.startTime ?? 0,
+    tasks: globalThis.benchTasks.map(({ duration }) => duration),
+  }));
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+  await cdp.send('HeapProfiler.collectGarbage');
+  const heapMb = (await page.evaluate(() => performance.memory.usedJSHeapSize)) / 1e6;
+  await page.close();
+  return {
+    firstDrawMs,
+    canBeginMs,
+    longestMs: Math.max(0, ...tasks),
+    longSumMs: tasks.reduce((sum, ms) => sum + ms, 0),
+    settledMs,
+    heapMb,
+  };
+}

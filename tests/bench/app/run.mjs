@@ -1,0 +1,67 @@
+// What the built app costs in a real Chromium, over a new journal, three years and 20,000 drills, at full speed and with the CPU slowed four
+// times: from a cold start to the first picture and to a line that can begin, the longest tasks on the way, the main thread's share of a core
+// in a rest, a hold and a pause, and the heap. Prints; never fails on a time. Usage: npm run bench:app [-- new|years|many ...]
+import { mkdtemp, rm } from 'node:fs/promises';
+import { availableParallelism, loadavg, tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build, preview } from 'vite';
+import { launchChromium } from '../../../scripts/browser.mjs';
+import { fillJournal } from './fill-journal.mjs';
+import { measureDrill } from './measure-drill.mjs';
+import { measureStart } from './measure-start.mjs';
+
+const journals = { new: 0, years: 3 * 365, many: 20_000 };
+const asked = process.argv.slice(2).filter((name) => name in journals);
+const names = asked.length > 0 ? asked : Object.keys(journals);
+const rates = [1, 4];
+const app = fileURLToPath(new URL('../../../apps/web', import.meta.url));
+const folder = await mkdtemp(join(tmpdir(), 'larkhold-bench-app-'));
+
+await build({ root: app, logLevel: 'error', build: { outDir: folder, emptyOutDir: true } });
+const server = await preview({
+  root: app,
+  logLevel: 'error',
+  build: { outDir: folder },
+  preview: { port: 0, host: '127.0.0.1' },
+});
+const address = server.resolvedUrls.local[0];
+const browser = await launchChromium();
+const row = (cells) =>
+  console.log(cells.map((cell, place) => (place === 0 ? String(cell).padEnd(22) : String(cell).padStart(12))).join(''));
+try {
+  const load = () => `${loadavg()[0]?.toFixed(1)} at work on ${availableParallelism()} processors`;
+  console.log(`\nStart, from nothing; ms (${load()})`);
+  row(['journal, CPU', 'first draw', 'can begin', 'longest', 'over 50', 'settled', 'heap, MB']);
+  for (const name of names) {
+    for (const rate of rates) {
+      const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB' });
+      await fillJournal(context, address, journals[name]);
+      const { firstDrawMs, canBeginMs, longestMs, longSumMs, settledMs, heapMb } = await measureStart(
+        context,
+        address,
+        rate,
+      );
+      row([
+        `${name}, 1/${rate}`,
+        ...[firstDrawMs, canBeginMs, longestMs, longSumMs, settledMs, heapMb].map((one) => one.toFixed(0)),
+      ]);
+      await context.close();
+    }
+  }
+  console.log(`\nA drill; the main thread's share of a core, % (${load()})`);
+  row(['journal, CPU', 'draw', 'pictures/s', 'hold', 'rest', 'pause', 'whole rest', 'whole pause']);
+  for (const name of names) {
+    for (const rate of rates) {
+      const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB' });
+      await fillJournal(context, address, journals[name]);
+      const shares = await measureDrill(browser, context, address, rate);
+      row([`${name}, 1/${rate}`, ...shares.map((one) => one.toFixed(2))]);
+      await context.close();
+    }
+  }
+} finally {
+  await browser.close();
+  await server.close();
+  await rm(folder, { recursive: true, force: true });
+}
