@@ -14,6 +14,7 @@ import {
 } from '@larkhold/engine';
 import { say } from '@larkhold/words';
 import { type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
+import { blocksWithCalls } from './blocks-with-calls.ts';
 import { looksOtherwise, nextLookMs } from './next-look.ts';
 import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
@@ -415,16 +416,4 @@ export class DrillController {
     if (message !== undefined) this.#listener.onNotice(message);
     this.#listener.onShow();
   }
-}
-
-/** Holds and calls both stand in order of time, so that one pass finds the holds with a call in them. */
-function blocksWithCalls(steps: Timeline['steps'], calls: readonly Cue[]): ReadonlySet<number> {
-  const blocks = new Set<number>();
-  let next = 0;
-  for (const { kind, block, startMs, durationMs } of steps) {
-    while ((calls[next]?.atMs ?? Number.POSITIVE_INFINITY) < startMs) next += 1;
-    const atMs = calls[next]?.atMs;
-    if (kind === 'hold' && atMs !== undefined && atMs < startMs + durationMs) blocks.add(block);
-  }
-  return blocks;
 }

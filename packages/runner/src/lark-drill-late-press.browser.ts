@@ -16,6 +16,8 @@ function realClock() {
     ...real,
     nowMs: () => real.nowMs() + aheadMs,
     pressedAtMs: (stampMs) => (real.pressedAtMs?.(stampMs) ?? 0) + aheadMs,
+    // The clock is set forward by hand, so that a wait would be far too long.
+    requestFrame: (fn) => real.requestFrame(fn),
     createCues: trialEnvironment().createCues,
   };
   const frame = () => new Promise(requestAnimationFrame);
