@@ -21,8 +21,19 @@ export const securityHeaders = {
   'Content-Security-Policy': `${contentSecurityPolicy}; frame-ancestors 'none'`,
   'Cross-Origin-Opener-Policy': 'same-origin',
   'Cross-Origin-Resource-Policy': 'same-origin',
-  'Permissions-Policy': 'camera=(), geolocation=(), payment=(), usb=(), microphone=(self), screen-wake-lock=(self)',
+  'Permissions-Policy': 'camera=(self), geolocation=(), payment=(), usb=(), microphone=(self), screen-wake-lock=(self)',
   'Referrer-Policy': 'no-referrer',
   'X-Content-Type-Options': 'nosniff',
   'X-Frame-Options': 'DENY',
 };
+
+/**
+ * The policy of the one worker that runs WebAssembly: a worker has its own file's policy, not the page's. A static host that sends no headers
+ * needs nothing of this.
+ */
+export const sightWorkerPolicy = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; connect-src 'self'";
+
+/** Whether a file is that worker's. */
+export function isSightWorker(path: string): boolean {
+  return /\/sight-worker-[\w-]+\.js$/.test(path);
+}

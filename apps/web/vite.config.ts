@@ -1,7 +1,7 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
-import { contentSecurityPolicy, securityHeaders } from './content-policy.ts';
+import { contentSecurityPolicy, isSightWorker, securityHeaders, sightWorkerPolicy } from './content-policy.ts';
 import { manifest } from './manifest.ts';
 
 /** The built page carries the policy itself, so that any static host serves it safely. */
@@ -17,6 +17,22 @@ const policyInPage: Plugin = {
   ],
 };
 
+/** Serves the one worker that runs WebAssembly with its own policy. */
+const sightWorkerHeaders: Plugin = {
+  name: 'larkhold-sight-worker',
+  configurePreviewServer(server) {
+    server.middlewares.use((request, response, next) => {
+      const isWorker = isSightWorker((request.url ?? '').split('?')[0] ?? '');
+      if (isWorker) {
+        const { setHeader } = response;
+        response.setHeader = (name, value) =>
+          setHeader.call(response, name, name.toLowerCase() === 'content-security-policy' ? sightWorkerPolicy : value);
+      }
+      next();
+    });
+  },
+};
+
 export default defineConfig({
   root: import.meta.dirname,
   base: './',
@@ -26,6 +42,7 @@ export default defineConfig({
   worker: { format: 'es' },
   plugins: [
     policyInPage,
+    sightWorkerHeaders,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
@@ -36,6 +53,16 @@ export default defineConfig({
         clientsClaim: true,
         globPatterns: ['**/*.{js,css,html,svg,png,webm,mp3,json,webmanifest}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
+        // What sees is loaded, and kept for later without a network, only where the camera was asked for.
+        globIgnores: ['**/sight-worker-*', '**/lark-sight*', '**/sight-model-*', '**/movenet-lightning-*'],
+        runtimeCaching: [
+          {
+            urlPattern:
+              /\/assets\/(sight-worker|lark-sight|sight-model|movenet-lightning|tfjs-backend-wasm)[\w-]*\.(js|json|bin|wasm)$/,
+            handler: 'CacheFirst',
+            options: { cacheName: 'larkhold-sight' },
+          },
+        ],
       },
       manifest,
     }),

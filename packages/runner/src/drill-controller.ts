@@ -6,6 +6,7 @@ import {
   layOut,
   type Prescription,
   type RepRecord,
+  type SeenEvent,
   type Session,
   type SessionEvent,
   type SessionSnapshot,
@@ -109,6 +110,7 @@ export class DrillController {
       programId: input.programId || undefined,
       startedAt: resumeFrom?.startedAt ?? environment.wallNow(),
       newId: () => environment.newId(),
+      countFromAnchor: settings.countFromAnchor,
       resumeFrom,
     });
     this.#session.onRep((rep) => this.#reps.push(rep));
@@ -188,6 +190,21 @@ export class DrillController {
    */
   standAt(atMs: number): Stand {
     return this.#stands.findLast(({ fromMs }) => fromMs <= atMs)?.stand ?? this.#stands[0]?.stand ?? this.#view;
+  }
+
+  /**
+   * Takes in what a witness saw; it may be some time ago.
+   * @param seen the bow at full draw, or let down
+   * @param atMs when, the environment's clock, milliseconds
+   */
+  observe(seen: SeenEvent['seen'], atMs: number): void {
+    if (this.#view.state !== 'running') return;
+    const nowMs = this.#input.environment.nowMs();
+    this.#advance(nowMs);
+    this.#session.send({ type: 'observe', seen, atMs }, nowMs);
+    this.#follow();
+    // What was seen of a rep that is over changes the record, not the view.
+    if (seen === 'letDown') this.#listener.onChange(this.#session.snapshot());
   }
 
   /** Takes the question back. */

@@ -17,6 +17,12 @@ export const drillStyles = css`
     grid-row: 2;
     min-width: 0;
   }
+  ::slotted([slot='sight']) {
+    grid-row: 1;
+    grid-column: 1;
+    place-self: end start;
+    z-index: 1;
+  }
   .waiting {
     grid-row: 3;
     display: grid;

@@ -2,6 +2,7 @@ import {
   layOut,
   type Prescription,
   type RepRecord,
+  type SeenEvent,
   type SessionSnapshot,
   type SessionView,
   type Step,
@@ -34,6 +35,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
+ * @slot sight - a camera's own corner of the display
  * @slot - beside the display, small: what the archer keeps in mind
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`
@@ -119,6 +121,15 @@ export class LarkDrill extends LitElement {
     this.#drill.begin();
     // Heard already since the element stood in the page; a microphone is not opened twice.
     if (this.#endListening.length === 0) this.#listen();
+  }
+
+  /**
+   * Takes in what a witness (a camera) saw. What makes no sense now is ignored, and the drill never waits for it.
+   * @param seen the bow at full draw, or let down
+   * @param atMs when, milliseconds of `performance.now()`
+   */
+  observe(seen: SeenEvent['seen'], atMs: number): void {
+    this.#drill?.observe(seen, atMs);
   }
 
   /** Where the drill stands; undefined before it begins. */
@@ -264,6 +275,7 @@ export class LarkDrill extends LitElement {
         .pulse=${drill && this.#isSeenNotHeard(drill) ? drill.cuesPassed : 0}
         @pointerdown=${this.#onTouch}
       ></lark-glance>
+      <slot name="sight"></slot>
       <slot></slot>
       ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
       ${drill ? this.#buttons(view) : nothing}`;

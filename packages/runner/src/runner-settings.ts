@@ -28,6 +28,8 @@ export interface RunnerSettings {
   viewing?: Viewing;
   /** A CSS pixel on this device, millimetres, where the archer has measured it. */
   pixelMm?: number;
+  /** A hold counts from the moment at which a witness saw full draw, where one did. */
+  countFromAnchor?: boolean;
   /** Takes the whole screen while the drill runs, where the browser allows it. */
   fullScreen?: boolean;
 }

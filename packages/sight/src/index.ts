@@ -18,6 +18,8 @@ export {
   type WitnessFrame,
 } from './hold-witness.ts';
 export { type FormPart, type FormReading, judgeForm, LEAST_MOVE_CM } from './judge-form.ts';
+export { judgePlace, type PlaceAdvice } from './judge-place.ts';
+export { LarkSecondMirror } from './lark-second-mirror.ts';
 export { decodeReplay, type ReplayPicture } from './play-replay.ts';
 export { createReplayRecorder, type ReplayClip, type ReplayRecorder } from './record-replay.ts';
 export { createReplayRing, REPLAY_MS, type ReplayChunk, type ReplayRing } from './replay-ring.ts';

@@ -62,6 +62,16 @@ export const kitSchema = keepUnknown({
       microphone: z.boolean().default(false),
     })
     .prefault({}),
+  /** The camera as second mirror and witness. Off until the archer has asked for it. */
+  camera: z
+    .strictObject({
+      on: z.boolean().default(false),
+      /** Which camera, as the browser calls it; its own choice where left out. */
+      deviceId: z.string().max(200).optional(),
+      /** A hold counts from the anchor that the camera sees. */
+      countFromAnchor: z.boolean().default(false),
+    })
+    .prefault({}),
   /** A CSS pixel of this screen, millimetres, where the archer has measured it. */
   pixelMm: z.number().min(0.03).max(2).optional(),
   /** A drill takes the whole screen. */

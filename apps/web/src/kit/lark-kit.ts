@@ -10,6 +10,7 @@ import './lark-shot-process.ts';
 import './backup-settings.ts';
 import { choiceOf } from '@larkhold/ui';
 import { kitStyles } from './kit-styles.ts';
+import './lark-kit-camera.ts';
 import './lark-kit-controls.ts';
 import './lark-kit-display.ts';
 import { tickOf } from '@larkhold/ui';
@@ -39,6 +40,7 @@ export class LarkKit extends PlaceElement {
       ${this.#sound(app)}
       <lark-kit-display></lark-kit-display>
       <lark-kit-controls></lark-kit-controls>
+      <lark-kit-camera></lark-kit-camera>
       <backup-settings></backup-settings>
       ${this.#stored(app)}
       ${this.#safety()}`;

@@ -106,7 +106,7 @@ export class LarkLine extends PlaceElement {
           @lark-rep=${this.#onRep}
           @lark-change=${this.#onChange}
           @lark-end=${this.#onEnd}
-          ><lark-in-mind isDrilling></lark-in-mind
+          >${app.view.kit.camera.on ? html`<lark-sight slot="sight" .deviceId=${app.view.kit.camera.deviceId} .flipped=${app.view.kit.viewing.flipped}></lark-sight>` : nothing}<lark-in-mind isDrilling></lark-in-mind
         ></lark-drill>
       </div>`;
     }
@@ -275,6 +275,8 @@ export class LarkLine extends PlaceElement {
       return;
     }
     this.said = '';
+    // Not waited for: a drill never waits for its camera.
+    if (app.view.kit.camera.on) void import('../shell/lark-sight.ts').catch(() => undefined);
     if (running && !drill.resumeFrom) await this.#closeInterrupted(app, running);
     const { prescription, title: program, programId } = drill;
     app.act.drillKeeper.begin({ prescription, program, programId, drawWeightLbf: app.view.kit.drawWeightLbf });

@@ -12,7 +12,9 @@ export function runnerSettingsOf(kit: Kit, programId: string): RunnerSettings {
   const { soundLevel, voice, quiet, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
   const sound = { soundLevel, voice, quiet };
   const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
-  return { ...sound, ...display, keys, shotProcess, allowedCalls: allowedCallsOf(kit, programId) };
+  const allowedCalls = allowedCallsOf(kit, programId);
+  const countFromAnchor = kit.camera.on && kit.camera.countFromAnchor;
+  return { ...sound, ...display, keys, shotProcess, allowedCalls, countFromAnchor };
 }
 
 /**

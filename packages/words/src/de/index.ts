@@ -27,6 +27,7 @@ import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
+import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
@@ -41,6 +42,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...dose,
   ...outlook,
   ...readiness,
+  ...sight,
   ...trend,
   ...week,
   ...program,

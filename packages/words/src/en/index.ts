@@ -26,6 +26,7 @@ import { readiness } from './readiness.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
+import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
@@ -40,6 +41,7 @@ export const en = {
   ...dose,
   ...outlook,
   ...readiness,
+  ...sight,
   ...trend,
   ...week,
   ...program,

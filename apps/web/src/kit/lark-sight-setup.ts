@@ -1,0 +1,150 @@
+import {
+  type CameraState,
+  type FromSightWorker,
+  formLines,
+  judgePlace,
+  type PlaceAdvice,
+  startSightWorker,
+  type WatchedCamera,
+  watchCamera,
+} from '@larkhold/sight';
+import { say } from '@larkhold/words';
+import { css, html, LitElement, nothing } from 'lit';
+import { customElement, property, state } from 'lit/decorators.js';
+import { sightModel } from '../shell/sight-model.ts';
+
+/** How long a piece of advice is up at least, so that it can be read, milliseconds. */
+const READABLE_MS = 900;
+
+/**
+ * The camera's set-up: the live picture with a figure where the archer should be, what would help, and one practice draw.
+ *
+ * @prop deviceId which camera; the browser's choice where left out
+ */
+@customElement('lark-sight-setup')
+export class LarkSightSetup extends LitElement {
+  static override styles = css`
+    figure {
+      position: relative;
+      margin: 0.6rem 0;
+      max-width: 40rem;
+    }
+    video,
+    svg {
+      display: block;
+      width: 100%;
+    }
+    svg {
+      position: absolute;
+      inset: 0;
+      height: 100%;
+      fill: none;
+      stroke-linecap: round;
+    }
+    .figure {
+      stroke: #fff;
+      stroke-width: 3;
+      stroke-dasharray: 8 8;
+    }
+    .seen {
+      stroke: #fff;
+      stroke-width: 4;
+    }
+    p {
+      font-size: 1.2rem;
+      font-weight: 600;
+    }
+  `;
+
+  @property({ attribute: false }) deviceId: string | undefined;
+
+  @state() private camera: CameraState = 'off';
+  @state() private advice: PlaceAdvice | 'calibrated' | 'turnSideOn' | undefined;
+  @state() private failure = '';
+  @state() private seen: Extract<FromSightWorker, { type: 'seen' }> | undefined;
+  #watched: WatchedCamera | undefined;
+  #advisedAtMs = 0;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#watched = watchCamera({
+      worker: startSightWorker(),
+      files: sightModel,
+      deviceId: this.deviceId,
+      onState: (next) => {
+        this.camera = next;
+      },
+      onSeen: (seen) => this.#onSeen(seen),
+    });
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#watched?.close();
+    this.#watched = undefined;
+    this.camera = 'off';
+  }
+
+  override render() {
+    const isLooking = this.camera === 'looking';
+    return html`${isLooking ? this.#picture() : nothing}
+      <p role="status">${this.#words()}</p>
+      ${isLooking ? html`<small>${say('sight.looking')}</small>` : nothing}`;
+  }
+
+  #picture() {
+    const { videoWidth = 640, videoHeight = 480 } = this.#watched?.video ?? {};
+    const lines = this.seen?.points ? formLines(this.seen.points) : [];
+    const across = videoWidth / 2;
+    const unit = videoHeight / 480;
+    // A standing archer 2.5 m away: head, shoulders to hips, both arms out.
+    return html`<figure role="img" aria-label=${say('sight.live')}>
+      ${this.#watched?.video}
+      <svg viewBox="0 0 ${videoWidth} ${videoHeight}" aria-hidden="true">
+        <g class="figure">
+          <circle cx=${across} cy=${132 * unit} r=${24 * unit}></circle>
+          <path d="M${across - 165 * unit} ${176 * unit}H${across + 165 * unit}M${across - 40 * unit} ${176 * unit}L${across - 28 * unit} ${290 * unit}H${across + 28 * unit}L${across + 40 * unit} ${176 * unit}"></path>
+        </g>
+        <g class="seen">
+          ${lines.map(({ from, to }) => html`<svg overflow="visible"><path d="M${from.x} ${from.y}L${to.x} ${to.y}"></path></svg>`)}
+        </g>
+      </svg>
+    </figure>`;
+  }
+
+  #words(): string {
+    const { camera } = this;
+    if (camera === 'off' || camera === 'asking') return say('sight.asking');
+    if (camera !== 'looking') return say(`sight.${camera}`);
+    if (this.failure) return say('sight.failed', { why: this.failure });
+    return this.advice === undefined ? say('sight.loading') : say(`sight.${this.advice}`);
+  }
+
+  #onSeen(seen: FromSightWorker): void {
+    if (seen.type === 'failed') this.failure = seen.message;
+    if (seen.type !== 'seen') return;
+    this.seen = seen;
+    if (seen.events.some(({ type }) => type === 'calibrated')) this.#advise('calibrated');
+    const refused = seen.events.find((event) => event.type === 'refused');
+    if (refused?.type === 'refused' && (refused.reason === 'turnSideOn' || refused.reason === 'moreLight')) {
+      this.#advise(refused.reason);
+    }
+    const { videoWidth = 640, videoHeight = 480 } = this.#watched?.video ?? {};
+    const isRaised = this.advice === 'good' && seen.points !== undefined;
+    if (this.advice === 'calibrated' || isRaised || seen.atMs - this.#advisedAtMs < READABLE_MS) return;
+    // Frames that the model was not asked about say nothing of the archer.
+    if (seen.poseMs > 0)
+      this.#advise(judgePlace(seen.points, { width: videoWidth, height: videoHeight, light: seen.light }));
+  }
+
+  #advise(advice: NonNullable<LarkSightSetup['advice']>): void {
+    this.advice = advice;
+    this.#advisedAtMs = performance.now();
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-sight-setup': LarkSightSetup;
+  }
+}
