@@ -8,14 +8,17 @@ import { arrive, leaveAll } from './archer.ts';
 import { phase, takeProgram } from './drill-program.ts';
 import { storedDrills } from './stored-rows.ts';
 
-/** The camera is opened with the drill, so that the film's time is the drill's: two holds of 5 s, of which the first is let down after 3. */
-const FILM = { reps: [{ holdS: 3, restS: 9.6 }, { holdS: 6.5 }], firstMs: 8_400 } as const;
+/**
+ * The film begins with the camera, some seconds after the drill: long holds leave room for that. The first is let down after 4 s; from there on
+ * drill and film go together.
+ */
+const FILM = { reps: [{ holdS: 4, restS: 9.4 }, { holdS: 16.5 }], firstMs: 10_800 } as const;
 const PROGRAM = JSON.stringify({
   format: 'larkhold/program',
   version: 1,
   title: 'Watched holds',
   tool: 'band',
-  blocks: [{ title: 'Holds', drill: 'holding', sets: 1, reps: 2, draw: 3, hold: 5, letDown: 3, rest: { seconds: 10 } }],
+  blocks: [{ title: 'Holds', drill: 'holding', sets: 1, reps: 2, draw: 3, hold: 15, letDown: 3, rest: { seconds: 10 } }],
 });
 const PATIENCE = { timeout: 60_000 };
 /** A minute and a half of real time, and what a busy machine adds. */
@@ -125,11 +128,11 @@ describe('a drill with the camera', () => {
       const [early, whole] = record?.reps ?? [];
       const [first] = truth.holds;
       const heldMs = (first?.toMs ?? 0) - (first?.fromMs ?? 0);
-      expect(early).toMatchObject({ outcome: 'short', prescribedMs: 5_000 });
+      expect(early).toMatchObject({ outcome: 'short', prescribedMs: 15_000 });
       expect(Math.abs((early?.seen?.toMs ?? 0) - (early?.seen?.fromMs ?? 0) - heldMs)).toBeLessThan(400);
       // The clock's own time ends where the let-down was seen.
       expect(early?.seen?.toMs).toBe(early?.heldMs);
-      expect(whole).toMatchObject({ outcome: 'held', heldMs: 5_000 });
+      expect(whole).toMatchObject({ outcome: 'held', heldMs: 15_000 });
 
       const { binary, cached, local } = await keptThings(page);
       expect(binary).toEqual([]);
@@ -153,7 +156,7 @@ describe('a drill with the camera', () => {
     async (_name, flags, words) => {
       const { page, leave } = await arrive('#/kit', { flags });
       await switchOn(page);
-      await takeProgram(page, PROGRAM.replace('"reps":2', '"reps":1').replace('"hold":5', '"hold":1'), 'Watched holds');
+      await takeProgram(page, PROGRAM.replace('"reps":2', '"reps":1').replace('"hold":15', '"hold":1'), 'Watched holds');
       await page.getByRole('button', { name: 'Begin' }).click();
       await page.getByText(words).waitFor(PATIENCE);
       await page.getByText('How was it?').waitFor(PATIENCE);
@@ -183,7 +186,7 @@ describe('without having asked for it', () => {
           return open(wanted);
         };
       });
-      await takeProgram(page, PROGRAM.replace('"reps":2', '"reps":1').replace('"hold":5', '"hold":1'), 'Watched holds');
+      await takeProgram(page, PROGRAM.replace('"reps":2', '"reps":1').replace('"hold":15', '"hold":1'), 'Watched holds');
       await page.getByRole('button', { name: 'Begin' }).click();
       await page.getByText('How was it?').waitFor(PATIENCE);
       expect(await page.evaluate(() => (window as unknown as { opened: number }).opened)).toBe(0);
