@@ -3,6 +3,7 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy, isSightWorker, securityHeaders, sightWorkerPolicy } from './content-policy.ts';
 import { manifest } from './manifest.ts';
+import { servedFiles } from './served-files.ts';
 
 /** The built page carries the policy itself, so that any static host serves it safely. */
 const policyInPage: Plugin = {
@@ -37,12 +38,18 @@ export default defineConfig({
   root: import.meta.dirname,
   base: './',
   resolve: { conditions: ['@larkhold/source', 'module', 'browser', 'development|production'] },
-  build: { target: 'es2022', modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  build: {
+    target: 'es2022',
+    modulePreload: { polyfill: false },
+    assetsInlineLimit: 0,
+    rollupOptions: { input: [`${import.meta.dirname}/index.html`, `${import.meta.dirname}/about.html`] },
+  },
   preview: { headers: securityHeaders },
   worker: { format: 'es' },
   plugins: [
     policyInPage,
     sightWorkerHeaders,
+    servedFiles,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

@@ -151,3 +151,4 @@ export * from './timeline/timeline.ts';
 export { dayNumber, dayOfNumber, isoWeek, mondayNumber } from './units/calendar-day.ts';
 export * from './units/iso-weeks.ts';
 export { poundsForceToNewtons } from './units/pounds-force.ts';
+export * from './exchange/file-json-schemas.ts';

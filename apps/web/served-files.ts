@@ -1,0 +1,23 @@
+import { builtInPrograms, fileJsonSchema, fileJsonSchemas, formatProgram } from '@larkhold/engine';
+import { backupSchema } from '@larkhold/store';
+import type { Plugin } from 'vite';
+import { fileNameOf } from './src/shell/save-file.ts';
+
+/** Files that the built app serves beside itself, at paths that stay: program files to take, and the schemas of all file kinds. */
+export const servedFiles: Plugin = {
+  name: 'larkhold-served-files',
+  apply: 'build',
+  generateBundle() {
+    const emit = (fileName: string, source: string): void => {
+      this.emitFile({ type: 'asset', fileName, source });
+    };
+    for (const program of builtInPrograms)
+      emit(`programs/${fileNameOf(program.title)}.drill.json`, formatProgram(program));
+    const schemas = {
+      ...fileJsonSchemas(),
+      backup: fileJsonSchema(backupSchema, 'backup', backupSchema.shape.version.value),
+    };
+    for (const [name, schema] of Object.entries(schemas))
+      emit(`schemas/${name}.schema.json`, `${JSON.stringify(schema, null, 2)}\n`);
+  },
+};
