@@ -1,8 +1,8 @@
 import type { SessionView } from '@larkhold/engine';
 import type { BrowserContext, Locator, Page } from 'playwright-core';
 
-/** How far one look at the clock may jump: less than what a session takes for lost time. */
-const stepMs = 4000;
+/** How far one look at the clock may jump: no more than a drill with no sound takes for unnoticed, as real sound can't follow a fast clock. */
+const stepMs = 1000;
 
 /** A clock can only be stopped at a moment that is still to come, and a loaded machine may take its time. */
 const toStopMs = 20_000;
