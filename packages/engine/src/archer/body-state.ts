@@ -28,8 +28,9 @@ export interface BodyState {
   lastDay?: number;
   /** The last day with a drill. */
   drillDay?: number;
-  /** Days in a row with something drawn, up to `lastDay`. */
+  /** Days in a row with a bow or a band in the hand, up to `rowDay`; also a drill whose every rep was skipped. */
   rowDays: number;
+  rowDay?: number;
   /** Days of the last five weeks on which anything was done. */
   loads: readonly DayLoad[];
   /** The last effort that was written down. */
@@ -106,9 +107,12 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
     next.limit = limitAfter(body.limit, today);
     for (const { effort, id } of drills) if (effort !== undefined) next.effort = { day, effort, id };
   }
+  if (load.arrowCount > 0 || drills.some(({ reps }) => reps.length > 0)) {
+    next.rowDays = body.rowDay === day - 1 ? body.rowDays + 1 : 1;
+    next.rowDay = day;
+  }
   if (!isDrawn) return next;
   next.firstDay = body.firstDay ?? day;
-  next.rowDays = body.lastDay === day - 1 ? body.rowDays + 1 : 1;
   next.lastDay = day;
   return next;
 }

@@ -38,7 +38,7 @@ function young({ archer, body, day }: KnownToday): Reason | undefined {
 }
 
 function inARow({ body, day }: KnownToday): Reason | undefined {
-  const { rowDays, lastDay } = body;
+  const { rowDays, rowDay: lastDay } = body;
   // A drill of today is one of the days already.
   const daysBefore = lastDay === day ? rowDays - 1 : lastDay === day - 1 ? rowDays : 0;
   if (daysBefore < MOST_DAYS_IN_ROW) return undefined;
