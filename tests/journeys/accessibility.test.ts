@@ -78,7 +78,7 @@ async function otherLooks(page: Page): Promise<string[]> {
 /** What a person who does not see the page asks for, page by page. */
 const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | 'region' | 'img' | 'row', RegExp][]>> = {
   '#/line': [
-    ['button', /^Begin$/],
+    ['button', /^(Begin|Begin again|Drill all the same)$/], // the demo archer may have drilled today, or rest
     ['button', /^5 min$/],
   ],
   '#/rack': [

@@ -92,7 +92,7 @@ test('every place passes axe, empty and with the demo journal, dark and light', 
     .poll(() => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('lark-rep-answer'))
     .toBeTruthy();
   await expectClean();
-});
+}, 60_000);
 
 test('the demo journal comes and goes without a trace', async () => {
   await state.app?.act.loadDemo();

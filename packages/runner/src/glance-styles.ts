@@ -1,8 +1,18 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+
+/** Words of more signs than these wrap or are no larger than the page's text. */
+export const MOST_SIGNS = 48;
+
+/** `data-signs` as a number that a size can be worked out from. */
+const signs = unsafeCSS(
+  Array.from({ length: MOST_SIGNS + 1 }, (_, count) => `[data-signs='${count}']{--signs:${count}}`).join(''),
+);
 
 /** Layout of the glance display: bow above words when upright, side by side when wide. */
 export const glanceStyles = css`
+  ${signs}
   :host {
+    --least: 0px;
     display: block;
     height: 100%;
     min-height: 0;

@@ -135,7 +135,7 @@ export class LarkAfter extends LitElement {
     return html`<div class="closing ${this.flipped ? 'flipped' : ''}" aria-hidden="true" @pointerdown=${this.#onRead}>
       <p class="word">${say('after.closing')}</p>
       <p class="count">${say('after.closingCount', { held, of: Math.max(record.prescribedReps ?? 0, record.reps.length) })}</p>
-      <lark-hold-ribbon fills words="" .reps=${record.reps}></lark-hold-ribbon>
+      <lark-hold-ribbon fills words="" .unit=${0.14} .reps=${record.reps}></lark-hold-ribbon>
     </div>`;
   }
 

@@ -4,12 +4,11 @@ import '@larkhold/ui/ribbon';
 import type { RibbonRep } from '@larkhold/ui/ribbon';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { styleMap } from 'lit/directives/style-map.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
-import { glanceStyles } from './glance-styles.ts';
+import { glanceStyles, MOST_SIGNS } from './glance-styles.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
 /** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
@@ -101,6 +100,7 @@ export class LarkGlance extends LitElement {
   }
 
   protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('leastPx')) this.style.setProperty('--least', `${this.leastPx}px`);
     const words = this.renderRoot.querySelector('.words');
     if (words && words !== this.#watchedWords) {
       this.#watchedWords = words;
@@ -128,19 +128,19 @@ export class LarkGlance extends LitElement {
     const kind = view.state === 'running' ? (view.step?.kind ?? 'ready') : view.state;
     const isOver = view.state === 'done' || view.state === 'stopped';
     const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
-    return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}" style=${styleMap({ '--least': `${this.leastPx}px` })}>
+    return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}">
       <p class="title">${this.blockTitle}</p>
       <div class="bow">
         ${this.#bow(view, seconds)}
-        <p class="digits" aria-hidden="true" style=${fits(seconds)}>${seconds}</p>
+        <p class="digits" aria-hidden="true" data-signs=${signsOf(seconds)}>${seconds}</p>
         <span class="unseen" role="timer">${seconds}</span>
       </div>
       <div class="words">
-        <p class="word" part="word" aria-live="polite" style=${fits(phaseWord(view))}>${phaseWord(view)}</p>
+        <p class="word" part="word" aria-live="polite" data-signs=${signsOf(phaseWord(view))}>${phaseWord(view)}</p>
         ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
-        <p class="next" style=${fits(this.#next(view))}>${this.#next(view)}</p>
+        <p class="next" data-signs=${signsOf(this.#next(view))}>${this.#next(view)}</p>
         ${this.#ribbon(view)}
         <div class="small">
           <p class="place">${placeWords(view)}</p>
@@ -197,7 +197,7 @@ export class LarkGlance extends LitElement {
   #count({ step, next, progress }: SessionView) {
     const coming = step?.kind === 'rest' || step?.kind === 'setRest' ? next : undefined;
     const words = `${(coming?.rep ?? progress.rep) + 1}/${progress.reps}`;
-    return html`<p class="count" aria-hidden="true" style=${fits(words)}>${words}</p>`;
+    return html`<p class="count" aria-hidden="true" data-signs=${signsOf(words)}>${words}</p>`;
   }
 
   /** What comes next; in a rest before a plain draw, how long it will be held. */
@@ -212,13 +212,13 @@ export class LarkGlance extends LitElement {
     if (this.reps.length === 0) return nothing;
     // By the quarter of a second: the number tells the time, the ribbon only that it grows.
     const nowMs = step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
-    return html`<lark-hold-ribbon fills words="" .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
+    return html`<lark-hold-ribbon fills words="" .unit=${0.14} .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
   }
 }
 
-/** Lets the style sheet make words as large as their number of signs allows. */
-function fits(words: string) {
-  return styleMap({ '--signs': String(Math.max(2, words.length)) });
+/** How many signs words have, for the style sheet to make them as large as fits; an inline style would be refused by a content policy. */
+function signsOf(words: string): number {
+  return Math.min(MOST_SIGNS, Math.max(2, words.length));
 }
 
 /** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */

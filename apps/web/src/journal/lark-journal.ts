@@ -12,6 +12,7 @@ import { PlaceElement } from '../shell/place-element.ts';
 import { hrefOf } from '../shell/routing.ts';
 import { saveJournal } from '../shell/save-journal.ts';
 import './lark-drill-entry.ts';
+import './month-calendar.ts';
 
 /** Days shown at first, and more at each press. */
 const DAYS_SHOWN = 30;
@@ -33,9 +34,6 @@ export class LarkJournal extends PlaceElement {
       }
       h1 {
         flex-basis: 100%;
-      }
-      lark-day-strip {
-        margin-top: var(--gap);
       }
       .day {
         margin-top: calc(var(--gap) * 1.3);
@@ -93,7 +91,7 @@ export class LarkJournal extends PlaceElement {
             </div>`
           : nothing
       }
-      <lark-day-strip .journal=${journal} .today=${today}></lark-day-strip>
+      <month-calendar></month-calendar>
       <load-summary></load-summary>
       <div @lark-remove=${this.#remove}>
         ${repeat(

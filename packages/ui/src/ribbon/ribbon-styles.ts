@@ -15,8 +15,8 @@ export const ribbonStyles = css`
     overflow: visible;
   }
   :host([fills]) svg {
-    width: 100%;
     height: 100%;
+    margin-inline: auto;
   }
   [role='slider'] {
     min-height: 3rem;

@@ -18,6 +18,7 @@ import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { load } from './load.ts';
 import { milestone } from './milestone.ts';
+import { month } from './month.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
@@ -57,6 +58,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...range,
   ...app,
   ...today,
+  ...month,
   ...backup,
   ...kit,
   ...coach,

@@ -17,6 +17,7 @@ import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { load } from './load.ts';
 import { milestone } from './milestone.ts';
+import { month } from './month.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
@@ -56,6 +57,7 @@ export const en = {
   ...range,
   ...app,
   ...today,
+  ...month,
   ...backup,
   ...kit,
   ...coach,

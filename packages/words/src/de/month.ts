@@ -1,0 +1,13 @@
+import type { month as en } from '../en/month.ts';
+
+/** A month of the journal. */
+export const month: Readonly<Record<keyof typeof en, string>> = {
+  'month.before': 'Monat davor',
+  'month.after': 'Monat danach',
+  'month.nothing': 'nichts gehalten',
+  'month.arrows': '{n, plural, one {# Pfeil} other {# Pfeile}}',
+  'month.day':
+    '{day, date, long}: {held}{arrows, plural, =0 {} one {, # Pfeil} other {, # Pfeile}}{pain, select, yes {, Schmerzen} other {}}',
+  'month.sum':
+    '{ms, number, duration} im Vollauszug an {drilled, plural, one {# Tag} other {# Tagen}}, {arrows, plural, one {# Pfeil} other {# Pfeile}}.',
+};

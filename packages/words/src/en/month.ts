@@ -1,0 +1,11 @@
+/** A month of the journal. */
+export const month = {
+  'month.before': 'Month before',
+  'month.after': 'Month after',
+  'month.nothing': 'nothing held',
+  'month.arrows': '{n, plural, one {# arrow} other {# arrows}}',
+  'month.day':
+    '{day, date, long}: {held}{arrows, plural, =0 {} one {, # arrow} other {, # arrows}}{pain, select, yes {, pain} other {}}',
+  'month.sum':
+    '{ms, number, duration} at full draw on {drilled, plural, one {# day} other {# days}}, {arrows, plural, one {# arrow} other {# arrows}}.',
+} as const;
