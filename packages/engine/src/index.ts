@@ -62,6 +62,7 @@ export * from './journal/drill-record.ts';
 export { canonicalText, compareInstants, isSame } from './journal/edit-order.ts';
 export { groupsOf, joinRows, latestStamp, type MergeRow, type MergeRules, rowOf } from './journal/field-groups.ts';
 export * from './journal/journal.ts';
+export { journalInstantSchema } from './journal/journal-instant.ts';
 export { keepUnknown } from './journal/keep-unknown.ts';
 export { createJournal, mergeJournals, visibleJournal } from './journal/merge-journals.ts';
 export { migrateJournal } from './journal/migrate-journal.ts';

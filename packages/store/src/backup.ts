@@ -3,6 +3,7 @@ import {
   type FileFormat,
   type FileProblem,
   formatLines,
+  journalInstantSchema,
   journalLines,
   journalSchema,
   keepUnknown,
@@ -20,7 +21,7 @@ export const backupSchema = keepUnknown({
   format: z.literal('larkhold/backup'),
   version: z.literal(2),
   /** When it was written, ISO 8601. */
-  madeAt: z.string().max(40),
+  madeAt: journalInstantSchema,
   kit: kitSchema,
   ...journalSchema.shape,
 });

@@ -1,4 +1,4 @@
-import type { Prescription } from '@larkhold/engine';
+import { journalInstantSchema, type Prescription } from '@larkhold/engine';
 import { z } from 'zod';
 
 const isPrescription = (value: unknown): value is Prescription =>
@@ -16,7 +16,7 @@ export const runningDrillSchema = z.strictObject({
   /** The session's own snapshot, JSON. */
   snapshot: z.unknown(),
   /** ISO 8601 with offset. */
-  startedAt: z.string(),
+  startedAt: journalInstantSchema,
 });
 /** The drill under way, as stored for going on after a crash. */
 export type RunningDrill = z.output<typeof runningDrillSchema>;

@@ -10,7 +10,7 @@ test('whatever is drawn stays within the square and within what the journal take
     fc.property(fc.array(fc.tuple(coordinate, coordinate, fc.boolean()), { maxLength: 200 }), (moves) => {
       let strokes: Strokes = [];
       for (const [x, y, begins] of moves) strokes = begins ? beginStroke(strokes, x, y) : drawOn(strokes, x, y);
-      expect(noteScrapSchema.safeParse({ id: 'a', madeAt: '', strokes }).success).toBe(true);
+      expect(noteScrapSchema.safeParse({ id: 'a', madeAt: '2026-11-25T06:30:00Z', strokes }).success).toBe(true);
       expect(strokes.flat().every((at) => at >= 0 && at <= 1)).toBe(true);
     }),
   );

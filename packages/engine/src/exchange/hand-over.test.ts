@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import { anyWrittenJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Journal } from '../journal/journal.ts';
 import { programSchema } from '../program/program.ts';
@@ -101,7 +101,7 @@ describe('a hand-over', () => {
 
   it('reads back what was written', () => {
     fc.assert(
-      fc.property(anyJournal, fc.boolean(), (any, includesNotes) => {
+      fc.property(anyWrittenJournal, fc.boolean(), (any, includesNotes) => {
         const span = { from: '2025-12-30', to: '2026-10-25' };
         const handOver = createHandOver({ ...input, ...span, journal: any, includesNotes });
         expect(parseHandOver(formatHandOver(handOver))).toEqual({ ok: true, handOver });

@@ -3,6 +3,7 @@ import { type Collection, journalCollections } from '../journal/collections.ts';
 import { drillRecordSchema } from '../journal/drill-record.ts';
 import { dayEntrySchema, type Journal, journalSchema, type WeekPage, weekPageSchema } from '../journal/journal.ts';
 import { journalDaySchema } from '../journal/journal-day.ts';
+import { journalInstantSchema } from '../journal/journal-instant.ts';
 import { createJournal, mergeJournals, visibleJournal } from '../journal/merge-journals.ts';
 import { withoutDevice } from '../journal/stamp.ts';
 import { programSchema } from '../program/program.ts';
@@ -15,7 +16,7 @@ export const coachAnswerSchema = z.strictObject({
   /** Who answers, as they call themselves. */
   by: z.string().min(1).max(120),
   /** ISO 8601. */
-  madeAt: z.string().max(40),
+  madeAt: journalInstantSchema,
   comment: z.string().max(4000),
   /** A program to take on, if the archer wants it. */
   program: programSchema.optional(),
@@ -32,7 +33,7 @@ export const handOverSchema = z.strictObject({
   /** The archer's name, as they call themselves. */
   archer: z.string().min(1).max(120),
   /** When it was written, ISO 8601. */
-  madeAt: z.string().max(40),
+  madeAt: journalInstantSchema,
   /** First and last day, both included. */
   from: journalDaySchema,
   to: journalDaySchema,

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import { anyWrittenJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
 import { journalSchema } from '../journal/journal.ts';
 import { createJournal, mergeJournals } from '../journal/merge-journals.ts';
 import { formatJournal, parseJournal } from './journal-file.ts';
@@ -23,7 +23,7 @@ const change = (edit: (file: Record<string, unknown>) => void): string => {
 describe('a journal file', () => {
   it('reads back what was written, each thing once', () => {
     fc.assert(
-      fc.property(anyJournal, (journal) => {
+      fc.property(anyWrittenJournal, (journal) => {
         const text = formatJournal(journal);
         expect(parseJournal(text)).toEqual({ ok: true, journal: mergeJournals(journal, createJournal()) });
         expect(formatJournal(journal)).toBe(text);
@@ -32,7 +32,7 @@ describe('a journal file', () => {
   });
 
   it('holds only what the schema allows', () => {
-    fc.assert(fc.property(anyJournal, (journal) => journalSchema.safeParse(journal).success));
+    fc.assert(fc.property(anyWrittenJournal, (journal) => journalSchema.safeParse(journal).success));
   });
 
   it('of version 1 is read for ever; of what it says was removed a mark is kept, and nothing else', () => {

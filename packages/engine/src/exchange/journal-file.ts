@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { collectionNames, singleNames } from '../journal/collections.ts';
 import { type Journal, journalSchema } from '../journal/journal.ts';
+import { journalInstantSchema } from '../journal/journal-instant.ts';
 import { keepUnknown } from '../journal/keep-unknown.ts';
 import { createJournal, mergeJournals } from '../journal/merge-journals.ts';
 import { migrateJournal } from '../journal/migrate-journal.ts';
@@ -14,7 +15,7 @@ export const journalFileSchema = keepUnknown({
   format: z.literal('larkhold/journal'),
   version: z.literal(journalVersion),
   /** When it was written, ISO 8601. */
-  madeAt: z.string().max(40).optional(),
+  madeAt: journalInstantSchema.optional(),
   ...journalSchema.shape,
 });
 

@@ -1,6 +1,8 @@
 import { z } from 'zod';
 import { copyReps } from './copy-reps.ts';
 import { journalDaySchema } from './journal-day.ts';
+import { journalIdSchema } from './journal-id.ts';
+import { journalInstantSchema } from './journal-instant.ts';
 import { editShape, keepUnknown } from './keep-unknown.ts';
 import { type RepRecord, repRecordSchema } from './rep-record.ts';
 
@@ -27,7 +29,7 @@ const repsSchema = z.unknown().transform((found, context): RepRecord[] => {
 
 /** What one session leaves in the journal. */
 export const drillRecordSchema = keepUnknown({
-  id: z.string().min(1).max(64),
+  id: journalIdSchema,
   /** The program's title as it was on the day. */
   program: z.string().min(1).max(120),
   /** The program file's id, where it has one. */
@@ -35,8 +37,8 @@ export const drillRecordSchema = keepUnknown({
   /** The archer's local day, ISO 8601. */
   date: journalDaySchema,
   /** Instants, ISO 8601 with offset. They stamp; nothing is computed from their difference. */
-  startedAt: z.string(),
-  endedAt: z.string(),
+  startedAt: journalInstantSchema,
+  endedAt: journalInstantSchema,
   reps: repsSchema,
   /** How hard it was, 0 to 10. */
   effort: z.number().min(0).max(10).optional(),

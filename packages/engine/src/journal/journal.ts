@@ -2,7 +2,9 @@ import { z } from 'zod';
 import { programVersion } from '../program/migrate-program.ts';
 import { programSchema } from '../program/program.ts';
 import { drillRecordSchema } from './drill-record.ts';
-import { journalDaySchema } from './journal-day.ts';
+import { journalDaySchema, journalWeekSchema } from './journal-day.ts';
+import { journalIdSchema } from './journal-id.ts';
+import { journalInstantSchema, journalStampSchema } from './journal-instant.ts';
 import { editShape, keepUnknown } from './keep-unknown.ts';
 
 /** What was shot, by kind. */
@@ -47,7 +49,7 @@ export type DayEntry = z.output<typeof dayEntrySchema>;
 
 /** One ISO week's page; its identity is the week, '2026-W48'. */
 export const weekPageSchema = keepUnknown({
-  week: z.string().regex(/^\d{4}-W\d{2}$/),
+  week: journalWeekSchema,
   goal: z.string().max(1000).optional(),
   focus: z.string().max(400).optional(),
   /** The sketch of the focus: strokes of x, y pairs in 0..1 of a square. */
@@ -65,19 +67,16 @@ export type WeekPage = z.output<typeof weekPageSchema>;
 
 /** A scrap on the notes wall: words, a drawing, or both. */
 export const noteScrapSchema = keepUnknown({
-  id: z.string().min(1).max(64),
+  id: journalIdSchema,
   /** When it was put up, ISO 8601. */
-  madeAt: z.string().max(40),
+  madeAt: journalInstantSchema,
   text: z.string().max(2000).optional(),
   /** Drawn strokes of x, y pairs in 0..1 of a square, as a week's sketch. */
   strokes: z.array(z.array(z.number()).max(4000)).max(400).optional(),
   /** The program it is pinned to, by its id. */
   programId: z.string().max(64).optional(),
   /** The ISO week it is pinned to, '2026-W48'. */
-  week: z
-    .string()
-    .regex(/^\d{4}-W\d{2}$/)
-    .optional(),
+  week: journalWeekSchema.optional(),
   ...editShape,
 });
 /** A scrap on the notes wall: words, a drawing, or both; pinned to a program, a week, or nothing. */
@@ -85,7 +84,7 @@ export type NoteScrap = z.output<typeof noteScrapSchema>;
 
 /** Something to reach or reached, in the archer's own words. */
 export const milestoneSchema = keepUnknown({
-  id: z.string().min(1).max(64),
+  id: journalIdSchema,
   text: z.string().min(1).max(400),
   /** The day it was written down. */
   setDay: journalDaySchema,
@@ -100,7 +99,7 @@ export type Milestone = z.output<typeof milestoneSchema>;
 
 /** A program that the archer opened: the file's content, whole. One that only a newer app can read is kept as it is. */
 export const programCopySchema = keepUnknown({
-  id: z.string().min(1).max(64),
+  id: journalIdSchema,
   program: z.record(z.string(), z.unknown()).superRefine((program, context) => {
     if (Number(program.version) > programVersion) return;
     const read = programSchema.safeParse(program);
@@ -115,7 +114,7 @@ export type ProgramCopy = z.output<typeof programCopySchema>;
 /** What is due over the weeks: the season's own file, whole. */
 export const seasonCopySchema = keepUnknown({
   document: z.looseObject({ format: z.literal('larkhold/season'), version: z.int().min(1) }),
-  editedAt: z.string().optional(),
+  editedAt: journalStampSchema.optional(),
 });
 /** The season's own file, whole, and when it was last changed. */
 export type SeasonCopy = z.output<typeof seasonCopySchema>;
@@ -148,7 +147,7 @@ export const journalSchema = keepUnknown({
   milestones: z.array(milestoneSchema).optional(),
   /** Programs that were opened; absent while there is none. */
   opened: z.array(programCopySchema).optional(),
-  majorGoal: keepUnknown({ text: z.string().max(1000), editedAt: z.string() }).optional(),
+  majorGoal: keepUnknown({ text: z.string().max(1000), editedAt: journalStampSchema }).optional(),
   season: seasonCopySchema.optional(),
   ownKit: ownKitSchema.optional(),
   /** Marks of what was removed; absent while there is none. */

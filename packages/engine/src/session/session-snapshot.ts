@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { drillRecordSchema, repRecordSchema } from '../journal/drill-record.ts';
+import { journalInstantSchema } from '../journal/journal-instant.ts';
 import type { SessionView } from './session-view.ts';
 import type { Walk } from './walk.ts';
 
@@ -49,7 +50,7 @@ export const sessionSnapshotSchema: z.ZodType<SessionSnapshot> = z.strictObject(
   id: drillRecordSchema.shape.id,
   program: drillRecordSchema.shape.program,
   programId: drillRecordSchema.shape.programId,
-  startedAt: z.string(),
+  startedAt: journalInstantSchema,
   timelineMs: z.number().min(0),
   stepCount: index,
   state: z.enum(['waiting', 'running', 'paused', 'done', 'stopped']),

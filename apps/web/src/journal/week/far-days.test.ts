@@ -19,7 +19,7 @@ import { expect, test } from 'vitest';
 /** All of it is valid in a file, and none of it is what an archer drilled. */
 const drill = {
   ...{ id: 'far', program: 'Nobody’s', programId: 'a program that is on no device' },
-  ...{ startedAt: 'some day', endedAt: '', date: '2999-12-31' },
+  ...{ startedAt: '2999-12-31T23:59:59.999-12:00', endedAt: '1900-01-01T00:00:00+14:00', date: '2999-12-31' },
   reps: [
     { block: 9e15, set: 0, rep: 0, hand: 'usual' as const, prescribedMs: 0, heldMs: 9e15, outcome: 'held' as const },
   ],
@@ -32,9 +32,9 @@ const journal = {
     { date: '2999-12-31', feel: 3, pain: true },
   ],
   weeks: [
-    { week: '2026-W99' },
-    { week: '9999-W53', carriedForward: 'Far ahead' },
-    { week: '0000-W00', plannedDays: [1] },
+    { week: '2026-W53' },
+    { week: '2999-W52', carriedForward: 'Far ahead' },
+    { week: '1900-W01', plannedDays: [1] },
   ],
 };
 const today = '2026-11-25';
@@ -52,7 +52,7 @@ test('days far away do not stop the week or the trends', () => {
 });
 
 const made = createHandOver({
-  ...{ journal, archer: 'Far', archerId: 'far', madeAt: 'yesterday', includesNotes: true },
+  ...{ journal, archer: 'Far', archerId: 'far', madeAt: '2026-11-25T06:00:00Z', includesNotes: true },
   ...{ from: '1900-01-01', to: '2999-12-31' },
 });
 
