@@ -22,6 +22,7 @@ const pages = {
   bench: () => import('./rack/bench/bench-page.ts'),
   open: () => import('./rack/share/lark-open-link.ts'),
   plan: () => import('./rack/plan/plan-page.ts'),
+  box: () => import('./kit/box-page.ts'),
 };
 
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
@@ -157,6 +158,7 @@ export class LarkApp extends LitElement {
       if (page === 'bench') return html`<bench-page .programId=${id ?? 'new'}></bench-page>`;
       if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
+      if (page === 'box') return html`<box-page .payload=${id ?? ''}></box-page>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       if (page === 'milestones') return html`<milestones-page></milestones-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;

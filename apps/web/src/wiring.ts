@@ -4,6 +4,7 @@ import { formatLocalInstant } from '@larkhold/runner';
 import { askForPersistence, dumpDatabase, openStore } from '@larkhold/store';
 import { createAppState } from './shell/app-state.ts';
 import { folderPicker } from './shell/backup-folder.ts';
+import { createBoxKeeper } from './shell/box-keeper.ts';
 import './lark-app.ts';
 import { createDrillLock } from './shell/drill-lock.ts';
 import { keepVersion } from './shell/newer-version.ts';
@@ -18,10 +19,19 @@ const store = await openStore({ firstKit: { weekStart: usualWeekStart(navigator.
 const today = (): string => formatLocalInstant(new Date()).slice(0, 10);
 let tried: ReturnType<typeof createCuePlayer> | undefined;
 
+let isDrilling = false;
+const box = await createBoxKeeper({
+  store,
+  origin: location.href,
+  now: () => store.instant(),
+  isDrilling: () => isDrilling,
+});
+
 const state = createAppState({
   store,
+  box,
   today,
-  instant: () => new Date().toISOString(),
+  instant: () => store.instant(),
   newId: () => crypto.randomUUID?.() ?? newIdWithoutSecureContext(),
   saveFile,
   trySound(kind, { soundLevel, voice, quiet }) {
@@ -43,6 +53,17 @@ state.subscribe((app) => {
   if (page) page.app = app;
 });
 await state.reload();
+
+// The box is met on opening, on coming back and after a drill; never in one.
+void box.meet();
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible') void box.meet();
+});
+state.subscribe(({ view }) => {
+  const isOver = isDrilling && !view.isDrilling;
+  isDrilling = view.isDrilling;
+  if (isOver) void box.meet();
+});
 
 watchDay(today, () => void state.reload());
 

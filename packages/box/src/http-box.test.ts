@@ -1,9 +1,9 @@
 import { createServer, type RequestListener } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { afterAll, describe, expect, it } from 'vitest';
+import { startNginx } from '../../../tests/box/nginx.ts';
 import { createHttpBox } from './http-box.ts';
 import { describeBox } from './trial/box-acceptance.ts';
-import { startNginx } from './trial/nginx.ts';
 
 const nginx = await startNginx();
 afterAll(() => nginx?.close());

@@ -136,8 +136,9 @@ export class LarkKit extends PlaceElement {
     const hasDemo = view.journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<section aria-labelledby="stored">
       <h2 id="stored">${say('kit.kept')}</h2>
+      ${act.box ? html`<p><a href="#/box">All my devices: one journal on phone, laptop and tablet</a></p>` : nothing}
       <p>
-        ${view.where === 'disk' ? say('kit.onDevice') : say('kit.notKept')}
+        ${view.where === 'disk' ? (act.box?.link ? 'Everything is on this device, and sealed in your box.' : say('kit.onDevice')) : say('kit.notKept')}
         ${view.persistence === 'kept' ? say('kit.persistent') : ''}
         ${view.persistence === 'may be cleared' ? say('kit.mayClear') : ''}
       </p>

@@ -21,6 +21,7 @@ import type {
   TakenIn,
 } from '@larkhold/store';
 import { createContext } from '@lit/context';
+import type { BoxKeeper } from './box-keeper.ts';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 
 /** What the places show, as it stands now. Never changed in place: every change gives a new one. */
@@ -108,6 +109,8 @@ export interface AppActions {
   trySound(kind: CueKind): void;
   /** The archer has read what was refused. */
   dismissRefusal(): void;
+  /** Keeps this device in the archer's box; absent where nothing is wired to it. */
+  box?: BoxKeeper;
   newId(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;

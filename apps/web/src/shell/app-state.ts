@@ -21,6 +21,7 @@ import {
   StoreError,
 } from '@larkhold/store';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
+import type { BoxKeeper } from './box-keeper.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 
@@ -31,6 +32,8 @@ export interface Surroundings {
   today(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;
+  /** Keeps this device in the archer's box; where left out there is none. */
+  box?: BoxKeeper;
   newId(): string;
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;
@@ -220,6 +223,7 @@ export function createAppState(around: Surroundings): AppState {
       if (app) show({ ...app, view: { ...app.view, refusal } });
     },
     trySound: (kind) => around.trySound(kind, kit),
+    ...(around.box ? { box: around.box } : {}),
     newId: around.newId,
     instant: around.instant,
   };

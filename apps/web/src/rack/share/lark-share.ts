@@ -2,11 +2,11 @@ import { formatProgram, type Program } from '@larkhold/engine';
 import { css, html, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
+import { qrOf } from '../../shell/qr-modules.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { canChooseFile, chooseFile, type FileTarget } from './file-target.ts';
 import { forgetTarget, keepTarget, keptTarget } from './kept-targets.ts';
 import { formatLink } from './program-link.ts';
-import { qrOf } from './qr-modules.ts';
 
 /**
  * Gives a program to somebody else: as a file, by the system's sheet, as a link, as a QR code.

@@ -1,8 +1,8 @@
 import { builtInPrograms } from '@larkhold/engine';
 import decodeQR from 'qr/decode.js';
 import { expect, test } from 'vitest';
+import { longestQrBytes, qrOf } from '../../shell/qr-modules.ts';
 import { formatLink } from './program-link.ts';
-import { longestQrBytes, qrOf } from './qr-modules.ts';
 
 // ISO/IEC 18004: version 1 is 21 squares wide, version 25 is 117; four squares of quiet on each side.
 test('a QR code is drawn while it can be read', () => {

@@ -4,7 +4,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
-const conf = new URL('../../nginx/larkhold-box.conf', import.meta.url);
+const conf = new URL('../../packages/box/nginx/larkhold-box.conf', import.meta.url);
 /** Debian puts it where a user's PATH does not look. */
 const programs = ['nginx', '/usr/sbin/nginx'];
 
