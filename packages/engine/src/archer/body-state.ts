@@ -28,6 +28,8 @@ export interface BodyState {
   lastDay?: number;
   /** The last day with a drill. */
   drillDay?: number;
+  /** The day with a drill before that one. */
+  drillDayBefore?: number;
   /** Days in a row with a bow or a band in the hand, up to `rowDay`; also a drill whose every rep was skipped. */
   rowDays: number;
   rowDay?: number;
@@ -100,6 +102,7 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
     next.loads = [...body.loads.filter((one) => one.day > day - LOAD_DAYS), load];
   }
   if (drills.length > 0) {
+    next.drillDayBefore = body.drillDay;
     next.drillDay = day;
     next.capacity = stepCapacity(body.capacity, today);
     next.weight = weightAfter(body, drills, day);

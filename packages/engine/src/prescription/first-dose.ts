@@ -28,7 +28,7 @@ export function firstDose(
 ): { state: BlockState; reason?: Reason } {
   const { body, archer, day } = known;
   const foot = rules.path[0]!;
-  const capacity = capacityOf(body.capacity, tool, day, archer);
+  const capacity = capacityOf(body.capacity, tool, body.lastDay ?? day, archer);
   const held = knownHold(known, tool);
   const longest = capacity.likelySeconds;
   const fits = longest === undefined ? undefined : fittingHold(rules, longest);
@@ -85,7 +85,7 @@ function fittingHold({ block, path }: BlockRules, longestSeconds: number): numbe
 /** The longest hold of other drills with this tool that was held to its end, and has not failed since, seconds. */
 function knownHold({ body, day }: KnownToday, tool: Tool): number {
   const held = body.capacity.filter((one) => one.kind === 'atLeast' && one.tool === tool && !one.isTest);
-  const recent = held.filter((one) => one.day > day - CAPACITY_DAYS);
+  const recent = held.filter((one) => one.day > (body.lastDay ?? day) - CAPACITY_DAYS);
   const { limit } = body;
   return recent.reduce((most, { holdMs, day: on }) => {
     const hasFailed = limit !== undefined && limit.day >= on && limit.askedMs <= holdMs;

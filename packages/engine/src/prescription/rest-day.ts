@@ -33,7 +33,8 @@ export function restDay(known: KnownToday, tool: Tool): { reason: Reason; isEmpt
 
 function young({ archer, body, day }: KnownToday): Reason | undefined {
   const { ageYears } = archer;
-  if (ageYears === undefined || ageYears >= YOUNG_UNTIL_YEARS || body.drillDay !== day - 1) return undefined;
+  const hasDrilledYesterday = [body.drillDay, body.drillDayBefore].includes(day - 1);
+  if (ageYears === undefined || ageYears >= YOUNG_UNTIL_YEARS || !hasDrilledYesterday) return undefined;
   return reasonOf('youthDay', { ageYears, on: dayOfNumber(day - 1) });
 }
 

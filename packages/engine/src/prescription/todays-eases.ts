@@ -106,7 +106,8 @@ function wayBack({ rules, block }: Work, dose: Dose, known: KnownToday): Found |
 /** Another program's failing says what the archer can do now, more than what this one saw last. */
 function elsewhere({ state, block }: Work, dose: Dose, { body, day, state: program }: KnownToday): Found | undefined {
   const { limit } = body;
-  if (!limit || day - limit.day >= ELSEWHERE_DAYS || (program.lastDay ?? -1) >= limit.day) return undefined;
+  if (!limit || (body.lastDay ?? day) - limit.day >= ELSEWHERE_DAYS || (program.lastDay ?? -1) >= limit.day)
+    return undefined;
   if (limit.askedMs < 500 * dose.hold) return undefined;
   const floor = limit.days > 1 || !state.isBegun ? 1 : KEPT_ON_A_BAD_DAY * dose.hold;
   const hold = Math.max(Math.ceil(10 * floor) / 10, halfSeconds((0.85 * limit.holdMs) / 1000));
