@@ -1,4 +1,13 @@
-import { type HandOver, type Journal, type Program, parseHandOver, parseJournal, parseProgram } from '@larkhold/engine';
+import {
+  type HandOver,
+  type Journal,
+  type Program,
+  parseHandOver,
+  parseJournal,
+  parseProgram,
+  parseSeason,
+  type Season,
+} from '@larkhold/engine';
 import { type Backup, parseBackup } from '@larkhold/store';
 
 /** What is wrong at one place of a file. */
@@ -12,6 +21,7 @@ export interface FileFault {
 /** A file of ours, read. */
 export type OpenedFile =
   | { kind: 'program'; program: Program }
+  | { kind: 'season'; season: Season }
   | { kind: 'journal'; journal: Journal }
   | { kind: 'backup'; backup: Backup }
   | { kind: 'hand-over'; handOver: HandOver };
@@ -24,6 +34,11 @@ const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
     const read = parseProgram(text);
     if (!read.ok) return { ok: false, kind: 'program', faults: read.problems };
     return { ok: true, file: { kind: 'program', program: read.program } };
+  },
+  season(text) {
+    const read = parseSeason(text);
+    if (!read.ok) return { ok: false, kind: 'season', faults: read.problems };
+    return { ok: true, file: { kind: 'season', season: read.season } };
   },
   journal(text) {
     const read = parseJournal(text);

@@ -1,10 +1,10 @@
-import { formatProgram } from '@larkhold/engine';
+import { formatProgram, formatSeason } from '@larkhold/engine';
 import { openFile, readText, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /**
- * `larkhold format`: writes a program in its canonical form.
- * @param path a program file, `-` for standard input
+ * `larkhold format`: writes a program or a season in its canonical form.
+ * @param path a program or season file, `-` for standard input
  * @param options `output`: where to; `write`: into the file itself; `check`: only say whether it is in this form
  * @param around the surroundings
  * @throws CommandEnd where the file is not right, or `check` finds another form
@@ -15,8 +15,8 @@ export async function formatFile(
   around: Surroundings,
 ): Promise<void> {
   const before = await readText(path, around);
-  const file = await openFile(path, ['program'], { ...around, read: async () => before });
-  const after = formatProgram(file.program);
+  const file = await openFile(path, ['program', 'season'], { ...around, read: async () => before });
+  const after = file.kind === 'season' ? formatSeason(file.season) : formatProgram(file.program);
   if (options.check) {
     if (after === before) return around.print(`${path}: in canonical form\n`);
     throw new CommandEnd(exitCodes.wrong, `${path}: not in canonical form. \`larkhold format --write\` writes it so.`);

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { parquetReadObjects } from 'hyparquet';
 import ICAL from 'ical.js';
 import Papa from 'papaparse';
@@ -99,6 +100,21 @@ describe('format', () => {
     expect(around.files.get('bad.drill.json')).toBe(files['bad.drill.json']);
     expect(await run(['format', 'good.drill.json', '-o', '/full/x'], around)).toBe(3);
     expect(around.complained()).toContain("/full/x: can't be written (no space left)");
+  });
+});
+
+describe('season files', () => {
+  it('are checked, and written in their canonical form', async () => {
+    const season = readFileSync(
+      new URL('../../../tests/fixtures/season/v1-indoor-winter.season.json', import.meta.url),
+      'utf8',
+    );
+    const around = trialSurroundings({ 's.season.json': season, 'bad.season.json': season.replace('2026', '20x6') });
+    expect(await run(['check', 's.season.json'], around)).toBe(0);
+    expect(around.printed()).toBe('s.season.json: a season file, all right\n');
+    expect(await run(['check', 'bad.season.json'], around)).toBe(1);
+    expect(await run(['format', '-w', 's.season.json'], around)).toBe(0);
+    expect(await run(['format', '--check', 's.season.json'], around)).toBe(0);
   });
 });
 

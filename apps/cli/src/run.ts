@@ -43,12 +43,12 @@ function createCommands(around: Surroundings): Command {
 
   command(
     'check <files...>',
-    'say whether program, journal, backup and hand-over files are right, and if not, what is wrong where',
+    'say whether program, season, journal, backup and hand-over files are right, and if not, what is wrong where',
   )
     .option('--json', 'findings as JSON')
     .action((paths: string[], options) => checkFiles(paths, options, around));
 
-  command('format <file>', 'write a program in its canonical form')
+  command('format <file>', 'write a program or a season in its canonical form')
     .option('-o, --output <file>', 'where to', '-')
     .addOption(new Option('-w, --write', 'into the file itself').conflicts('check'))
     .option('--check', 'only say whether it is in this form')
