@@ -150,7 +150,7 @@ export const glanceStyles = css`
     inset: 0;
     align-items: center;
     justify-content: center;
-    font-size: min(92cqw / (var(--signs) * 0.62), 44cqh);
+    font-size: min(92cqw / (var(--signs) * 0.7), 44cqh);
   }
   .rest .word,
   .setRest .word {
@@ -253,7 +253,7 @@ export const glanceStyles = css`
       font-size: min(45cqw / (var(--signs) * 0.6), 20cqh);
     }
     .digits {
-      font-size: min(46cqw / (var(--signs) * 0.62), 74cqh);
+      font-size: min(46cqw / (var(--signs) * 0.7), 74cqh);
     }
     .small {
       justify-content: start;

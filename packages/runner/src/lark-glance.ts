@@ -69,13 +69,18 @@ export class LarkGlance extends LitElement {
   };
 
   /** Enlarged text and a long notice may be more than fits: what can be scrolled must be reached by the keyboard. */
-  readonly #room = new ResizeObserver(() => {
+  readonly #room = new ResizeObserver(() => this.#giveStops());
+
+  #giveStops(): void {
     for (const element of [this, this.renderRoot.querySelector('.words')]) {
       if (!(element instanceof HTMLElement)) continue;
       if (element.scrollHeight > element.clientHeight + 1) element.tabIndex = 0;
       else element.removeAttribute('tabindex');
     }
-  });
+  }
+
+  /** State and notice when the room was last looked at: they change what there is to show, and no size tells of it. */
+  #roomOf = '';
 
   #watchedWords: Element | undefined;
 
@@ -105,6 +110,11 @@ export class LarkGlance extends LitElement {
     if (words && words !== this.#watchedWords) {
       this.#watchedWords = words;
       for (const element of [this, words]) this.#room.observe(element);
+    }
+    const shown = `${this.view?.state} ${this.view?.step?.kind} ${this.notice}`;
+    if (shown !== this.#roomOf) {
+      this.#roomOf = shown;
+      this.#giveStops();
     }
     const before = changed.get('pulse');
     if (typeof before === 'number' && this.pulse > before && this.pulse > 0) this.#brighten();
