@@ -139,10 +139,10 @@ export const glanceStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .word {
-    font-size: min(92cqw / (var(--signs) * 0.58), clamp(12cqh, var(--least), 18cqh), 20rem);
+    font-size: min(92cqw / (var(--signs) * 0.68), clamp(12cqh, var(--least), 18cqh), 20rem);
   }
   .count {
-    font-size: min(92cqw / (var(--signs) * 0.6), clamp(8cqh, var(--least), 14cqh), 16rem);
+    font-size: min(92cqw / (var(--signs) * 0.66), clamp(8cqh, var(--least), 14cqh), 16rem);
   }
   .digits {
     display: none;
@@ -226,10 +226,10 @@ export const glanceStyles = css`
       opacity: 0.35;
     }
     .word {
-      font-size: min(92cqw / (var(--signs) * 0.58), 19cqh);
+      font-size: min(92cqw / (var(--signs) * 0.68), 19cqh);
     }
     .count {
-      font-size: min(92cqw / (var(--signs) * 0.6), 12cqh);
+      font-size: min(92cqw / (var(--signs) * 0.66), 12cqh);
     }
   }
   @media (orientation: landscape) {
@@ -247,10 +247,10 @@ export const glanceStyles = css`
       text-align: left;
     }
     .word {
-      font-size: min(45cqw / (var(--signs) * 0.58), 26cqh);
+      font-size: min(45cqw / (var(--signs) * 0.68), 26cqh);
     }
     .count {
-      font-size: min(45cqw / (var(--signs) * 0.6), 20cqh);
+      font-size: min(45cqw / (var(--signs) * 0.66), 20cqh);
     }
     .digits {
       font-size: min(46cqw / (var(--signs) * 0.7), 74cqh);
