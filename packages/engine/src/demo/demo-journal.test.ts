@@ -46,7 +46,8 @@ describe('the invented diary', () => {
     }
     const counts = [...byWeek.values()];
     expect(Math.max(...counts)).toBeLessThanOrEqual(5);
-    expect(demo.drills.length / counts.length).toBeGreaterThan(3);
+    // Coming back after the layoff and after the painful drill, the archer is given days without one.
+    expect(counts.filter((count) => count === 3 || count === 4).length).toBeGreaterThan(counts.length / 2);
     const numbers = demo.drills.map((drill) => dayNumber(drill.date));
     expect(numbers.filter((number, place) => number - (numbers[place - 1] ?? number) > 14)).toHaveLength(1);
     expect(demo.drills.filter((drill) => drill.pain)).toHaveLength(1);

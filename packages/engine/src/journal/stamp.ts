@@ -37,8 +37,8 @@ export function laterStamp(a: string | undefined, b: string | undefined): string
  */
 export function stampAfter(instant: string, before: string | undefined, device?: string): string {
   const isLater = !Number.isFinite(instantSeconds(before)) || compareInstants(instant, before) > 0;
-  // A thousandth of a millisecond makes up for what floating point takes from a whole one.
-  const text = isLater ? instant : isoOf(Math.min(Math.floor(instantSeconds(before) * 1000 + 0.001) + 1, LAST_MS));
+  // Rounded, as floating point takes from a whole millisecond in far years; half a one more is still later.
+  const text = isLater ? instant : isoOf(Math.min(Math.round(instantSeconds(before) * 1000) + 1, LAST_MS));
   return device === undefined ? text : `${withoutDevice(text)}${DEVICE_MARK}${device}`;
 }
 
