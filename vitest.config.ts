@@ -44,6 +44,8 @@ export default defineConfig({
             'culori',
             'uplot',
             '@lit/context',
+            'intl-messageformat',
+            'lit/directives/keyed.js',
             'lit/directives/repeat.js',
             'regexparam',
             'sortablejs',

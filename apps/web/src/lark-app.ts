@@ -1,7 +1,8 @@
-import { say } from '@larkhold/words';
+import { presentWords, say } from '@larkhold/words';
 import { ContextProvider } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { keyed } from 'lit/directives/keyed.js';
 import { type App, appContext } from './shell/app-context.ts';
 import './kit/backup-notice.ts';
 import './journal/lark-journal.ts';
@@ -94,7 +95,8 @@ export class LarkApp extends LitElement {
     const { app } = this;
     if (!app) return nothing;
     const { isDrilling } = app.view;
-    return html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>${say('app.skipToPage')}</button>
+    // Every place is made anew in another language.
+    const page = html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>${say('app.skipToPage')}</button>
       <nav aria-label=${say('app.places')} ?hidden=${isDrilling}>
         <p class="name" aria-hidden="true">Larkhold</p>
         <ul>
@@ -110,6 +112,7 @@ export class LarkApp extends LitElement {
       <main id="main" tabindex="-1">
         ${isDrilling ? nothing : this.#notices(app)} ${this.#place()}
       </main>`;
+    return keyed(presentWords().language, page);
   }
 
   #notices({ view, act }: App) {

@@ -1,3 +1,4 @@
+import { createWords, type Language, languageOf, presentWords, useWords } from '@larkhold/words';
 import '@larkhold/ui/tokens.css';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
@@ -48,8 +49,16 @@ const state = createAppState({
 });
 
 const page = document.querySelector('lark-app');
+/** The kit's language, in the reader's own kind of it; the browser's where the kit says none. */
+function speak(language: Language = languageOf(navigator.language)): void {
+  if (language !== presentWords().language) {
+    useWords(createWords(language === languageOf(navigator.language) ? navigator.language : language));
+  }
+  document.documentElement.lang = presentWords().locale;
+}
 state.subscribe((app) => {
   document.documentElement.dataset.theme = app.view.kit.theme;
+  speak(app.view.kit.language);
   if (page) page.app = app;
 });
 await state.reload();

@@ -6,7 +6,7 @@ import { cueSounds, QUIET_WORD_RATIO } from './cue-sound.ts';
 import type { CueTrouble } from './cue-trouble.ts';
 import { type ArmedCue, armCues, MISPLACED_MS, planCues } from './plan-cues.ts';
 import { canSpeak, speakCall, stopSpeaking } from './speak-call.ts';
-import { englishPackUrl, getWords, loadSpritePack, type WordSounds } from './sprite-pack.ts';
+import { getWords, loadSpritePack, ownPackUrl, type WordSounds } from './sprite-pack.ts';
 import { createStartedCues } from './started-cues.ts';
 import { type Wake, workerWake } from './wake.ts';
 import { createWatchdog } from './watchdog.ts';
@@ -70,7 +70,7 @@ export function createCuePlayer(
   const { nowMs, output, packUrl }: Omit<CueEnvironment, 'wake'> = {
     nowMs: () => performance.now(),
     output: howlerOutput(),
-    packUrl: englishPackUrl,
+    packUrl: ownPackUrl,
     ...environment,
   };
   let current = changeCueSettings(defaultCueSettings, settings);

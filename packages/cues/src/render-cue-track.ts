@@ -3,7 +3,7 @@ import { type CueSettings, changeCueSettings, defaultCueSettings } from './cue-s
 import { cueSounds } from './cue-sound.ts';
 import { encodeWebm } from './encode-webm.ts';
 import { wavHeader, wavSamples } from './format-wav.ts';
-import { englishPackUrl, loadSpritePack, type WordSounds } from './sprite-pack.ts';
+import { loadSpritePack, ownPackUrl, type WordSounds } from './sprite-pack.ts';
 
 /** How a cue track is rendered. */
 export interface CueTrackOptions extends Partial<CueSettings> {
@@ -115,5 +115,5 @@ async function loadTrackWords(sampleRate: number): Promise<WordSounds | undefine
     return { sampleRate: buffer.sampleRate, samples: buffer.getChannelData(0) };
   };
   // Without the words the tones stand in for them, as they do in the player.
-  return loadSpritePack(englishPackUrl, decode).catch(() => undefined);
+  return loadSpritePack(ownPackUrl, decode).catch(() => undefined);
 }

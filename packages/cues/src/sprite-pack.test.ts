@@ -115,3 +115,10 @@ describe('sprite pack', () => {
     expect(bytes).toBeLessThan(250_000);
   });
 });
+
+it('German has a phrase for every English one', () => {
+  const german = JSON.parse(readFileSync(new URL('../sprites/de/pack.json', import.meta.url), 'utf8')) as SpritePack;
+  expect(german.language).toBe('de');
+  expect(german.sprites.map(({ words }) => words)).toEqual(english.sprites.map(({ words }) => words));
+  expect(german.kinds).toEqual(english.kinds);
+});

@@ -1,6 +1,7 @@
 import type { Cue, CueKind } from '@larkhold/engine';
+import { presentWords } from '@larkhold/words';
 
-/** Where a phrase stands in a pack's sound file. */
+/** Where a phrase is in a pack's sound file. */
 export interface Sprite {
   /** As cues bring them, in English, whatever language is heard for them. */
   words: string;
@@ -35,15 +36,25 @@ export type DecodeSound = (bytes: ArrayBuffer) => Promise<{ sampleRate: number; 
 const SILENCE_LEVEL = 0.01;
 
 /**
- * The spoken English that comes with this package.
+ * The spoken words that come with this package, in the present language.
  *
  * @returns where a file of the pack is found, by its name
  */
-export function englishPackUrl(name: string): URL {
-  // Written out one by one, so that a bundler sees each file; never inlined, so that no data: URL is fetched under a strict policy.
+export function ownPackUrl(name: string): URL {
+  return (presentWords().language === 'de' ? germanPackUrl : englishPackUrl)(name);
+}
+
+// Written out one by one, so that a bundler sees each file; never inlined, so that no data: URL is fetched under a strict policy.
+function englishPackUrl(name: string): URL {
   if (name === 'pack.json') return new URL('../sprites/en/pack.json?no-inline', import.meta.url);
   if (name === 'pack.webm') return new URL('../sprites/en/pack.webm?no-inline', import.meta.url);
   return new URL('../sprites/en/pack.mp3?no-inline', import.meta.url);
+}
+
+function germanPackUrl(name: string): URL {
+  if (name === 'pack.json') return new URL('../sprites/de/pack.json?no-inline', import.meta.url);
+  if (name === 'pack.webm') return new URL('../sprites/de/pack.webm?no-inline', import.meta.url);
+  return new URL('../sprites/de/pack.mp3?no-inline', import.meta.url);
 }
 
 /**

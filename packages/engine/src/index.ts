@@ -86,7 +86,7 @@ export type { SeasonPlanInput } from './prescription/plan-season.ts';
 export { type PlanInput, planWeeks } from './prescription/plan-weeks.ts';
 export { type PrescribeInput, prescribe } from './prescription/prescribe.ts';
 export * from './prescription/prescription.ts';
-export type { Reason, Rule, RuleFacts } from './prescription/reason.ts';
+export type { LadderFacts, MoveFacts, Reason, Rule, RuleFacts } from './prescription/reason.ts';
 export * from './prescription/time-under-tension.ts';
 export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';
 export * from './program/built-in-programs.ts';

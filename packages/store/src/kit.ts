@@ -53,6 +53,8 @@ export const kitSchema = keepUnknown({
     })
     .prefault({}),
   theme: z.enum(['system', 'dark', 'light', 'contrast']).default('system'),
+  /** What the app speaks; the browser's language where left out. */
+  language: z.enum(['en', 'de']).optional(),
   keys: keysSchema.prefault({}),
   /** What is listened to beside keys and screen. The microphone only when the archer has asked for it. */
   listens: z

@@ -1,7 +1,8 @@
-import { type AskedNumber, explain, type PrescribedBlock, type Prescription } from '@larkhold/engine';
+import type { AskedNumber, PrescribedBlock, Prescription } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import type { Units } from './formats.ts';
 import { presentWords } from './present-words.ts';
+import { whyWords } from './why-words.ts';
 
 /** Between sets, reps and hold; they stay on one line. */
 const TIMES = '\u00a0×\u00a0';
@@ -28,7 +29,7 @@ export type Piece = NumberPiece | string;
  */
 export function doseLine({ block, sets, reps, holdMs }: PrescribedBlock, words: Words = presentWords()): Piece[] {
   const piece = (number: AskedNumber, text: string, name = text): NumberPiece => ({
-    ...{ number, block, text, why: whyWords(name, words) },
+    ...{ number, block, text, why: whyName(name, words) },
   });
   const line: Piece[] = [
     piece('reps', words.count(reps), words.say('dose.reps', { n: reps })),
@@ -48,7 +49,7 @@ export function doseLine({ block, sets, reps, holdMs }: PrescribedBlock, words: 
 export function restLine(block: PrescribedBlock, units: Units, words: Words = presentWords()): Piece[] {
   const { sets, reps, restMs, setRestMs, letDownTo, addedWeightLbf, hand } = block;
   const piece = (number: AskedNumber, text: string): NumberPiece => {
-    return { number, block: block.block, text, why: whyWords(text, words) };
+    return { number, block: block.block, text, why: whyName(text, words) };
   };
   const parts: Piece[][] = [];
   if (reps > 1 && restMs > 0) parts.push(words.pieces('dose.rest', { rest: piece('rest', words.seconds(restMs)) }));
@@ -74,7 +75,7 @@ export function restLine(block: PrescribedBlock, units: Units, words: Words = pr
 export function lengthLine({ durationMs }: Prescription, words: Words = presentWords()): Piece[] {
   const text = words.minutes(durationMs);
   return words.pieces<'dose.length', NumberPiece>('dose.length', {
-    length: { number: 'duration', text, why: whyWords(text, words) },
+    length: { number: 'duration', text, why: whyName(text, words) },
   });
 }
 
@@ -82,13 +83,17 @@ export function lengthLine({ durationMs }: Prescription, words: Words = presentW
  * Why a number is what it is.
  * @param prescription today's
  * @param piece the number
- * @returns plain sentences, one string each
+ * @param words the language
+ * @returns plain sentences, one string for each reason
  */
-export function whySentences(prescription: Prescription, { block, number }: NumberPiece): string[] {
-  // A full stop inside a number or a name is not followed by a space and a capital or a digit.
-  return explain(prescription, block ?? 0, number).split(/(?<=[.!?]) (?=[A-Z0-9])/);
+export function whySentences(
+  prescription: Prescription,
+  { block, number }: NumberPiece,
+  words: Words = presentWords(),
+): string[] {
+  return whyWords(prescription, block ?? 0, number, words);
 }
 
-function whyWords(number: string, words: Words): string {
+function whyName(number: string, words: Words): string {
   return words.say('dose.why', { number: number.replaceAll('\u00a0', ' ') });
 }

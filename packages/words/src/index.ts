@@ -1,5 +1,6 @@
 export * from './block-numbers.ts';
 export * from './call-words.ts';
+export * from './caution-words.ts';
 export * from './clock-words.ts';
 export * from './create-words.ts';
 export * from './fatigue-words.ts';
@@ -14,7 +15,9 @@ export * from './present-words.ts';
 export * from './press-words.ts';
 export * from './program-words.ts';
 export * from './readiness-words.ts';
+export * from './reason-words.ts';
 export * from './rep-words.ts';
 export * from './ribbon-words.ts';
 export * from './trend-words.ts';
 export * from './week-words.ts';
+export * from './why-words.ts';

@@ -1,6 +1,7 @@
 import type { DayEntry, Prescription } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
+import { reasonWords } from './reason-words.ts';
 
 /** Today's own word before drilling. */
 export type Readiness = NonNullable<DayEntry['readiness']>;
@@ -33,9 +34,9 @@ export function readinessWords(
   if (readiness === undefined) return '';
   if (readiness === 'as usual') return words.say('readiness.usualEffect');
   if (readiness === 'fresh') return words.say('readiness.freshEffect');
-  const cuts = reasons.filter(({ rule }) => rule === 'heavy').map(({ change }) => change);
+  const cuts = reasons.filter(({ rule }) => rule === 'heavy').map((reason) => reasonWords(reason, words));
   if (cuts.length > 0) return cuts.join(' ');
   const eases = ['deload', 'taper', 'pain', 'effort', 'arrows'];
-  const deeper = reasons.filter(({ rule }) => eases.includes(rule)).map(({ change }) => change);
+  const deeper = reasons.filter(({ rule }) => eases.includes(rule)).map((reason) => reasonWords(reason, words));
   return [words.say('readiness.heavyNoMore'), ...deeper].join(' ');
 }

@@ -1,7 +1,7 @@
 import { characterHeightMm, digitLegibility, EASY_ARC_MINUTES, sightPathM } from '@larkhold/runner';
 import type { Kit } from '@larkhold/store';
 import { choiceOf } from '@larkhold/ui';
-import { formatDistance, say } from '@larkhold/words';
+import { formatDistance, languages, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -43,6 +43,7 @@ export class LarkKitDisplay extends PlaceElement {
     return html`<section aria-labelledby="display">
       <h2 id="display">${say('kit.display')}</h2>
       <div class="fields">
+        ${choiceOf(say('kit.language'), kit.language ?? 'browser', { browser: say('kit.asBrowser'), ...languages }, (chosen) => app.act.changeKit({ language: chosen === 'browser' ? undefined : chosen }))}
         ${choiceOf(say('kit.ground'), theme, { system: say('kit.asDevice'), dark: say('kit.dark'), light: say('kit.light'), contrast: say('kit.contrast') }, (ground) => app.act.changeKit({ theme: ground }))}
         ${choiceOf(say('kit.weekStart'), kit.weekStart, { monday: say('kit.monday'), sunday: say('kit.sunday'), saturday: say('kit.saturday') }, (weekStart) => app.act.changeKit({ weekStart }))}
         ${this.#distance(

@@ -1,7 +1,16 @@
 import type { PrescribedBlock, Prescription, Reason } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
 import type { Units } from '@larkhold/words';
-import { doseLine, lengthLine, type NumberPiece, type Piece, restLine, say } from '@larkhold/words';
+import {
+  cautionsOf,
+  doseLine,
+  lengthLine,
+  type NumberPiece,
+  type Piece,
+  reasonWords,
+  restLine,
+  say,
+} from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { whyLine, whyStyles } from '../shell/why-line.ts';
@@ -97,7 +106,8 @@ export class LarkPrescription extends LitElement {
   override render() {
     const { prescription } = this;
     if (!prescription) return nothing;
-    const { blocks, reasons, cautions, cautionFacts, warmUp, coolDown } = prescription;
+    const { blocks, reasons, cautionFacts, warmUp, coolDown } = prescription;
+    const cautions = cautionsOf(prescription);
     // What is special to this drill is never folded away; what holds for every drill is with the warm-up.
     const isGeneral = (_: string, index: number): boolean => {
       const rule = cautionFacts?.[index]?.rule;
@@ -115,7 +125,7 @@ export class LarkPrescription extends LitElement {
       </div>
       <slot></slot>
       <div class="folds">
-        ${this.#fold('Warm-up', warmUp)} ${this.#fold(say('line.beforeDraw'), general)} ${this.#fold('Cool-down', coolDown)}
+        ${this.#fold(say('line.warmUp'), warmUp)} ${this.#fold(say('line.beforeDraw'), general)} ${this.#fold(say('line.coolDown'), coolDown)}
       </div>`;
   }
 
@@ -141,7 +151,7 @@ export class LarkPrescription extends LitElement {
   #why(reasons: readonly Reason[]) {
     if (reasons.length === 0) return nothing;
     return html`<ul class="why" aria-label=${say('line.why')}>
-      ${reasons.map(({ change }) => html`<li>${change}</li>`)}
+      ${reasons.map((reason) => html`<li>${reasonWords(reason)}</li>`)}
     </ul>`;
   }
 

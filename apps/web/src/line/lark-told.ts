@@ -1,6 +1,6 @@
 import type { DrillRecord, Prescription } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
-import { drillWords, formatReps, placeOfRep, repWords, say } from '@larkhold/words';
+import { drillWords, formatReps, placeOfRep, reasonWords, repWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { hrefOf } from '../shell/routing.ts';
@@ -65,7 +65,7 @@ export class LarkTold extends LitElement {
         <h2 id="next">${say('line.nextTime')}</h2>
         ${next.blocks.map((block) => html`<p class="next">${formatReps(block)}</p>`)}
         <ul class="why" aria-label=${say('line.why')}>
-          ${next.reasons.map(({ change }) => html`<li>${change}</li>`)}
+          ${next.reasons.map((reason) => html`<li>${reasonWords(reason)}</li>`)}
         </ul>
         ${record.pain ? html`<p class="words">${say('line.pain')}</p>` : nothing}
       </section>

@@ -1,5 +1,5 @@
 import { idOf, type Prescription, type Program } from '@larkhold/engine';
-import { say } from '@larkhold/words';
+import { reasonWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -53,7 +53,7 @@ export class MinutesChoice extends PlaceElement {
             html`<button aria-pressed=${minutes === one ? 'true' : 'false'} @click=${() => this.#choose(one)}>${name(one)}</button>`,
         )}
       </div>
-      <div class="effect" role="status">${cuts.map(({ change }) => html`<p>${change}</p>`)}</div>
+      <div class="effect" role="status">${cuts.map((cut) => html`<p>${reasonWords(cut)}</p>`)}</div>
       ${minutes !== undefined && cuts.length > 0 ? this.#whole(app, minutes) : nothing}
     </details>`;
   }

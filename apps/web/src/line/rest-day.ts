@@ -1,5 +1,5 @@
 import type { Prescription } from '@larkhold/engine';
-import { say } from '@larkhold/words';
+import { reasonWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -53,7 +53,7 @@ export class RestDay extends PlaceElement {
     const rest = prescription?.rest;
     if (!app || !prescription || !rest) return nothing;
     return html`<h2>${say('rest.day')}</h2>
-      <p class="reason">${rest.change}</p>
+      <p class="reason">${reasonWords(rest)}</p>
       ${rest.rule.startsWith('pain') ? this.#pain(app) : nothing}
       <p class="still dim">${say(prescription.blocks.length > 0 ? 'rest.still' : 'rest.none')}</p>`;
   }

@@ -43,7 +43,6 @@ export const coach: Readonly<Record<keyof typeof en, string>> = {
   'coach.nothingIn': 'Nichts in der Datei',
   'coach.asNew': 'eine ebenso neue oder neuere Datei von {archer} ist schon offen.',
   'coach.fileSaid': '{file}: {words}',
-  'coach.lastAt': '{day, date, short}',
   'coach.silent': '{day}, seit {days, plural, one {# Tag} other {# Tagen}} nichts',
   'coach.drilled': '{drills, plural, one {# Übung} other {# Übungen}}',
   'coach.drilledPlanned': '{drills, plural, one {# Übung} other {# Übungen}}, {planned}',

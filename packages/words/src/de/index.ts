@@ -3,6 +3,7 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { calls } from './calls.ts';
+import { caution } from './caution.ts';
 import { clash } from './clash.ts';
 import { coach } from './coach.ts';
 import { day } from './day.ts';
@@ -25,6 +26,7 @@ import { press } from './press.ts';
 import { program } from './program.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
+import { reason } from './reason.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
@@ -32,6 +34,7 @@ import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
+import { why } from './why.ts';
 
 /** Every message in German. */
 export const de: Readonly<Record<keyof typeof en, string>> = {
@@ -68,4 +71,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...clash,
   ...file,
   ...report,
+  ...reason,
+  ...caution,
+  ...why,
 };

@@ -5,7 +5,6 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.effortOf': 'Anstrengung {effort, number} von 10',
   'journal.notClosed': 'nicht abgeschlossen',
   'journal.effort': 'Anstrengung',
-  'journal.pressStroke': 'Drück auf einen Strich, um die Wiederholung zu berichtigen.',
   'journal.effortScale': 'Anstrengung, 0 bis 10',
   'journal.notSaid': 'nicht gesetzt',
   'journal.hadPain': 'Ich hatte Schmerzen',

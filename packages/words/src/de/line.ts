@@ -38,4 +38,6 @@ export const line: Readonly<Record<keyof typeof en, string>> = {
   'line.inJournal': 'Im Tagebuch ansehen',
   'line.pain': 'Du hattest Schmerzen. Schon dich; wenn es bleibt, geh zur Ärztin, zum Arzt oder in die Physiotherapie.',
   'line.aDrill': 'Eine Übung',
+  'line.warmUp': 'Aufwärmen',
+  'line.coolDown': 'Abwärmen',
 };

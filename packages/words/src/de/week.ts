@@ -38,7 +38,7 @@ export const week: Readonly<Record<keyof typeof en, string>> = {
   'week.drawn': '· gezeichnet',
   'week.days': 'Tage',
   'week.plannedAndDone': 'Geplant und getan',
-  'week.planned_': 'Geplant',
+  'week.plannedHead': 'Geplant',
   'week.done': 'Getan',
   'week.toCome': 'Dieser Tag kommt noch.',
   'week.drillsHead': 'Übungen',

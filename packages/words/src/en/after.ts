@@ -12,7 +12,6 @@ export const after = {
   'after.yes': 'Yes',
   'after.painStop': 'Stop for today. If it stays, see a doctor or physiotherapist.',
   'after.noRep': 'No rep was logged.',
-  'after.heldOf': '{held} of {asked}',
   'after.painMeans': 'In a joint, or a sharp pain. Tired muscles are not meant.',
   'after.closing': 'Done',
   'after.closingCount': '{held, number} of {of, number}',

@@ -40,7 +40,6 @@ export const coach = {
   'coach.nothingIn': 'Nothing in the file',
   'coach.asNew': 'a file of {archer} that is as new or newer is open already.',
   'coach.fileSaid': '{file}: {words}',
-  'coach.lastAt': '{day, date, short}',
   'coach.silent': '{day}, silent for {days, plural, one {# day} other {# days}}',
   'coach.drilled': '{drills, plural, one {# drill} other {# drills}}',
   'coach.drilledPlanned': '{drills, plural, one {# drill} other {# drills}}, {planned}',

@@ -2,6 +2,7 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { calls } from './calls.ts';
+import { caution } from './caution.ts';
 import { clash } from './clash.ts';
 import { coach } from './coach.ts';
 import { day } from './day.ts';
@@ -24,6 +25,7 @@ import { press } from './press.ts';
 import { program } from './program.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
+import { reason } from './reason.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
@@ -31,6 +33,7 @@ import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
+import { why } from './why.ts';
 
 /** Every message in English. It is the master: the other languages have the same keys and parameters. */
 export const en = {
@@ -67,4 +70,7 @@ export const en = {
   ...clash,
   ...file,
   ...report,
+  ...reason,
+  ...caution,
+  ...why,
 } as const;

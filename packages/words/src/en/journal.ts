@@ -3,7 +3,6 @@ export const journal = {
   'journal.effortOf': 'effort {effort, number} of 10',
   'journal.notClosed': 'not closed',
   'journal.effort': 'Effort',
-  'journal.pressStroke': 'Press a stroke to correct that rep.',
   'journal.effortScale': 'Effort, 0 to 10',
   'journal.notSaid': 'not set',
   'journal.hadPain': 'There was pain',

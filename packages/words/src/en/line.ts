@@ -35,4 +35,6 @@ export const line = {
   'line.inJournal': 'See it in the journal',
   'line.pain': 'There was pain. Rest it; if it stays, see a doctor or a physiotherapist.',
   'line.aDrill': 'A drill',
+  'line.warmUp': 'Warm-up',
+  'line.coolDown': 'Cool-down',
 } as const;

@@ -36,7 +36,7 @@ export const week = {
   'week.drawn': '· drawn',
   'week.days': 'Days',
   'week.plannedAndDone': 'Planned and done',
-  'week.planned_': 'Planned',
+  'week.plannedHead': 'Planned',
   'week.done': 'Done',
   'week.toCome': 'This day is still to come.',
   'week.drillsHead': 'Drills',

@@ -164,7 +164,7 @@ export class WeekPageElement extends PlaceElement {
     const plan = isPlanned
       ? drills.length > 0
         ? say('week.plannedAndDone')
-        : say('week.planned_')
+        : say('week.plannedHead')
       : drills.length > 0
         ? say('week.done')
         : '';

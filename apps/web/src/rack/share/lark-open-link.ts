@@ -1,5 +1,5 @@
 import { formatProgram, idOf, layOut, type Program, prescribe, timeUnderTensionMs } from '@larkhold/engine';
-import { blockSentence, formatDuration, ladderSentences, toolWord } from '@larkhold/words';
+import { blockSentence, cautionsOf, formatDuration, ladderSentences, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -104,7 +104,7 @@ export class LarkOpenLink extends PlaceElement {
           </ul>
         </section>`,
       )}
-      ${prescription.cautions.map((words) => html`<p class="notice">${words}</p>`)}`;
+      ${cautionsOf(prescription).map((words) => html`<p class="notice">${words}</p>`)}`;
   }
 
   async #accept(app: App, program: Program): Promise<void> {
