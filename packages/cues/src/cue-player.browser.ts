@@ -134,8 +134,15 @@ describe('createCuePlayer', () => {
     const spoken: string[] = [];
     const { getVoices, speak } = speechSynthesis;
     // This browser has no voices of its own.
-    speechSynthesis.getVoices = () => [{} as SpeechSynthesisVoice];
+    speechSynthesis.getVoices = () => [{ lang: 'en-GB', localService: true } as SpeechSynthesisVoice];
     speechSynthesis.speak = (utterance) => void spoken.push(utterance.text);
+    const { SpeechSynthesisUtterance } = globalThis;
+    // A real utterance takes no voice but the browser's own.
+    Object.assign(globalThis, {
+      SpeechSynthesisUtterance: class {
+        constructor(readonly text: string) {}
+      },
+    });
     const originMs = performance.now();
     const call: Cue = { atMs: 600, kind: 'call', words: 'Elbow high, thumb low' };
     player.arm([call], originMs);
@@ -147,6 +154,7 @@ describe('createCuePlayer', () => {
     player.disarm();
     await wait(900);
     Object.assign(speechSynthesis, { getVoices, speak });
+    Object.assign(globalThis, { SpeechSynthesisUtterance });
     expect(spoken).toEqual(['Elbow high, thumb low']);
   });
 

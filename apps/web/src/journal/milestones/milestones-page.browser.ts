@@ -34,7 +34,7 @@ async function open() {
     [...page.renderRoot.querySelectorAll('.wall')].map((wall) =>
       [...wall.querySelectorAll('.text')].map((one) => one.textContent),
     );
-  return { page, press, kept, lists };
+  return { page, press, kept, lists, store };
 }
 
 test('what is open and what was reached stand apart, as they were written', async () => {
@@ -63,11 +63,12 @@ test('one is written down, reached on a day, in own words', async () => {
 });
 
 test('one that is taken off stays as a mark, and comes back', async () => {
-  const { press, kept, lists } = await open();
+  const { press, kept, lists, store } = await open();
   await press('Change: A minute at full draw');
   await press('Take it off');
   await expect.poll(() => lists()[0]).toEqual([]);
-  expect((await kept()).find(({ id }) => id === 'm1')?.removed).toBe(true);
+  expect((await store.journal()).removed).toMatchObject([{ of: 'milestones', key: 'm1' }]);
+  expect((await kept()).map(({ id }) => id)).not.toContain('m1');
   await press('Undo');
   await expect.poll(() => lists()[0]).toEqual(['A minute at full draw']);
 });

@@ -36,7 +36,7 @@ test('the coming weeks stand in a table, week by week, each change with its reas
   expect(plan()?.querySelectorAll('tbody details').length).toBe(23);
   // The file: every fourth training week is lighter.
   expect(weeks()[3]).toContain('lighter week');
-  expect(rows()[2]).toContain('because of 2 clean sessions');
+  expect(rows()[2]).toContain('because of 2 clean days');
   for (const theme of ['dark', 'light', 'contrast']) {
     document.documentElement.dataset.theme = theme;
     expect(await trial.faults()).toEqual([]);
@@ -60,7 +60,7 @@ test('the plan is handed over as a calendar file', async () => {
   await expect.poll(() => rows().length).toBe(23);
   const button = [...(plan()?.querySelectorAll('button') ?? [])].find((one) => /calendar/.test(textOf(one)));
   button?.click();
-  expect(trial.saved[0]?.name).toBe('holding-plan-2026-11-25.ics');
+  await expect.poll(() => trial.saved[0]?.name).toBe('holding-plan-2026-11-25.ics');
   expect(trial.saved[0]?.text.match(/BEGIN:VEVENT/g)?.length).toBe(23);
 });
 

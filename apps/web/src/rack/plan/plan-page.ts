@@ -59,7 +59,11 @@ export class PlanPage extends PlaceElement {
         </label>
         <label
           >Days a week
-          <select @change=${(event: Event) => act.changeKit(({ plan }) => ({ plan: { ...plan, daysPerWeek: Number(chosenIn(event)) } }))}>
+          <select @change=${(event: Event) => {
+            // Read at once: when the kit is patched, the event no longer knows what it was about.
+            const daysPerWeek = Number(chosenIn(event));
+            void act.changeKit(({ plan }) => ({ plan: { ...plan, daysPerWeek } }));
+          }}>
             ${[1, 2, 3, 4, 5, 6, 7].map(
               (days) => html`<option value=${days} ?selected=${days === daysPerWeekOf(view)}>${days}</option>`,
             )}
@@ -82,7 +86,10 @@ export class PlanPage extends PlaceElement {
           <input
             type="date"
             .value=${competitionDay ?? ''}
-            @change=${(event: Event) => act.changeKit(({ plan }) => ({ plan: { ...plan, competitionDay: chosenIn(event) || undefined } }))}
+            @change=${(event: Event) => {
+              const chosen = chosenIn(event) || undefined;
+              void act.changeKit(({ plan }) => ({ plan: { ...plan, competitionDay: chosen } }));
+            }}
           />
         </label>
       </div>
