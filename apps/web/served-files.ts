@@ -1,5 +1,3 @@
-import { builtInPrograms, fileJsonSchema, fileJsonSchemas, formatProgram } from '@larkhold/engine';
-import { backupSchema } from '@larkhold/store';
 import type { Plugin } from 'vite';
 import { fileNameOf } from './src/shell/save-file.ts';
 
@@ -7,7 +5,10 @@ import { fileNameOf } from './src/shell/save-file.ts';
 export const servedFiles: Plugin = {
   name: 'larkhold-served-files',
   apply: 'build',
-  generateBundle() {
+  async generateBundle() {
+    // Only a build needs them: who just serves what is built can read this file without the packages being built.
+    const { builtInPrograms, fileJsonSchema, fileJsonSchemas, formatProgram } = await import('@larkhold/engine');
+    const { backupSchema } = await import('@larkhold/store');
     const emit = (fileName: string, source: string): void => {
       this.emitFile({ type: 'asset', fileName, source });
     };

@@ -10,6 +10,7 @@ import { programSchema } from '../program/program.ts';
 import { isoWeek } from '../units/calendar-day.ts';
 import { formatLines } from './journal-file.ts';
 import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
+import '../units/plain-parsers.ts';
 
 /** What a coach writes back. The archer's app shows it and offers its program; it changes no record. */
 export const coachAnswerSchema = z.strictObject({

@@ -6,6 +6,7 @@ import { journalDaySchema, journalWeekSchema } from './journal-day.ts';
 import { journalIdSchema } from './journal-id.ts';
 import { journalInstantSchema, journalStampSchema } from './journal-instant.ts';
 import { editShape, keepUnknown } from './keep-unknown.ts';
+import '../units/plain-parsers.ts';
 
 /** What was shot, by kind. */
 export const arrowsSchema = keepUnknown({

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { journalStampSchema } from './journal-instant.ts';
+import '../units/plain-parsers.ts';
 
 /**
  * An object whose unknown keys are kept as they are, so that what a newer app has written goes back to it unchanged. Its type names the

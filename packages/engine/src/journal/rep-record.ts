@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { keepUnknown } from './keep-unknown.ts';
+import '../units/plain-parsers.ts';
 
 /** How a rep ended. `unsure`: nobody can say, because time was lost while it ran. */
 export const outcomeSchema = z.enum(['held', 'short', 'skipped', 'unsure']);

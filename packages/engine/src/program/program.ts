@@ -1,6 +1,5 @@
 import { z } from 'zod';
-
-z.config({ jitless: true }); // zod's compiled parsers need `eval`, which the app's Content-Security-Policy forbids
+import '../units/plain-parsers.ts';
 
 const number = (least: number, most: number, what: string) => z.number().min(least).max(most).describe(what);
 const count = (least: number, most: number, what: string) => z.int().min(least).max(most).describe(what);

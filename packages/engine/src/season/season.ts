@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { journalDaySchema } from '../journal/journal-day.ts';
+import '../units/plain-parsers.ts';
 
 const text = (most: number, what: string) => z.string().max(most).describe(what);
 const title = (what: string) => z.string().min(1).max(120).describe(what);

@@ -3,6 +3,7 @@ import { drillRecordSchema, repRecordSchema } from '../journal/drill-record.ts';
 import { journalInstantSchema } from '../journal/journal-instant.ts';
 import type { SessionView } from './session-view.ts';
 import type { Walk } from './walk.ts';
+import '../units/plain-parsers.ts';
 
 /** A session at one moment, as plain JSON: stored after every rep, it survives a crash. The timeline is stored beside it by the caller. */
 export interface SessionSnapshot {
