@@ -68,10 +68,18 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   await archer.give('Open a backup, journal or answer', 'answer.json', withOtherRecords(answered));
   await archer.page.getByRole('button', { name: 'Keep the comment on the week’s page' }).click();
   await archer.page.getByRole('button', { name: 'Add Short and steady to the rack' }).click();
-  await archer.page.getByText("Short and steady is in the rack, and today's.").waitFor();
+  await archer.page.getByText('Short and steady is in the rack and on the line.').waitFor();
   await archer.page.getByText('Coach Ode: Shorter holds this week.').first().waitFor();
   const after = await journalOf(archer);
-  expect({ ...after, weeks: [] }).toEqual({ ...before, weeks: [] });
+  // The program that the archer agreed to, and that it is today's, is all that is new beside the comment.
+  const { opened, ownKit, ...records } = after;
+  const { opened: openedBefore = [], ownKit: ownKitBefore, ...recordsBefore } = before;
+  expect({ ...records, weeks: [] }).toEqual({ ...recordsBefore, weeks: [] });
+  expect(opened?.map(({ id }) => id)).toEqual([...openedBefore.map(({ id }) => id), PROGRAM.id]);
+  const { editedAt: _, edits: __, programId, ...own } = { ...ownKit };
+  const { editedAt: _before, edits: __before, programId: ___, ...ownBefore } = { ...ownKitBefore };
+  expect(own).toEqual(ownBefore);
+  expect(programId).toBe(PROGRAM.id);
   expect(after.weeks.map(({ focus }) => focus)).not.toContain('What the coach wants');
   expect(after.weeks.filter(({ comment }) => comment)).toHaveLength(1);
 
