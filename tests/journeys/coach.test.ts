@@ -76,10 +76,8 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   const { opened: openedBefore = [], ownKit: ownKitBefore, ...recordsBefore } = before;
   expect({ ...records, weeks: [] }).toEqual({ ...recordsBefore, weeks: [] });
   expect(opened?.map(({ id }) => id)).toEqual([...openedBefore.map(({ id }) => id), PROGRAM.id]);
-  const { editedAt: _, edits: __, programId, ...own } = { ...ownKit };
-  const { editedAt: _before, edits: __before, programId: ___, ...ownBefore } = { ...ownKitBefore };
-  expect(own).toEqual(ownBefore);
-  expect(programId).toBe(PROGRAM.id);
+  const bare = (kit: object = {}) => ({ ...kit, editedAt: undefined, edits: undefined });
+  expect(bare(ownKit)).toEqual(bare({ ...ownKitBefore, programId: PROGRAM.id }));
   expect(after.weeks.map(({ focus }) => focus)).not.toContain('What the coach wants');
   expect(after.weeks.filter(({ comment }) => comment)).toHaveLength(1);
 
