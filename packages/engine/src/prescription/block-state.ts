@@ -107,8 +107,10 @@ export function goDown(
   const reached = mostHeld < asked ? mostHeld : asked;
   const base = Math.min(dose.hold, asked);
   const wished = DOWN * Math.min(base, reached);
+  // A drill that asked for clearly less than is worked with (a rest day, a lighter week) does not make the loss greater.
   // Halves of a second would round more than a third away from a short hold: tenths there.
-  const floor = isFirst ? Math.ceil(10 * KEPT_ON_A_BAD_DAY * base - 1e-9) / 10 : least;
+  const isSmaller = asked < 0.98 * dose.hold && mostHeld > 0;
+  const floor = isFirst || isSmaller ? Math.ceil(10 * KEPT_ON_A_BAD_DAY * dose.hold - 1e-9) / 10 : least;
   const hold = Math.min(dose.hold, Math.max(least, floor, halfSeconds(wished)));
   const isStuck = state.easedTimes > 0 || hold >= dose.hold;
   const to: Dose = {

@@ -8,9 +8,9 @@ export function halfSeconds(seconds: number): number {
   return Math.floor(seconds * 2 + 1e-9) / 2;
 }
 
-/** The shortest hold that the rules go down to: a second, or the file's own where that is shorter. */
+/** The shortest hold that the rules go down to: two seconds, or the file's own where that is shorter. */
 export function leastHold(foot: Dose): number {
-  return Math.min(1, foot.hold);
+  return Math.min(2, foot.hold);
 }
 
 /** Time at full draw, seconds. */

@@ -64,20 +64,21 @@ export function prescribeDrill(
     easeBlock({ ...full.find(({ rules }) => rules.index === block.block)!, block }, known),
   );
   const isEased = rest !== undefined || eased.some((one) => one.isEased);
+  // From the full day, not from what the last rest days left of it: whoever drills on them all the same is not led down to nothing.
   const easedBlocks = eased.map(({ block }) => block);
-  const capped = isEased ? capToLast(easedBlocks, state, program) : { blocks: easedBlocks, reasons: [] };
+  const lessened = rest ? restLess(easedBlocks) : { blocks: easedBlocks, reasons: [] };
+  const capped = isEased ? capToLast(lessened.blocks, state, program) : { blocks: lessened.blocks, reasons: [] };
   const grown = limitGrowth(capped.blocks, known);
-  const lessened = rest ? restLess(grown.blocks) : { blocks: grown.blocks, reasons: [] };
   // Longer rests than the full day's may no longer fit.
-  const again = fitBlocks(lessened.blocks, room, () => 'climb');
+  const again = fitBlocks(grown.blocks, room, () => 'climb');
   reasons.push(
     ...fitted.reasons,
     ...paced.reasons,
     ...aged.reasons,
     ...eased.flatMap((one) => one.reasons),
+    ...lessened.reasons,
     ...capped.reasons,
     ...grown.reasons,
-    ...lessened.reasons,
     ...(fitted.reasons.length > 0 ? [] : again.reasons),
     ...smallReasons(known, offered),
     ...clickerReasons(known, offered),

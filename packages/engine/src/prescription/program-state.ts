@@ -9,7 +9,7 @@ import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
 import { type BlockState, goDown, goUp, layOff, notBegun, placeOf } from './block-state.ts';
-import { leastHold, shrink } from './dose.ts';
+import { halfSeconds, leastHold, shrink } from './dose.ts';
 import { gravest, judgeDrill, type Verdict } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 
@@ -40,6 +40,8 @@ const CUT_DAYS = 3;
 const TIMES_IN_A_ROW = 3;
 const HARD_IN_A_ROW = 2;
 const PAIN_KEEP = 0.7;
+/** Own: no source. */
+const LIGHTER_KEEP = 0.5;
 
 const kept = new WeakMap<Program, Map<boolean, ReturnType<typeof foldProgram>>>();
 
@@ -191,7 +193,14 @@ function drilled(
     }
     case 'lighter': {
       if (isOnWay || counted.lighterDays < 2) return { state: counted, verdict };
-      return { state: { ...counted, lighterDays: 0, dose: { ...state.dose, hold: asked } }, verdict };
+      return {
+        state: {
+          ...counted,
+          lighterDays: 0,
+          dose: { ...state.dose, hold: Math.max(asked, lightestHold(state, rules)) },
+        },
+        verdict,
+      };
     }
     case 'strained':
     case 'hard':
@@ -223,6 +232,14 @@ function drilled(
     default:
       return { state: counted, verdict };
   }
+}
+
+/** Shorter holds that were asked for and held, whoever asked for them, leave half of what was proven: they are no failing. */
+function lightestHold({ dose, provenHold }: BlockState, { path }: BlockRules): number {
+  return Math.min(
+    dose.hold,
+    Math.max(leastHold(path[0]!), halfSeconds(LIGHTER_KEEP * Math.max(provenHold, path[0]!.hold))),
+  );
 }
 
 /** A first drill says where the block begins: what it asked for was made to fit the archer. */
