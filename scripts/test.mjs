@@ -48,5 +48,7 @@ tests('unit');
 tests('browser');
 if (typed && check('build', 'npx', ['vite', 'build', 'apps/web', '--logLevel', 'warn'])) tests('journeys');
 
+const red = JSON.parse(readFileSync(new URL('../tests/journeys/red.json', import.meta.url), 'utf8'));
+for (const [file, why] of Object.entries(red)) say(`known to be red and left out: ${file}: ${why}.`);
 console.log(`${counts.passed} passed, ${counts.failed} failed`);
 if (counts.failed > 0) fail('some checks failed; each is named above.');

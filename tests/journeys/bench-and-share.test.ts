@@ -52,7 +52,7 @@ async function pick(page: Page, text: string): Promise<void> {
   await chooser.setFiles({ name: 'a.drill.json', mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
-/** Takes the program for today, runs it to its end with one key, and counts the holds that are asked about. */
+/** Takes the program for today, runs it to its end with one key, and reads how many holds it had. */
 async function run(page: Page, title: string): Promise<number> {
   await page.goto(`${inject('address')}#/rack`);
   await page.getByRole('link', { name: title }).click();
@@ -61,7 +61,12 @@ async function run(page: Page, title: string): Promise<number> {
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await page.keyboard.press('Enter');
   await page.getByText('How was it?').waitFor({ timeout: 60_000 });
-  return page.locator('lark-after li').count();
+  const words = await page
+    .locator('lark-after')
+    .getByText(/of\s\d+\sreps? held/)
+    .first()
+    .textContent();
+  return Number(/of\s(\d+)/.exec(words ?? '')?.[1]);
 }
 
 /** Packed by node's own zlib, not by the app. */

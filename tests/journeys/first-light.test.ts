@@ -16,7 +16,7 @@ async function watch(page: Page): Promise<void> {
     const moments: Moments = { presses: [], records: [] };
     Object.assign(window, { moments });
     addEventListener('lark-end', (event) => moments.records.push((event as CustomEvent).detail.record));
-    addEventListener('keydown', () => moments.presses.push(performance.now()), { capture: true });
+    addEventListener('keydown', (event) => moments.presses.push(event.timeStamp), { capture: true });
   });
 }
 
@@ -31,6 +31,23 @@ async function openFile(page: Page, file: string): Promise<void> {
 }
 
 const phase = (page: Page, word: string) => page.locator('lark-glance').getByText(word, { exact: true }).first();
+
+/** Loads the page as on the day after: a day counts once, however many drills it has. */
+async function nextMorning(page: Page): Promise<void> {
+  await page.addInitScript(() => {
+    const Before = Date;
+    const DAY_MS = 86_400_000;
+    globalThis.Date = class extends Before {
+      constructor(...parts: unknown[]) {
+        super(...((parts.length === 0 ? [Before.now() + DAY_MS] : parts) as [number]));
+      }
+      static override now(): number {
+        return Before.now() + DAY_MS;
+      }
+    } as DateConstructor;
+  });
+  await page.reload();
+}
 
 describe('first light', () => {
   let archer: Archer;
@@ -61,8 +78,8 @@ describe('first light', () => {
     ]);
     await page.getByRole('button', { name: 'Skip', exact: true }).click();
 
-    await page.reload();
-    await page.getByText(/hold 2 s to 3 s, because of 1 clean session/).waitFor();
+    await nextMorning(page);
+    await page.getByText(/hold 2\ss to 3\ss, after 1\sclean day/).waitFor();
 
     // The second morning: one rep let down early.
     await page.getByRole('button', { name: 'Begin' }).waitFor();
@@ -82,8 +99,8 @@ describe('first light', () => {
     expect(others.map(({ heldMs }) => heldMs)).toEqual([3000, 3000]);
     await page.getByRole('button', { name: 'Skip', exact: true }).click();
 
-    await page.reload();
-    await page.getByText(/hold 3 s to 2 s, because of too many reps let down early or skipped/).waitFor();
+    await nextMorning(page);
+    await page.getByText(/hold 3\ss to 2\ss, because too many holds were let down early or skipped/).waitFor();
     await page.goto(`${page.url().split('#')[0]}#/journal`);
     await page.locator('lark-drill-entry').first().waitFor();
     expect(await page.locator('lark-drill-entry').count()).toBe(2);
@@ -101,7 +118,7 @@ describe('first light', () => {
     await reps.first().getByRole('button', { name: 'Held' }).click();
     await page.getByText('Corrected.').waitFor();
     await page.goto(`${page.url().split('#')[0]}#/line`);
-    await page.getByText(/hold 3 s to 4 s, because of 1 clean session/).waitFor();
+    await page.getByText(/hold 3\ss to 4\ss, after 1\sclean day/).waitFor();
     expect(faults).toEqual([]);
   }, 180_000);
 

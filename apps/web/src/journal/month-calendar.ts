@@ -133,13 +133,12 @@ export class MonthCalendar extends PlaceElement {
     });
     return html`<a
       href=${`#/week/${week}/${date}`}
-      aria-label=${said}
       aria-current=${date === today ? 'date' : nothing}
-      ><span class="date">${Number(date.slice(8))}</span>
+      ><span class="visually-hidden">${said}</span><span class="date" aria-hidden="true">${Number(date.slice(8))}</span>
       <svg viewBox="0 0 12 32" aria-hidden="true">
         ${heldMs > 0 ? svg`<path d=${limbPath(6, 32, Math.max(5, (heldMs / mostMs) * TALL))}></path>` : nothing}
       </svg>
-      <span class="done"
+      <span class="done" aria-hidden="true"
         >${hasPain ? html`<span class="pain">!</span> ` : nothing}${
           arrowsCount > 0 ? html`<span class="arrows">${say('month.arrows', { n: arrowsCount })}</span>` : nothing
         }</span

@@ -15,7 +15,11 @@ export const planPageStyles = css`
   .fields label {
     display: grid;
     gap: 0.3rem;
+    grid-template-columns: minmax(0, 1fr);
     min-width: 0;
+    max-width: 100%;
+  }
+  .fields select {
     max-width: 100%;
   }
   .row,
