@@ -35,7 +35,7 @@ test('a month shows each day’s holds, arrows and pain in words too, leads to t
   };
   const named = (words: RegExp) =>
     [...(month()?.querySelectorAll('a') ?? [])].find((day) =>
-      words.test(day.getAttribute('aria-label')?.replaceAll('\u00a0', ' ') ?? ''),
+      words.test(day.querySelector('.visually-hidden')?.textContent?.replaceAll('\u00a0', ' ') ?? ''),
     );
   await expect.poll(() => named(/23\b.*: 2 min$/)?.getAttribute('href')).toBe('#/week/2026-W48/2026-11-23');
   expect(named(/24\b.*: nothing held, 60 arrows, pain$/)).toBeDefined();
