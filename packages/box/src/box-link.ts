@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** What this device knows of another one in the box. */
 export const metDeviceSchema = z.object({

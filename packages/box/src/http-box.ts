@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type BoxAdapter, type BoxAnswer, isBoxName, LARGEST_FILE_BYTES } from './box-adapter.ts';
 import { type BoxTroubleKind, troubled } from './box-trouble.ts';
 

@@ -1,7 +1,7 @@
 import { formatJournal, type Journal, parseJournal } from '@larkhold/engine';
 import { Decrypter, Encrypter } from 'age-encryption';
 import { deflateSync, Inflate } from 'fflate';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { BoxAnswer } from './box-adapter.ts';
 import { troubled } from './box-trouble.ts';
 import type { BoxKeys } from './pairing.ts';

@@ -4,6 +4,7 @@ export { browserEnvironment, formatLocalInstant } from './browser-environment.ts
 export type { AfterDrill, DrillEvents } from './drill-events.ts';
 export { gamepadPresses } from './gamepad-presses.ts';
 export { headsetPresses } from './headset-presses.ts';
+export type { KeysFrom } from './keys-from.ts';
 export { LarkAfter } from './lark-after.ts';
 export { LarkDrill } from './lark-drill.ts';
 export { LarkGlance } from './lark-glance.ts';

@@ -28,7 +28,7 @@ afterEach(() => document.body.replaceChildren());
 
 async function afterOf(shown = record) {
   const after = document.createElement('lark-after');
-  after.record = shown;
+  Object.assign(after, { record: shown, keysFrom: 'page' });
   document.body.append(after);
   await settled(after);
   const done: AfterDrill[] = [];

@@ -8,6 +8,7 @@ import { afterStyles } from './after-styles.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { effortStrip } from './effort-strip.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
+import { becomeFocusable, isForElement, type KeysFrom } from './keys-from.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
 import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
 
@@ -23,6 +24,7 @@ const TEN_MS = 1500;
  * @prop theme colours
  * @prop flipped turns the closing frame over, to be read in a mirror
  * @prop keys the archer's keys: those of `moreRest` and `letDownNow` go up and down in an answer, those of `begin` go on to the next
+ * @prop keysFrom whose keys are heard: its own while it has the focus, or `page` for every key
  * @prop sources what is pressed beside keys and screen
  * @event lark-after-done saved or skipped; detail `{ effort?, pain?, note?, reps }`
  */
@@ -35,6 +37,7 @@ export class LarkAfter extends LitElement {
   @property({ type: Boolean }) flipped = false;
   @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
+  @property({ attribute: 'keys-from' }) keysFrom: KeysFrom = 'focus';
   /** The question that a pedal answers; a number is the rep at that place. */
   @state() private asked: 'effort' | 'pain' | number = 'effort';
   @state() private effort: number | undefined;
@@ -52,6 +55,7 @@ export class LarkAfter extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    becomeFocusable(this, this.keysFrom);
     window.addEventListener('keydown', this.#onKey);
     this.#listen();
   }
@@ -221,6 +225,7 @@ export class LarkAfter extends LitElement {
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
+    if (!isForElement(event, this, this.keysFrom)) return;
     if (event.defaultPrevented || event.repeat || event.ctrlKey || event.metaKey || event.altKey) return;
     const [target] = event.composedPath();
     // What has the focus keeps its own keys.

@@ -25,6 +25,7 @@ test('a short drill on the real clock leaves a closed record, held to the millis
     restMs: 500,
   });
   drill.programTitle = 'Morning holds';
+  drill.keysFrom = 'page';
   document.body.append(drill);
   const ended = new Promise<DrillRecord>((resolve) => {
     drill.addEventListener('lark-end', (event) => {

@@ -19,6 +19,7 @@ import { drillRibbon } from './drill-ribbon.ts';
 import { drillStyles } from './drill-styles.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import './lark-glance.ts';
+import { becomeFocusable, isForElement, type KeysFrom, takeFocus } from './keys-from.ts';
 import { digitLegibility, leastFontPx } from './legibility.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
@@ -32,6 +33,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop programTitle the program's title as the record keeps it
  * @prop programId the program file's id, where it has one
  * @prop settings sound, display and keys
+ * @prop keysFrom whose keys are heard: its own while it has the focus (Begin takes it), or `page` for every key
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
@@ -53,6 +55,7 @@ export class LarkDrill extends LitElement {
   @property({ attribute: false }) settings: RunnerSettings = defaultRunnerSettings;
   @property({ attribute: false }) resumeFrom: SessionSnapshot | undefined;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
+  @property({ attribute: 'keys-from' }) keysFrom: KeysFrom = 'focus';
   @property({ attribute: false }) environment: RunnerEnvironment | undefined;
 
   #drill: DrillController | undefined;
@@ -72,6 +75,7 @@ export class LarkDrill extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
+    becomeFocusable(this, this.keysFrom);
     window.addEventListener('keydown', this.#onKey);
   }
 
@@ -117,6 +121,7 @@ export class LarkDrill extends LitElement {
         onNotice: (message) => this.dispatchEvent(drillEvent('lark-notice', { message })),
       },
     );
+    takeFocus(this, this.keysFrom);
     if (this.settings.fullScreen) this.requestFullscreen?.().catch(() => undefined);
     this.#drill.begin();
     // Heard already since the element stood in the page; a microphone is not opened twice.
@@ -198,6 +203,7 @@ export class LarkDrill extends LitElement {
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {
+    if (!isForElement(event, this, this.keysFrom)) return;
     if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey) return;
     const [target] = event.composedPath();
     if (target instanceof HTMLElement && target.matches('input, textarea, select, [contenteditable]')) return;

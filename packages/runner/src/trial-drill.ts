@@ -12,7 +12,13 @@ export async function trialDrill(
   environment: TrialEnvironment = trialEnvironment(),
 ): Promise<{ drill: LarkDrill; environment: TrialEnvironment }> {
   const drill = document.createElement('lark-drill');
-  Object.assign(drill, { prescription: trialPrescription(), programTitle: 'Morning holds', environment, ...changes });
+  Object.assign(drill, {
+    prescription: trialPrescription(),
+    programTitle: 'Morning holds',
+    environment,
+    keysFrom: 'page',
+    ...changes,
+  });
   drill.style.height = '100vh';
   document.body.append(drill);
   await drill.updateComplete;

@@ -11,7 +11,7 @@ import {
   migrateJournal,
   readFile,
 } from '@larkhold/engine';
-import { z } from 'zod';
+import * as z from 'zod';
 import { kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
 import type { TakenIn } from './taken-in.ts';

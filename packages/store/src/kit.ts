@@ -1,5 +1,5 @@
 import { keepUnknown } from '@larkhold/engine';
-import { z } from 'zod';
+import * as z from 'zod';
 
 /** More programs than anybody drills; the answers to the oldest are asked for again. */
 export const MOST_CALL_ANSWERS = 200;

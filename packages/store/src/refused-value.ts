@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 /** What the archer calls what a table or key holds. */
 const thingWords = {

@@ -1,5 +1,5 @@
 import { journalInstantSchema, type Prescription } from '@larkhold/engine';
-import { z } from 'zod';
+import * as z from 'zod';
 
 const isPrescription = (value: unknown): value is Prescription =>
   typeof value === 'object' && value !== null && 'blocks' in value && Array.isArray(value.blocks);

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Change, Found } from './adapter.ts';
 import { RefusedValueError } from './refused-value.ts';
 import { type RunningDrill, runningDrillSchema } from './running-drill.ts';

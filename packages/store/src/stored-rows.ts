@@ -10,7 +10,7 @@ import {
   type SingleName,
   singleNames,
 } from '@larkhold/engine';
-import { z } from 'zod';
+import * as z from 'zod';
 import type { Change, Found, Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
 import { kitSchema, salvageKit } from './kit.ts';

@@ -97,6 +97,7 @@ export class LarkLine extends PlaceElement {
     if (drill && !finished) {
       return html`<h1 class="visually-hidden">${drill.title}</h1><div class="full">
         <lark-drill
+          keys-from="page"
           .prescription=${drill.prescription}
           .programTitle=${drill.title}
           .programId=${drill.programId}
@@ -113,6 +114,7 @@ export class LarkLine extends PlaceElement {
     if (finished) {
       return html`<h1 class="visually-hidden">${finished.program}</h1><div class="full scrolls">
         <lark-after
+          keys-from="page"
           .record=${finished}
           .flipped=${app.view.kit.viewing.flipped}
           .theme=${theme}

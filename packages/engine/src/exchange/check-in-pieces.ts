@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 
 /** Rows of a list that are checked at once. */
 const PIECE_ROWS = 500;

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { drillRecordSchema } from '../journal/drill-record.ts';
 import { repRecordSchema } from '../journal/rep-record.ts';
 import { programJsonSchema } from '../program/program-json-schema.ts';

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { type Collection, journalCollections } from '../journal/collections.ts';
 import { drillRecordSchema } from '../journal/drill-record.ts';
 import { dayEntrySchema, type Journal, journalSchema, type WeekPage, weekPageSchema } from '../journal/journal.ts';

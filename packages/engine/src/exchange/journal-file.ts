@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { collectionNames, singleNames } from '../journal/collections.ts';
 import { type Journal, journalSchema } from '../journal/journal.ts';
 import { journalInstantSchema } from '../journal/journal-instant.ts';

@@ -1,5 +1,5 @@
 import { parse as parseJson } from '@humanwhocodes/momoa';
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { checkInPieces } from './check-in-pieces.ts';
 
 /** What is wrong with a file that came from outside. */

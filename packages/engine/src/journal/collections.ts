@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { isoWeek } from '../units/calendar-day.ts';
 import { type DrillRecord, drillRecordSchema } from './drill-record.ts';
 import { compareInstants } from './edit-order.ts';

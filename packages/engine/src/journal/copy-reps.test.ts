@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { copyReps } from './copy-reps.ts';
 import { drillRecordSchema, repRecordSchema } from './drill-record.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { copyReps } from './copy-reps.ts';
 import { journalDaySchema } from './journal-day.ts';
 import { journalIdSchema } from './journal-id.ts';

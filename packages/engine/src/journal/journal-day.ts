@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { mondayOfWeek } from '../units/iso-weeks.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /**
  * An id that a journal can hold: 1 to 64 characters of whole text. Half of a pair of surrogates can stand in no address and no file, so a page

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { programVersion } from '../program/migrate-program.ts';
 import { programSchema } from '../program/program.ts';
 import { drillRecordSchema } from './drill-record.ts';

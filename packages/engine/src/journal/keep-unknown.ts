@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { journalStampSchema } from './journal-instant.ts';
 import '../units/plain-parsers.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { keepUnknown } from './keep-unknown.ts';
 import '../units/plain-parsers.ts';
 

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 
 /**
  * The canonical form of a value that a schema accepts: keys in the schema's own order, and nothing that parsing would fill in anyway.

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { programSchema } from './program.ts';
 
 /** The one rule between keys that JSON Schema can say: more than one set, or a rung that raises the sets, needs a set rest. */

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { z } from 'zod';
+import * as z from 'zod';
 import { anyProgram } from '../../../../tests/fixtures/program/any-program.ts';
 import { valuesOf } from '../../../../tests/fixtures/program/any-value.ts';
 import { canonicalOf } from './canonical.ts';

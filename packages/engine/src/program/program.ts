@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import '../units/plain-parsers.ts';
 
 const number = (least: number, most: number, what: string) => z.number().min(least).max(most).describe(what);

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import { describeIssue } from './describe-issue.ts';
 import { type Problem, pointerOf } from './problem.ts';
 import type { RuleBreak } from './program-rules.ts';

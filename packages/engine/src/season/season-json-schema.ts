@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { seasonSchema } from './season.ts';
 
 /** The season file's JSON Schema (2020-12), generated from `seasonSchema`. The rules it cannot say are on the season page. */

@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { journalDaySchema } from '../journal/journal-day.ts';
 import '../units/plain-parsers.ts';
 

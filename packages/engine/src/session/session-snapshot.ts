@@ -1,4 +1,4 @@
-import { z } from 'zod';
+import * as z from 'zod';
 import { drillRecordSchema, repRecordSchema } from '../journal/drill-record.ts';
 import { journalInstantSchema } from '../journal/journal-instant.ts';
 import type { SessionView } from './session-view.ts';

@@ -1,4 +1,4 @@
-import type { z } from 'zod';
+import type * as z from 'zod';
 import type { programSchema } from '../program.ts';
 
 /** A built-in program as a file would say it, without the keys that are the same in all. */
