@@ -11,6 +11,7 @@ import './line/lark-line.ts';
 import { controlStyles, keepFocus, pageStyles } from '@larkhold/ui';
 import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
+import './shell/lark-odd-entries.ts';
 import './rack/lark-program.ts';
 import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
 
@@ -110,7 +111,8 @@ export class LarkApp extends LitElement {
         </ul>
       </nav>
       <main id="main" tabindex="-1">
-        ${isDrilling ? nothing : this.#notices(app)} ${this.#place()}
+        ${isDrilling ? nothing : this.#notices(app)}
+        ${isDrilling ? nothing : html`<lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
       </main>`;
     return keyed(presentWords().language, page);
   }

@@ -10,6 +10,12 @@ export interface SetAside {
   value: unknown;
 }
 
+/** A value set aside, and where it lies now. */
+export interface KeptAside extends SetAside {
+  /** Its key among the values set aside; absent while it still lies where it was found. */
+  asideKey?: string;
+}
+
 /** What a check of the whole store found. */
 export interface IntegrityReport {
   where: 'disk' | 'memory';

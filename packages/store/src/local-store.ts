@@ -1,6 +1,13 @@
-import { type DrillRecord, type Journal, type ProgramCopy, readablePrograms, stampAfter } from '@larkhold/engine';
+import {
+  collectionNames,
+  type DrillRecord,
+  type Journal,
+  type ProgramCopy,
+  readablePrograms,
+  stampAfter,
+} from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
-import type { IntegrityReport, SetAside } from './integrity-report.ts';
+import type { IntegrityReport, KeptAside, SetAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import { kitChanges, kitTables } from './kit-changes.ts';
 import { latestOf } from './latest-of.ts';
@@ -109,6 +116,12 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       // No room to move them: they stay where they are, and are found again next time.
       for (const one of damaged) unmoved.set(`${one.table}/${one.key}`, one);
     }
+  };
+
+  const readAside = async (): Promise<KeptAside[]> => {
+    const aside = await adapter.read(['aside']).catch((): Found => new Map());
+    const moved = [...(aside.get('aside') ?? [])] as [string, SetAside][];
+    return [...moved.map(([asideKey, one]) => ({ ...one, asideKey })), ...unmoved.values()];
   };
 
   const settle = (changes: readonly Change[]): void => {
@@ -308,21 +321,31 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       listeners.add(fn);
       return () => listeners.delete(fn);
     },
+    setAside: () => inTurn(readAside),
+    removeAside: ({ table, key, asideKey }) =>
+      inTurn(async () => {
+        // What found no room aside lies where it was found.
+        if (asideKey === undefined) unmoved.delete(`${table}/${key}`);
+        const at = asideKey === undefined ? { table: table as Table, key } : { table: 'aside' as const, key: asideKey };
+        await write([{ ...at, do: 'remove' }]);
+      }),
+    removeListed: async (table, key) => {
+      if (!isRowTable(table)) throw new RangeError(`table: expected a list of the journal, got ${table}`);
+      await remove(table, [key]);
+    },
     integrityReport: () =>
       inTurn(async (): Promise<IntegrityReport> => {
         mirror.clear();
         unmoved.clear();
         journal = undefined;
         const found = await load(journalTables);
-        const aside = await adapter.read(['aside']).catch((): Found => new Map());
-        const moved = [...(aside.get('aside')?.values() ?? [])] as SetAside[];
         return {
           where: adapter.where,
           trouble: writeTrouble ?? parts.trouble,
           counts: Object.fromEntries(
             [...found].filter(([table]) => table !== 'aside').map(([t, rows]) => [t, rows.size]),
           ),
-          setAside: [...moved, ...unmoved.values()],
+          setAside: await readAside(),
           unwrittenCount: unwritten.length,
         };
       }),
@@ -337,6 +360,10 @@ export function createLocalStore(parts: LocalStoreParts): Store {
 function isOfJournal(change: Change): boolean {
   if (change.table === 'single' && change.do !== 'clear') return !['kit', 'running', 'place'].includes(change.key);
   return journalTables.some((table) => table === change.table);
+}
+
+function isRowTable(table: string): table is RowTable {
+  return collectionNames.some((name) => name === table);
 }
 
 /** Leaves out the changes that later ones undo. */

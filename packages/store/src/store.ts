@@ -1,5 +1,5 @@
 import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Program, WeekPage } from '@larkhold/engine';
-import type { IntegrityReport } from './integrity-report.ts';
+import type { IntegrityReport, KeptAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
 import type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
@@ -85,6 +85,12 @@ export interface Store {
    * @returns stops it.
    */
   subscribe(fn: () => void): () => void;
+  /** What could not be read and was set aside, as it was found, oldest first. */
+  setAside(): Promise<KeptAside[]>;
+  /** Throws a value away that was set aside: only the archer may ask for it. */
+  removeAside(aside: KeptAside): Promise<void>;
+  /** Takes an entry off its list, leaving a mark as `removeDrills` does. */
+  removeListed(table: string, key: string): Promise<void>;
   /** Reads everything and says what is damaged. Nothing damaged is thrown away. */
   integrityReport(): Promise<IntegrityReport>;
   /** Lets go of the disk. Only tests and a page that is going away need it. */

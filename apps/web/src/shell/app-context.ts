@@ -23,6 +23,7 @@ import type {
 import { createContext } from '@lit/context';
 import type { BoxKeeper } from './box-keeper.ts';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
+import type { OddEntry } from './odd-entries.ts';
 
 /** What the places show, as it stands now. Never changed in place: every change gives a new one. */
 export interface AppView {
@@ -44,6 +45,8 @@ export interface AppView {
   /** What was asked for last and could not be done. */
   refusal?: Refusal;
   persistence: Persistence;
+  /** What can't be shown: it is in none of the lists. */
+  oddEntries: readonly OddEntry[];
   /** Set while a drill fills the screen. */
   isDrilling: boolean;
   /** A drill runs in another tab of this browser: `running` is its, and not to be touched here. */
@@ -107,6 +110,10 @@ export interface AppActions {
   saveDump(): Promise<string | undefined>;
   /** Lets one cue be heard, as the kit says. */
   trySound(kind: CueKind): void;
+  /** Looks for the entries that could not be drawn and leaves them out. @returns false where nothing was found, so that drawing again fails again */
+  leaveOut(error: unknown): boolean;
+  /** Removes an entry that can't be shown. */
+  removeOdd(entry: OddEntry): Promise<boolean>;
   /** The archer has read what was refused. */
   dismissRefusal(): void;
   /** Keeps this device in the archer's box; absent where nothing is wired to it. */

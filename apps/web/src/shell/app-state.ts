@@ -24,6 +24,7 @@ import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import type { BoxKeeper } from './box-keeper.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
+import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
 
 /** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
 export interface Surroundings {
@@ -74,6 +75,10 @@ export function createAppState(around: Surroundings): AppState {
   let persistence: Persistence = 'unknown';
   let last: { stored?: Journal; visible: Journal } = { visible: createJournal() };
   let kit: Kit = createKit();
+  let aside: readonly OddEntry[] = [];
+  /** What could not be drawn, by the very entry: one that is changed is tried again. */
+  const undrawn = new Map<object, OddEntry>();
+  let sifted: Journal | undefined;
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
   function reload(): Promise<void> {
@@ -100,8 +105,42 @@ export function createAppState(around: Surroundings): AppState {
       store.running(),
     ]);
     kit = readKit;
-    if (last.stored !== stored) last = { stored, visible: visibleJournal(stored) };
-    publish({ opened, running });
+    if (last.stored !== stored) last = { stored, visible: withoutUndrawn(visibleJournal(stored)) };
+    aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
+    const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
+    try {
+      publish(found);
+    } catch (error) {
+      // Even the choice of today's program failed on an entry: it is looked for in all that was read.
+      around.report?.(error);
+      if (!sift({ journal: last.visible, programs: found.opened })) {
+        // The app still opens, without a journal, and says that something failed; the disk is as it was.
+        refusal = refusalOf(error);
+        last = { visible: createJournal() };
+      }
+      publish({ ...found, opened: opened.filter((program) => !undrawn.has(program)) });
+    }
+  }
+
+  /** @returns whether an entry was found that can't be drawn */
+  function sift(drawn: { journal: Journal; programs: readonly Program[] }): boolean {
+    if (sifted === drawn.journal) return false;
+    sifted = drawn.journal;
+    const found = findOddEntries({ ...drawn, today: around.today() });
+    for (const { table, row, message } of found) undrawn.set(row, oddEntry(table, row, message));
+    if (found.length > 0) last = { ...last, visible: withoutUndrawn(last.visible) };
+    return found.length > 0;
+  }
+
+  function withoutUndrawn(journal: Journal): Journal {
+    if (undrawn.size === 0) return journal;
+    const kept = <T extends object>(rows: readonly T[]): T[] => rows.filter((row) => !undrawn.has(row));
+    const { drills, days, weeks, notes, milestones } = journal;
+    return {
+      ...{ ...journal, drills: kept(drills), days: kept(days), weeks: kept(weeks) },
+      ...(notes ? { notes: kept(notes) } : {}),
+      ...(milestones ? { milestones: kept(milestones) } : {}),
+    };
   }
 
   function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
@@ -112,6 +151,7 @@ export function createAppState(around: Surroundings): AppState {
     const view: AppView = {
       ...{ today: around.today(), programs, openedIds, chosen, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
+      oddEntries: [...aside, ...undrawn.values()],
       runsElsewhere: drillLock.isElsewhere,
     };
     show({ view, act });
@@ -193,8 +233,13 @@ export function createAppState(around: Surroundings): AppState {
     },
     saveFile: around.saveFile,
     saveBackup: async () => {
-      const backup = await createBackup(store, around.instant());
-      around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
+      const saved = await attempt('fault', async () => {
+        const backup = await createBackup(store, around.instant());
+        around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
+        return backup;
+      });
+      const backup = saved?.given;
+      if (!backup) return;
       await act.changeKit(({ backup: { ...rest } }) => ({ backup: { ...rest, lastAt: backup.madeAt } }));
     },
     folderBackup,
@@ -217,6 +262,21 @@ export function createAppState(around: Surroundings): AppState {
       } catch {
         return 'The browser does not let the disk be read.';
       }
+    },
+    leaveOut(error) {
+      around.report?.(error);
+      if (!app) return false;
+      const { journal, programs } = app.view;
+      if (!sift({ journal, programs })) return false;
+      // Drawn anew in a turn of its own: the drawing that failed is still under way.
+      void reload();
+      return true;
+    },
+    removeOdd(entry) {
+      const { table, key, value, isListed } = entry;
+      if (!isListed) return write('fault', () => store.removeAside(entry));
+      undrawn.delete(Object(value));
+      return write('fault', () => store.removeListed(table, key));
     },
     dismissRefusal() {
       refusal = undefined;

@@ -58,7 +58,7 @@ export function routeOf(hash: string): Route {
  * @returns a hash for `href`
  */
 export function hrefOf(place: Place, id?: string): string {
-  return id === undefined ? `#/${place}` : `#/${place}/${encodeURIComponent(id)}`;
+  return id === undefined ? `#/${place}` : `#/${place}/${encoded(id)}`;
 }
 
 /**
@@ -67,7 +67,7 @@ export function hrefOf(place: Place, id?: string): string {
  * @returns a hash for `href`
  */
 export function benchHref(id: string): string {
-  return `#/bench/${encodeURIComponent(id)}`;
+  return `#/bench/${encoded(id)}`;
 }
 
 /**
@@ -76,7 +76,12 @@ export function benchHref(id: string): string {
  * @returns a hash for `href`
  */
 export function planHref(id: string): string {
-  return `#/plan/${encodeURIComponent(id)}`;
+  return `#/plan/${encoded(id)}`;
+}
+
+/** Half a character can't be encoded, and must not keep a page from being drawn. */
+function encoded(id: string): string {
+  return encodeURIComponent(id.replace(/\p{Surrogate}/gu, '\ufffd'));
 }
 
 /** A hand-typed `%` is no reason to fail. */

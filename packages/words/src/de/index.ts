@@ -20,6 +20,7 @@ import { line } from './line.ts';
 import { load } from './load.ts';
 import { milestone } from './milestone.ts';
 import { month } from './month.ts';
+import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
@@ -45,6 +46,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...feel,
   ...dose,
   ...outlook,
+  ...odd,
   ...readiness,
   ...sight,
   ...trend,

@@ -19,6 +19,7 @@ import { line } from './line.ts';
 import { load } from './load.ts';
 import { milestone } from './milestone.ts';
 import { month } from './month.ts';
+import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
@@ -44,6 +45,7 @@ export const en = {
   ...feel,
   ...dose,
   ...outlook,
+  ...odd,
   ...readiness,
   ...sight,
   ...trend,
