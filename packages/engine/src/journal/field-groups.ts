@@ -22,6 +22,8 @@ export interface FieldGroup {
 
 /** How the rows of one collection are merged. */
 export interface MergeRules {
+  /** `thing`: made once, with a life that a removal ends; `page`: of the calendar, emptied by a removal and never gone. */
+  readonly kind?: 'thing' | 'page';
   /** The field that tells rows apart; none for a value of which there is only one. */
   readonly keyName?: string;
   /** The group of a field, where it is not a group of its own. */
@@ -76,22 +78,22 @@ export function rowOf(
   return {
     ...key,
     ...Object.fromEntries(named.flatMap(([, { value }]) => Object.entries(value))),
-    ...(editedAt === undefined ? {} : { editedAt }),
+    ...(editedAt === undefined || editedAt === '' ? {} : { editedAt }),
     ...(edits.length === 0 ? {} : { edits: Object.fromEntries(edits) }),
     ...(restoredAt === undefined ? {} : { restoredAt }),
   };
 }
 
 /**
- * Merges two versions of one row: of each group of fields the later version. A row that was put back after a removal stands over all that
- * it was before.
+ * Merges two versions of one row: of each group of fields the later version. A thing that was put back after a removal stands over all that
+ * it was before; a page has no such life.
  * @param a one version. @param b another, of the same key.
  * @param rules of their collection.
  * @returns a or b itself where they say the same, else a new row.
  */
 export function joinRows<T extends MergeRow>(a: T, b: T, rules: MergeRules): T {
   if (a === b || isSame(a, b)) return a;
-  const byLife = compareStamps(a.restoredAt, b.restoredAt);
+  const byLife = rules.kind === 'page' ? 0 : compareStamps(a.restoredAt, b.restoredAt);
   if (byLife !== 0) return byLife > 0 ? a : b;
   const groups = groupsOf(a, rules);
   for (const [name, theirs] of groupsOf(b, rules)) {
@@ -102,21 +104,35 @@ export function joinRows<T extends MergeRow>(a: T, b: T, rules: MergeRules): T {
     keyOf(a, rules),
     groups,
     laterStamp(a.editedAt, b.editedAt),
-    laterStamp(a.restoredAt, b.restoredAt),
+    rules.kind === 'page' ? undefined : laterStamp(a.restoredAt, b.restoredAt),
   ) as T;
 }
 
 /**
- * Leaves of a row only what was written after an instant.
- * @param row any row. @param at the instant, ISO 8601. @param rules of its collection.
+ * Writes a row in the one way in which a merge writes it, so that a row which met others that are gone again is the same as one that met nobody.
+ * @param row any row. @param rules of its collection.
+ * @returns the row itself where it is written so.
+ */
+export function plainRow<T extends MergeRow>(row: T, rules: MergeRules): T {
+  const hasLife = rules.kind === 'page' && row.restoredAt !== undefined;
+  if (row.edits === undefined && row.editedAt !== '' && !hasLife) return row;
+  const life = rules.kind === 'page' ? undefined : row.restoredAt;
+  const plain = rowOf(keyOf(row, rules), groupsOf(row, rules), row.editedAt, life) as T;
+  return isSame(row, plain) ? row : plain;
+}
+
+/**
+ * Leaves of a page only what was written after an instant: each group of fields by its own stamp, and the page's own stamp alike.
+ * @param row any page. @param at the instant, ISO 8601. @param rules of its collection.
  * @returns the row itself if all of it is later; undefined if nothing is.
  */
 export function writtenAfter<T extends MergeRow>(row: T, at: string, rules: MergeRules): T | undefined {
   const groups = groupsOf(row, rules);
   const later = new Map([...groups].filter(([, { stamp }]) => compareInstants(stamp, at) > 0));
-  if (later.size === groups.size && later.size > 0) return row;
-  if (later.size === 0 && compareInstants(row.editedAt, at) <= 0) return undefined;
-  return rowOf(keyOf(row, rules), later, row.editedAt, row.restoredAt) as T;
+  const editedAt = compareInstants(row.editedAt, at) > 0 ? row.editedAt : undefined;
+  if (later.size === 0 && editedAt === undefined) return undefined;
+  if (later.size === groups.size && editedAt === row.editedAt) return row;
+  return rowOf(keyOf(row, rules), later, editedAt) as T;
 }
 
 /**

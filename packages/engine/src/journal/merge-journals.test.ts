@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
+import { anyClash, anyJournal } from '../../../../tests/fixtures/journal/any-journal.ts';
 import type { DrillRecord } from './drill-record.ts';
 import { compareInstants, isSame } from './edit-order.ts';
 import type { DayEntry, Journal } from './journal.ts';
@@ -22,6 +22,28 @@ describe('merging', () => {
         expect(mergeJournals(mergeJournals(a, b), c)).toEqual(mergeJournals(a, mergeJournals(b, c)));
       }),
     );
+  });
+
+  it('is associative where few rows clash in every way that a reader lets in', () => {
+    fc.assert(
+      fc.property(anyClash, anyClash, anyClash, (a, b, c) => {
+        const merged = mergeJournals(mergeJournals(a, b), c);
+        expect(merged).toEqual(mergeJournals(a, mergeJournals(b, c)));
+        expect(merged).toEqual(mergeJournals(c, mergeJournals(b, a)));
+        expect(mergeJournals(merged, b)).toEqual(merged);
+      }),
+      { numRuns: 5_000 },
+    );
+  });
+
+  it('ends the same whoever met first: a page with edits, its removal that carries no stamp, and one that says it was put back', () => {
+    const at = (days: DayEntry[]): Journal => ({ ...createJournal(), days });
+    const a = at([{ date: '2026-11-25', note: 'Windy', edits: { note: '2026-11-25T06:00:00Z' } }]);
+    const b = at([{ date: '2026-11-25', removed: true }]);
+    const c = at([{ date: '2026-11-25', feel: 4, restoredAt: '2026-11-25T07:00:00Z' }]);
+    const merged = mergeJournals(mergeJournals(a, b), c);
+    expect(merged).toEqual(mergeJournals(a, mergeJournals(b, c)));
+    expect(merged.days).toEqual(a.days);
   });
 
   it('is idempotent, and an empty journal changes nothing', () => {

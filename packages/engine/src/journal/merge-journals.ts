@@ -6,7 +6,7 @@ import {
   singleNames,
 } from './collections.ts';
 import { canonicalText, compareInstants } from './edit-order.ts';
-import { joinRows, type MergeRow, type MergeRules, writtenAfter } from './field-groups.ts';
+import { joinRows, type MergeRow, type MergeRules, plainRow, writtenAfter } from './field-groups.ts';
 import type { Journal, RemovalMark } from './journal.ts';
 import { compareStamps, compareText } from './stamp.ts';
 
@@ -16,7 +16,7 @@ type Content = Record<string, unknown>;
 /** Lists and values that this app knows, and the list of marks. */
 const knownNames: ReadonlySet<string> = new Set([...collectionNames, ...singleNames, 'removed']);
 /** How lists are merged that only a newer app knows. */
-const unknownThings: MergeRules & { kind: 'thing' } = { keyName: 'id', kind: 'thing' };
+const unknownThings: MergeRules = { keyName: 'id', kind: 'thing' };
 
 /**
  * Merges two journals: the union of what both hold, each thing once. Of a thing that both hold, each group of fields that is edited together
@@ -87,7 +87,7 @@ function rowsIn(journal: Content, name: string): readonly MergeRow[] {
 
 function union(
   rows: readonly MergeRow[],
-  rules: MergeRules & { kind: string },
+  rules: MergeRules,
   marks: Marks extends ReadonlyMap<string, infer M> ? M | undefined : never,
 ): MergeRow[] {
   const things = new Map<string, MergeRow>();
@@ -95,7 +95,8 @@ function union(
     if (row.removed === true) continue; // it is among the marks
     const key = String(row[rules.keyName ?? '']);
     const known = things.get(key);
-    things.set(key, known === undefined ? row : joinRows(known, row, rules));
+    const plain = plainRow(row, rules);
+    things.set(key, known === undefined ? plain : joinRows(known, plain, rules));
   }
   if (marks === undefined) return [...things.values()];
   return [...things].flatMap(([key, row]) => {
@@ -106,7 +107,7 @@ function union(
 }
 
 /** What a removal leaves of a row. */
-function outliving(row: MergeRow, { at }: RemovalMark, rules: MergeRules & { kind: string }): MergeRow | undefined {
+function outliving(row: MergeRow, { at }: RemovalMark, rules: MergeRules): MergeRow | undefined {
   if (rules.kind === 'page') return writtenAfter(row, at, rules);
   return compareInstants(row.restoredAt, at) > 0 ? row : undefined;
 }
