@@ -46,7 +46,14 @@ check('types of the tests', 'npx', ['tsc', '-p', 'tsconfig.tests.json', '--noEmi
 check('import directions', 'npm', ['run', '--silent', 'directions']);
 tests('unit');
 tests('browser');
-if (typed && check('build', 'npx', ['vite', 'build', 'apps/web', '--logLevel', 'warn'])) tests('journeys');
+const built =
+  typed &&
+  check('the runner for a page of one’s own', 'npm', ['run', '--silent', 'bundle', '-w', 'packages/runner']) &&
+  check('build', 'npx', ['vite', 'build', 'apps/web', '--logLevel', 'warn']);
+if (built) {
+  check('sizes', 'npx', ['size-limit']);
+  tests('journeys');
+}
 
 const red = JSON.parse(readFileSync(new URL('../tests/journeys/red.json', import.meta.url), 'utf8'));
 for (const [file, why] of Object.entries(red)) say(`known to be red and left out: ${file}: ${why}.`);

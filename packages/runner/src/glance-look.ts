@@ -1,47 +1,50 @@
 import { css } from 'lit';
 
-/** Colours of the display: brightness carries meaning, one warm accent. Shared by the runner's elements. */
+/**
+ * Colours of the display: brightness carries meaning, one warm accent. Shared by the runner's elements. A page sets its own by `--lark-…`, which
+ * pass through every shadow root; forced colours come before them.
+ */
 export const lookStyles = css`
   :host {
-    --ground: #0e0d0b;
-    --ink: #f4efe6;
-    --dim: #aaa294;
-    --faint: #39352e;
-    --accent: #f2a541;
-    --on-accent: #16110a;
-    --raised: #1c1a16;
+    --ground: var(--lark-ground, #0e0d0b);
+    --ink: var(--lark-ink, #f4efe6);
+    --dim: var(--lark-dim, #aaa294);
+    --faint: var(--lark-faint, #39352e);
+    --accent: var(--lark-accent, #f2a541);
+    --on-accent: var(--lark-on-accent, #16110a);
+    --raised: var(--lark-raised, #1c1a16);
     color-scheme: dark;
   }
   :host([theme='light']) {
-    --ground: #f6f1e7;
-    --ink: #1d1a15;
-    --dim: #5f584c;
-    --faint: #d5ccbb;
-    --accent: #a8450c;
-    --on-accent: #fffaf0;
-    --raised: #fffbf2;
+    --ground: var(--lark-ground, #f6f1e7);
+    --ink: var(--lark-ink, #1d1a15);
+    --dim: var(--lark-dim, #5f584c);
+    --faint: var(--lark-faint, #d5ccbb);
+    --accent: var(--lark-accent, #a8450c);
+    --on-accent: var(--lark-on-accent, #fffaf0);
+    --raised: var(--lark-raised, #fffbf2);
     color-scheme: light;
   }
   @media (prefers-color-scheme: light) {
     :host([theme='system']) {
-      --ground: #f6f1e7;
-      --ink: #1d1a15;
-      --dim: #5f584c;
-      --faint: #d5ccbb;
-      --accent: #a8450c;
-      --on-accent: #fffaf0;
-      --raised: #fffbf2;
+      --ground: var(--lark-ground, #f6f1e7);
+      --ink: var(--lark-ink, #1d1a15);
+      --dim: var(--lark-dim, #5f584c);
+      --faint: var(--lark-faint, #d5ccbb);
+      --accent: var(--lark-accent, #a8450c);
+      --on-accent: var(--lark-on-accent, #fffaf0);
+      --raised: var(--lark-raised, #fffbf2);
       color-scheme: light;
     }
   }
   :host([theme='contrast']) {
-    --ground: #000;
-    --ink: #fff;
-    --dim: #fff;
-    --faint: #777;
-    --accent: #ffc14d;
-    --on-accent: #000;
-    --raised: #000;
+    --ground: var(--lark-ground, #000);
+    --ink: var(--lark-ink, #fff);
+    --dim: var(--lark-dim, #fff);
+    --faint: var(--lark-faint, #777);
+    --accent: var(--lark-accent, #ffc14d);
+    --on-accent: var(--lark-on-accent, #000);
+    --raised: var(--lark-raised, #000);
   }
   @media (forced-colors: active) {
     :host,
@@ -58,7 +61,7 @@ export const lookStyles = css`
   :host {
     background: var(--ground);
     color: var(--ink);
-    font-family: system-ui, sans-serif;
+    font-family: var(--lark-font, system-ui, sans-serif);
   }
 `;
 

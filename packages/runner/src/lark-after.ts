@@ -27,6 +27,14 @@ const TEN_MS = 1500;
  * @prop keysFrom whose keys are heard: its own while it has the focus, or `page` for every key
  * @prop sources what is pressed beside keys and screen
  * @event lark-after-done saved or skipped; detail `{ effort?, pain?, note?, reps }`
+ * @cssprop --lark-ground background
+ * @cssprop --lark-ink text and the bow
+ * @cssprop --lark-dim text that matters less
+ * @cssprop --lark-faint lines
+ * @cssprop --lark-accent what matters now
+ * @cssprop --lark-on-accent text on the accent
+ * @cssprop --lark-raised buttons
+ * @cssprop --lark-font family of the text
  */
 @customElement('lark-after')
 export class LarkAfter extends LitElement {

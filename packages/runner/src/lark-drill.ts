@@ -44,6 +44,17 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @event lark-change another step or state, and every two seconds while the bow is drawn; detail `{ snapshot }`
  * @event lark-end done or stopped; detail `{ record }`
  * @event lark-notice something the archer has to know; detail `{ message }`
+ * @cssprop --lark-ground background
+ * @cssprop --lark-ink text and the bow
+ * @cssprop --lark-dim text that matters less
+ * @cssprop --lark-faint lines
+ * @cssprop --lark-accent what matters now
+ * @cssprop --lark-on-accent text on the accent
+ * @cssprop --lark-raised buttons
+ * @cssprop --lark-font family of the text
+ * @csspart word the word of the phase
+ * @csspart seconds the number
+ * @csspart call the coach's or the archer's own line
  */
 @customElement('lark-drill')
 export class LarkDrill extends LitElement {
@@ -269,6 +280,7 @@ export class LarkDrill extends LitElement {
     const block = this.prescription?.blocks.find((one) => one.block === view.step?.block);
     const isBefore = view.state === 'waiting';
     return html`<lark-glance
+        exportparts="word, seconds, call"
         .view=${view}
         .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}
         .leastPx=${this.settings.viewing ? leastFontPx(this.settings.viewing, this.settings.pixelMm) : 0}

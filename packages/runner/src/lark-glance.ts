@@ -33,6 +33,17 @@ const PULSE_MS = 600;
  * @csspart word the phase word
  * @csspart seconds the large number
  * @csspart call the coach's or the archer's own words
+ * @cssprop --lark-ground background
+ * @cssprop --lark-ink text and the bow
+ * @cssprop --lark-dim text that matters less
+ * @cssprop --lark-faint lines
+ * @cssprop --lark-accent what matters now
+ * @cssprop --lark-on-accent text on the accent
+ * @cssprop --lark-raised buttons
+ * @cssprop --lark-font family of the text
+ * @csspart word the word of the phase
+ * @csspart seconds the number
+ * @csspart call the coach's or the archer's own line
  */
 @customElement('lark-glance')
 export class LarkGlance extends LitElement {

@@ -27,6 +27,14 @@ const KEPT = new Set([
  * @prop theme colours
  * @event lark-learned a press was learned or taken away; detail `{ codes }`
  * @csspart heard what was heard last
+ * @cssprop --lark-ground background
+ * @cssprop --lark-ink text and the bow
+ * @cssprop --lark-dim text that matters less
+ * @cssprop --lark-faint lines
+ * @cssprop --lark-accent what matters now
+ * @cssprop --lark-on-accent text on the accent
+ * @cssprop --lark-raised buttons
+ * @cssprop --lark-font family of the text
  */
 @customElement('lark-learn')
 export class LarkLearn extends LitElement {
