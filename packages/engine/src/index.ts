@@ -129,6 +129,7 @@ export * from './season/season.ts';
 export { type Lighter, lighterOn, type Planner, type WrittenDay, writtenDay } from './season/season-day.ts';
 export { seasonJsonSchema } from './season/season-json-schema.ts';
 export { type SeasonNotice, seasonNotices } from './season/season-notices.ts';
+export { type SeasonToday, type SeasonTodayInput, seasonToday } from './season/season-today.ts';
 export { type SensibleSeasonInput, sensibleSeason } from './season/sensible-season.ts';
 export { takeDatedSessions } from './season/take-dated-sessions.ts';
 export { createSession, GAP_LIMIT_MS, type Session, type SessionInput } from './session/create-session.ts';

@@ -11,10 +11,20 @@ const yearsOf = {
 } as const satisfies Record<NonNullable<Kit['ageBand']>, number>;
 
 /**
- * What of the kit limits a prescription.
+ * What of the kit limits a prescription, or begins it.
  * @param kit the archer's
- * @returns bow, and age where it was said.
+ * @returns bow, and age, weight on the fingers and longest hold where they were said.
  */
-export function archerOf({ ageBand, bow }: Pick<Kit, 'ageBand' | 'bow'>): Archer {
-  return ageBand === undefined ? { bow } : { bow, ageYears: yearsOf[ageBand] };
+export function archerOf({
+  ageBand,
+  bow,
+  drawWeightLbf,
+  maxHoldSeconds,
+}: Pick<Kit, 'ageBand' | 'bow'> & Partial<Pick<Kit, 'drawWeightLbf' | 'maxHoldSeconds'>>): Archer {
+  return {
+    bow,
+    ...(ageBand === undefined ? {} : { ageYears: yearsOf[ageBand] }),
+    ...(drawWeightLbf === undefined ? {} : { onFingersLbf: drawWeightLbf }),
+    ...(maxHoldSeconds === undefined ? {} : { longestHoldSeconds: maxHoldSeconds }),
+  };
 }

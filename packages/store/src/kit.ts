@@ -100,8 +100,10 @@ export const kitSchema = keepUnknown({
     )
     .max(30)
     .optional(),
-  /** The program chosen for today. */
+  /** The program that the archer took last. */
   programId: z.string().max(64).optional(),
+  /** The day for which it was taken, ISO 8601: on that day it stands before what the season has. */
+  programDay: z.iso.date().optional(),
   /** The longest hold the archer has tried to exhaustion, seconds. */
   maxHoldSeconds: z.number().min(1).max(600).optional(),
   /** What the coming weeks are planned by: a competition's day, and days with a drill in each week. */

@@ -5,7 +5,16 @@ import { type Kit, kitSchema, salvageKit } from './kit.ts';
 /** What of the kit belongs to the archer, and is the same on all devices. The rest (sound, screen, keys, backup) belongs to a device. */
 export const ownKitNames = [
   ...(['bow', 'hand', 'drawWeightLbf', 'drawLengthIn', 'ageBand', 'units', 'shotProcess', 'shotSketch'] as const),
-  ...(['routines', 'programId', 'maxHoldSeconds', 'plan', 'weekStart', 'rangeCheckPlaces', 'archer'] as const),
+  ...([
+    'routines',
+    'programId',
+    'programDay',
+    'maxHoldSeconds',
+    'plan',
+    'weekStart',
+    'rangeCheckPlaces',
+    'archer',
+  ] as const),
 ] satisfies readonly (keyof Kit)[];
 
 /**

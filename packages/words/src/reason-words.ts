@@ -176,7 +176,13 @@ function moved(f: MoveFacts, words: Words) {
   };
 }
 
-function nextStep(f: LadderFacts, words: Words): string {
+/**
+ * What leads on from a place on a ladder.
+ * @param f where a block is, as a ladder's reason says it
+ * @param words the language
+ * @returns one plain sentence
+ */
+export function nextStep(f: LadderFacts, words: Words = presentWords()): string {
   if (f.weightWaits) return words.say('reason.nextWaits');
   if (f.needDays === undefined) {
     return f.isCut ? words.say('reason.nextCut', { most: MOST_STEPS }) : words.say('reason.nextTop');

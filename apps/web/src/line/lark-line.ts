@@ -18,6 +18,8 @@ import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/word
 import './lark-in-mind.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
+import './due-today.ts';
+import './leads-on.ts';
 import './rest-day.ts';
 import './minutes-choice.ts';
 import './last-drills.ts';
@@ -27,6 +29,7 @@ import { idOf } from '@larkhold/engine';
 import { hrefOf, planHref } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
+import { seasonRest } from '../shell/todays-program.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
 import '../shell/lark-cue-track.ts';
 import '@larkhold/ui';
@@ -146,11 +149,12 @@ export class LarkLine extends PlaceElement {
           <h1>${chosen.title}</h1>
           <p>${toolLine(prescription, view.kit)}</p>
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
+          <due-today></due-today>
         </header>
         ${view.journal.drills.length === 0 ? html`<p class="first">${say('today.firstRun')}</p>` : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
-        ${done ? this.#done(done) : html`<rest-day .prescription=${prescription}></rest-day>`}
+        ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
         ${
           done && next
             ? html`<h2 class="next">${say('line.nextTime')}</h2>
@@ -169,6 +173,7 @@ export class LarkLine extends PlaceElement {
                 <too-small></too-small>
               </lark-prescription>`
         }
+        <leads-on .prescription=${done && next ? next : prescription} ?isDone=${done !== undefined}></leads-on>
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
       ${this.#bar(app, prescription, done)}
@@ -187,11 +192,12 @@ export class LarkLine extends PlaceElement {
   #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
     // With pain nothing is offered, so there is nothing to begin.
     if (prescription.blocks.length === 0) return nothing;
-    const isQuiet = done !== undefined || prescription.rest !== undefined;
+    const isRest = (prescription.rest ?? seasonRest(app.view)) !== undefined;
+    const isQuiet = done !== undefined || isRest;
     return html`<div class="bar">
       <p class="length numbers">${say('today.length', { ms: prescription.durationMs })}</p>
       <button class=${isQuiet ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
-        ${done ? say('today.again') : prescription.rest ? say('rest.drill') : say('line.begin')}
+        ${done ? say('today.again') : isRest ? say('rest.drill') : say('line.begin')}
       </button>
       <p class="dim small keys">${say('line.orKeys')}</p>
     </div>`;
@@ -368,7 +374,8 @@ export class LarkLine extends PlaceElement {
     if (!app) return;
     const prescription = todaysPrescription(app.view, app.view.chosen, this.minutes);
     // On a rest day only the button itself begins: no pedal, no key that was meant for something else.
-    if (!prescription.rest && prescription.blocks.length > 0) this.#begin(app, prescription);
+    const isRest = prescription.rest ?? seasonRest(app.view);
+    if (!isRest && prescription.blocks.length > 0) this.#begin(app, prescription);
   }
 }
 

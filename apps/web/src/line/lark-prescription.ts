@@ -7,7 +7,7 @@ import {
   lengthLine,
   type NumberPiece,
   type Piece,
-  reasonWords,
+  reasonWithoutNext,
   restLine,
   say,
 } from '@larkhold/words';
@@ -151,7 +151,7 @@ export class LarkPrescription extends LitElement {
   #why(reasons: readonly Reason[]) {
     if (reasons.length === 0) return nothing;
     return html`<ul class="why" aria-label=${say('line.why')}>
-      ${reasons.map((reason) => html`<li>${reasonWords(reason)}</li>`)}
+      ${reasons.map((reason) => html`<li>${reasonWithoutNext(reason)}</li>`)}
     </ul>`;
   }
 

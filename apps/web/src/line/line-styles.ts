@@ -47,6 +47,9 @@ export const lineStyles = css`
   .choices > [data-open] {
     flex-basis: 100%;
   }
+  leads-on {
+    margin-top: var(--gap);
+  }
   .beside {
     margin-top: var(--gap);
   }

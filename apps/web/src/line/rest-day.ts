@@ -1,5 +1,5 @@
-import type { Prescription } from '@larkhold/engine';
-import { reasonWords, say } from '@larkhold/words';
+import type { Prescription, RestReason } from '@larkhold/engine';
+import { reasonWords, restWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -8,7 +8,8 @@ import { PlaceElement } from '../shell/place-element.ts';
 /**
  * A day that is better without a drill: why, first of all; and the question about pain where the way back asks it.
  *
- * @prop prescription today's, with `rest`
+ * @prop prescription today's, with `rest` where the archer is better without a drill
+ * @prop because why the season has rest today, where the prescription says nothing
  */
 @customElement('rest-day')
 export class RestDay extends PlaceElement {
@@ -47,14 +48,16 @@ export class RestDay extends PlaceElement {
   ];
 
   @property({ attribute: false }) prescription: Prescription | undefined;
+  @property({ attribute: false }) because: RestReason | undefined;
 
   override render() {
-    const { app, prescription } = this;
+    const { app, prescription, because } = this;
     const rest = prescription?.rest;
-    if (!app || !prescription || !rest) return nothing;
+    if (!app || !prescription || !(rest || because)) return nothing;
+    const words = rest ? reasonWords(rest) : because && restWords(because, app.view.season);
     return html`<h2>${say('rest.day')}</h2>
-      <p class="reason">${reasonWords(rest)}</p>
-      ${rest.rule.startsWith('pain') ? this.#pain(app) : nothing}
+      <p class="reason">${words}</p>
+      ${rest?.rule.startsWith('pain') ? this.#pain(app) : nothing}
       <p class="still dim">${say(prescription.blocks.length > 0 ? 'rest.still' : 'rest.none')}</p>`;
   }
 

@@ -6,6 +6,8 @@ import type {
   Milestone,
   NoteScrap,
   Program,
+  Season,
+  SeasonToday,
   WeekPage,
 } from '@larkhold/engine';
 import type {
@@ -33,8 +35,10 @@ export interface AppView {
   programs: readonly Program[];
   /** Ids of the programs that the archer opened. */
   openedIds: ReadonlySet<string>;
-  /** The program of today. */
+  /** The program of today: the one that the archer took for it, else the next that is due, else the one the archer is on. */
   chosen: Program;
+  /** What is due today, and the season that says so. */
+  season: SeasonToday;
   /** What was done; marks of removed things left out. */
   journal: Journal;
   kit: Kit;
@@ -78,6 +82,8 @@ export interface AppActions {
   putNote(note: NoteScrap): Promise<boolean>;
   /** Writes down or changes a milestone. */
   putMilestone(milestone: Milestone): Promise<boolean>;
+  /** Keeps the archer's season, whole. */
+  putSeason(season: Season): Promise<boolean>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<boolean>;
   /** The journal with the marks of removed things, as files and undo need it. */
   storedJournal(): Promise<Journal>;

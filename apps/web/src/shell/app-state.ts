@@ -1,7 +1,6 @@
 import {
   builtInPrograms,
   type CueKind,
-  chosenProgram,
   createJournal,
   demoDiary,
   type Journal,
@@ -25,6 +24,7 @@ import type { BoxKeeper } from './box-keeper.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
+import { todaysProgram } from './todays-program.ts';
 
 /** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
 export interface Surroundings {
@@ -146,10 +146,10 @@ export function createAppState(around: Surroundings): AppState {
   function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
     const openedIds = new Set(opened.flatMap(({ id }) => (id === undefined ? [] : [id])));
     const programs = [...builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id)), ...opened];
-    const chosen = chosenProgram(programs, kit.programId, last.visible.drills);
-    if (!chosen) throw new RangeError('builtInPrograms is empty; expected at least one program');
+    const today = around.today();
+    const { chosen, season } = todaysProgram({ journal: last.visible, programs, kit, today });
     const view: AppView = {
-      ...{ today: around.today(), programs, openedIds, chosen, journal: last.visible, kit, running },
+      ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
       oddEntries: [...aside, ...undrawn.values()],
       runsElsewhere: drillLock.isElsewhere,
@@ -200,7 +200,7 @@ export function createAppState(around: Surroundings): AppState {
     around.instant,
   );
   const act: AppActions = {
-    chooseProgram: (id) => act.changeKit({ programId: id }),
+    chooseProgram: (id) => act.changeKit({ programId: id, programDay: around.today() }),
     putProgram: (program) => write('opened', () => store.putProgram(program)),
     removeProgram: (id) => write('opened', () => store.removeProgram(id)),
     changeKit: (changes) =>
@@ -211,6 +211,7 @@ export function createAppState(around: Surroundings): AppState {
     putWeek: (page) => write('weeks', () => store.putWeek(page)),
     putNote: (note) => write('notes', () => store.putNote(note)),
     putMilestone: (milestone) => write('milestones', () => store.putMilestone(milestone)),
+    putSeason: (season) => write('season', () => store.putSeason(season)),
     putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),
     takeIn: async (incoming) => (await attempt('fault', () => store.takeIn(incoming)))?.given,

@@ -9,7 +9,7 @@ import { type SensibleSeasonInput, sensibleSeason } from './sensible-season.ts';
 
 const today = '2026-11-25';
 const titleFor = (input: Omit<SensibleSeasonInput, 'today'>) =>
-  sensibleSeason({ today, ...input }).blocks[0]!.days.monday![0]!.title;
+  sensibleSeason({ today, ...input }).blocks[0]!.days.wednesday![0]!.title;
 
 const anyInput = fc.record({
   today: fc.integer({ min: 0, max: 40_000 }).map(dayOfNumber),
@@ -55,4 +55,36 @@ it('begins with what the archer can hold and has time for', () => {
   expect(titleFor({ longestHoldSeconds: 18, usualMinutes: 45 })).toBe('Club starter');
   expect(titleFor({ longestHoldSeconds: 90, usualMinutes: 45, ageYears: 11 })).toBe('Club starter');
   expect(titleFor({ longestHoldSeconds: 90, tools: ['band'] })).toBe('Travel band');
+});
+
+const kindOn = (today: string, drilledDays: readonly string[], usualDays = 2) =>
+  dueToday(sensibleSeason({ today, drilledDays, usualDays, firstDay: '2026-11-02' }), { rowDays: 0 }, today)[0]!.kind;
+
+it('is due on the first day there is, and a missed morning stays due until it is done', () => {
+  for (let at = 0; at < 7; at++) expect(kindOn(dayOfNumber(dayNumber(today) + at), [])).toBe('program');
+  const after = (days: number) => kindOn(dayOfNumber(dayNumber(today) + days), [today]);
+  expect([0, 1, 2, 3, 4, 5, 6, 7].map(after)).toEqual(['program', 'rest', 'rest', ...Array(5).fill('program')]);
+});
+
+it('keeps three mornings in any seven days, and never two running', () => {
+  fc.assert(
+    fc.property(fc.array(fc.boolean(), { minLength: 40, maxLength: 40 }), (comes) => {
+      const done: string[] = [];
+      for (const [at, isThere] of comes.entries()) {
+        const day = dayOfNumber(dayNumber('2026-11-02') + at);
+        if (!isThere || kindOn(day, done, 3) === 'rest') continue;
+        done.push(day);
+        const lately = done.filter((one) => dayNumber(day) - dayNumber(one) < 7);
+        expect(lately.length).toBeLessThanOrEqual(3);
+        expect(dayNumber(day) - dayNumber(done.at(-2) ?? '1970-01-01')).toBeGreaterThan(1);
+      }
+    }),
+    { numRuns: 200, seed: 20_261_136, examples: [[Array(40).fill(true)]] },
+  );
+});
+
+it('stays with the program that the archer is on, and with the days that the archer planned', () => {
+  const season = sensibleSeason({ today, program: { title: 'Evening band' }, plannedDays: [2, 4, 6, 7] });
+  expect(Object.keys(season.blocks[0]!.days)).toEqual(['tuesday', 'thursday', 'saturday', 'sunday']);
+  expect(season.blocks[0]!.days.tuesday).toEqual([{ title: 'Evening band' }]);
 });

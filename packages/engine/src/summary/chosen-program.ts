@@ -23,6 +23,9 @@ export function chosenProgram(
 
 function lastDrilledId(drills: readonly DrillRecord[]): string | undefined {
   let last: DrillRecord | undefined;
-  for (const drill of drills) if (!last || compareInstants(drill.startedAt, last.startedAt) > 0) last = drill;
+  for (const drill of drills) {
+    // A test is done when it is due: having done one makes it nobody's daily drill.
+    if (drill.kind !== 'test' && (!last || compareInstants(drill.startedAt, last.startedAt) > 0)) last = drill;
+  }
   return last && (last.programId ?? last.program);
 }

@@ -31,6 +31,7 @@ import { reason } from './reason.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
+import { season } from './season.ts';
 import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
@@ -48,6 +49,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...outlook,
   ...odd,
   ...readiness,
+  ...season,
   ...sight,
   ...trend,
   ...week,

@@ -30,6 +30,7 @@ import { reason } from './reason.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
+import { season } from './season.ts';
 import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
@@ -47,6 +48,7 @@ export const en = {
   ...outlook,
   ...odd,
   ...readiness,
+  ...season,
   ...sight,
   ...trend,
   ...week,
