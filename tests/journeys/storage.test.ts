@@ -8,7 +8,7 @@ import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
 import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { passUntil, standStill } from './fast-time.ts';
-import { outcomesOf, putRows, storedDrills } from './stored-rows.ts';
+import { outcomesOf, putRows, storedDrills, storedRows } from './stored-rows.ts';
 
 afterAll(leaveAll);
 
@@ -18,6 +18,12 @@ async function saved(page: Page, button: string): Promise<string> {
     page.getByRole('button', { name: button }).first().click(),
   ]);
   return readFile(await download.path(), 'utf8');
+}
+
+/** The journal as another device gets it. */
+async function journalFile(page: Page): Promise<string> {
+  await page.goto(`${page.url().split('#')[0]}#/journal`);
+  return saved(page, 'Save as a file');
 }
 
 /** Drills all of today's program and leaves the questions after it. */
@@ -149,7 +155,7 @@ describe.concurrent('when storage fails', () => {
     await leave();
   });
 
-  it('files of the database itself are overwritten: the app starts and drills', async () => {
+  it('files of the database itself are overwritten: the app says what is lost, leads to a backup, and drills', async () => {
     const profile = mkdtempSync(join(tmpdir(), 'larkhold-damaged-'));
     const start = () =>
       chromium.launchPersistentContext(profile, { executablePath: findChromium(), args: chromiumFlags });
@@ -158,6 +164,7 @@ describe.concurrent('when storage fails', () => {
     await page.goto(`${inject('address')}#/line`);
     await takeProgram(page, holdsFile(2, 1));
     await drillOnce(page);
+    const backup = await journalFile(page);
     await first.close();
 
     const folder = join(profile, 'Default', 'IndexedDB');
@@ -172,8 +179,19 @@ describe.concurrent('when storage fails', () => {
     const again = await second.newPage();
     await again.goto(`${inject('address')}#/line`);
     await again.getByRole('button', { name: 'Begin' }).waitFor({ timeout: 60_000 });
+    await again.getByText('1 drill was kept here').waitFor();
     await drillOnce(again);
     await again.getByRole('heading', { name: 'Logged' }).waitFor();
+    await again.reload();
+    await again.getByRole('link', { name: 'Open a backup' }).click();
+    await again
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({ name: 'larkhold.json', mimeType: 'application/json', buffer: Buffer.from(backup) });
+    await again.getByRole('button', { name: 'Restore' }).click();
+    await again.getByText('larkhold.json was restored').waitFor();
+    await again.getByText('was kept here').waitFor({ state: 'detached' });
+    expect((await storedRows(again, 'drills')).size).toBe(2);
     await second.close();
     rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
   });

@@ -11,6 +11,7 @@ import './line/lark-line.ts';
 import { controlStyles, keepFocus, pageStyles } from '@larkhold/ui';
 import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
+import './shell/lark-lost.ts';
 import './shell/lark-odd-entries.ts';
 import './rack/lark-program.ts';
 import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
@@ -24,6 +25,7 @@ const pages = {
   bench: () => import('./rack/bench/bench-page.ts'),
   open: () => import('./rack/share/lark-open-link.ts'),
   plan: () => import('./rack/plan/plan-page.ts'),
+  restore: () => import('./journal/restore-page.ts'),
   box: () => import('./kit/box-page.ts'),
 };
 
@@ -112,7 +114,7 @@ export class LarkApp extends LitElement {
       </nav>
       <main id="main" tabindex="-1">
         ${isDrilling ? nothing : this.#notices(app)}
-        ${isDrilling ? nothing : html`<lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
+        ${isDrilling ? nothing : html`<lark-lost></lark-lost><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
       </main>`;
     return keyed(presentWords().language, page);
   }
@@ -164,6 +166,7 @@ export class LarkApp extends LitElement {
       if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
       if (page === 'box') return html`<box-page .payload=${id ?? ''}></box-page>`;
+      if (page === 'restore') return html`<restore-page></restore-page>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       if (page === 'milestones') return html`<milestones-page></milestones-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;

@@ -2,7 +2,7 @@ import { createWords, type Language, languageOf, presentWords, useWords } from '
 import '@larkhold/ui/tokens.css';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
-import { askForPersistence, dumpDatabase, openStore } from '@larkhold/store';
+import { askForPersistence, dumpDatabase, openStore, storedWitness } from '@larkhold/store';
 import { createAppState } from './shell/app-state.ts';
 import { folderPicker } from './shell/backup-folder.ts';
 import { createBoxKeeper } from './shell/box-keeper.ts';
@@ -45,6 +45,7 @@ const state = createAppState({
   pickFolder: folderPicker(),
   report: (error) => reportError(error),
   dumpStored: () => dumpDatabase('larkhold'),
+  witness: storedWitness(),
   drillLock: createDrillLock(),
 });
 

@@ -21,3 +21,11 @@ export * from './running-drill.ts';
 export type * from './store.ts';
 export type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
 export * from './trouble.ts';
+export {
+  type LostJournal,
+  lostJournal,
+  storedWitness,
+  type Witness,
+  type WitnessPlace,
+  witnessOf,
+} from './witness.ts';

@@ -16,6 +16,7 @@ import type {
   IntegrityReport,
   Kit,
   LeftValue,
+  LostJournal,
   Persistence,
   RunningDrill,
   StoredThing,
@@ -49,6 +50,8 @@ export interface AppView {
   /** What was asked for last and could not be done. */
   refusal?: Refusal;
   persistence: Persistence;
+  /** What was kept on this device and is no longer there, until the archer says to go on. */
+  lost?: LostJournal;
   /** What can't be shown: it is in none of the lists. */
   oddEntries: readonly OddEntry[];
   /** Set while a drill fills the screen. */
@@ -116,6 +119,8 @@ export interface AppActions {
   saveDump(): Promise<string | undefined>;
   /** Lets one cue be heard, as the kit says. */
   trySound(kind: CueKind): void;
+  /** The archer goes on with what is there: what was lost is not told again. */
+  acceptLoss(): void;
   /** Looks for the entries that could not be drawn and leaves them out. @returns false where nothing was found, so that drawing again fails again */
   leaveOut(error: unknown): boolean;
   /** Removes an entry that can't be shown. */

@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { type DrillRecord, visibleJournal } from '@larkhold/engine';
-import { openStore, type Store } from '@larkhold/store';
+import { openStore, type Store, type StoreTrouble, type Witness } from '@larkhold/store';
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
 import type { App } from './app-context.ts';
@@ -139,5 +139,71 @@ describe('what is refused', () => {
     expect(await app().act.putNote({ id: 'n', madeAt: '2026-11-25T06:00:00Z' })).toBe(false);
     expect(app().view.refusal).toMatchObject({ thing: 'fault', message: expect.stringContaining('no such step') });
     expect(reported).toEqual([fault]);
+  });
+});
+
+describe('the witness', () => {
+  const day = (id: string, date: string): DrillRecord => ({ ...record, id, date });
+  const withWitness = async (store: Store, kept: { witness?: Witness }, trouble?: StoreTrouble) => {
+    const memory = trouble ? { where: 'memory', trouble } : {};
+    const state = createAppState({
+      store: new Proxy(store, { get: (target, key) => Reflect.get(memory, key) ?? Reflect.get(target, key) }),
+      ...{ today: () => '2026-11-26', instant: () => '2026-11-26T06:00:00Z', newId: () => 'new' },
+      ...{ saveFile: () => {}, trySound: () => {}, askForPersistence: async () => 'unknown' as const },
+      witness: {
+        read: () => kept.witness,
+        write: (next) => {
+          kept.witness = next;
+        },
+      },
+    });
+    await state.reload();
+    return { state, view: () => state.app?.view };
+  };
+  let names = 0;
+  // A name of its own: tabs of one name tell each other of changes.
+  const fresh = () => openStore({ name: `lost-${names++}`, indexedDB: new IDBFactory() });
+
+  it('tells of a database that was lost, until what was lost is back; what is left is no new witness', async () => {
+    const kept: { witness?: Witness } = {};
+    const { state } = await withWitness(await fresh(), kept);
+    await state.app?.act.putDrill(day('a', '2026-11-24'));
+    await state.app?.act.putDrill(day('b', '2026-11-25'));
+    expect(kept.witness).toMatchObject({ drillCount: 2, lastDay: '2026-11-25' });
+
+    const after = await withWitness(await fresh(), kept);
+    expect(after.view()?.lost).toMatchObject({ drillCount: 2, foundCount: 0, lastDay: '2026-11-25' });
+    const { act } = after.state.app as App;
+    await act.putDrill({ ...day('c', '2026-11-26'), startedAt: '2026-11-26T07:00:00Z' });
+    expect(after.view()?.lost).toMatchObject({ drillCount: 2, foundCount: 0 });
+    expect(kept.witness?.drillCount).toBe(2);
+    await act.putDrill(day('a', '2026-11-24'));
+    await act.putDrill(day('b', '2026-11-25'));
+    expect(after.view()?.lost).toBeUndefined();
+    expect(kept.witness?.drillCount).toBe(3);
+  });
+
+  it('is silent on a first day, after a removal, and once the archer goes on', async () => {
+    const kept: { witness?: Witness } = {};
+    const store = await fresh();
+    const first = await withWitness(store, kept);
+    expect(first.view()?.lost).toBeUndefined();
+    await first.state.app?.act.putDrill(day('a', '2026-11-24'));
+    await first.state.app?.act.removeDrills(['a']);
+    expect((await withWitness(store, kept)).view()?.lost).toBeUndefined();
+
+    await first.state.app?.act.putDrill(day('b', '2026-11-25'));
+    const after = await withWitness(await fresh(), kept);
+    after.state.app?.act.acceptLoss();
+    expect(after.view()?.lost).toBeUndefined();
+    expect((await withWitness(await fresh(), kept)).view()?.lost).toBeUndefined();
+  });
+
+  it('a disk that another tab holds is not lost; one that can’t be read is', async () => {
+    const kept: { witness?: Witness } = { witness: { drillCount: 3, at: '2026-11-25T06:00:00Z' } };
+    const blocked = await withWitness(await fresh(), kept, { kind: 'blocked', message: 'x' });
+    expect(blocked.view()?.lost).toBeUndefined();
+    const damaged = await withWitness(await fresh(), kept, { kind: 'damaged', message: 'x' });
+    expect(damaged.view()?.lost?.drillCount).toBe(3);
   });
 });

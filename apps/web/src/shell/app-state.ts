@@ -14,10 +14,14 @@ import {
   DrillKeeper,
   formatBackup,
   type Kit,
+  type LostJournal,
+  lostJournal,
   type Persistence,
   RefusedValueError,
   type Store,
   StoreError,
+  type WitnessPlace,
+  witnessOf,
 } from '@larkhold/store';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import type { BoxKeeper } from './box-keeper.ts';
@@ -45,6 +49,8 @@ export interface Surroundings {
   dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
   /** Hears of a fault of Larkhold's own, for the console of whoever looks for it. */
   report?(error: unknown): void;
+  /** What is known of the journal outside of its database; where left out, a lost one is not seen. */
+  witness?: WitnessPlace;
   /** One drill at a time over all tabs; where left out there is only this one. */
   drillLock?: DrillLock;
 }
@@ -79,6 +85,8 @@ export function createAppState(around: Surroundings): AppState {
   /** What could not be drawn, by the very entry: one that is changed is tried again. */
   const undrawn = new Map<object, OddEntry>();
   let sifted: Journal | undefined;
+  let lost: LostJournal | undefined;
+  let isCompared = false;
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
   function reload(): Promise<void> {
@@ -105,6 +113,7 @@ export function createAppState(around: Surroundings): AppState {
       store.running(),
     ]);
     kit = readKit;
+    testify(stored);
     if (last.stored !== stored) last = { stored, visible: withoutUndrawn(visibleJournal(stored)) };
     aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
     const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
@@ -120,6 +129,16 @@ export function createAppState(around: Surroundings): AppState {
       }
       publish({ ...found, opened: opened.filter((program) => !undrawn.has(program)) });
     }
+  }
+
+  /** Compares the journal with its witness once, and writes down every change of it from then on; never what is left of a lost one. */
+  function testify(stored: Journal): void {
+    // A disk that can't be opened now may be whole: only damage is a loss.
+    if (!around.witness || (store.where === 'memory' && store.trouble?.kind !== 'damaged')) return;
+    if (!isCompared || lost) lost = lostJournal(around.witness.read(), stored);
+    isCompared = true;
+    if (lost || store.trouble || last.stored === stored) return;
+    around.witness.write(witnessOf(stored, around.instant(), around.box?.link?.title));
   }
 
   /** @returns whether an entry was found that can't be drawn */
@@ -151,6 +170,7 @@ export function createAppState(around: Surroundings): AppState {
     const view: AppView = {
       ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
+      lost,
       oddEntries: [...aside, ...undrawn.values()],
       runsElsewhere: drillLock.isElsewhere,
     };
@@ -263,6 +283,11 @@ export function createAppState(around: Surroundings): AppState {
       } catch {
         return 'The browser does not let the disk be read.';
       }
+    },
+    acceptLoss() {
+      lost = undefined;
+      if (last.stored) around.witness?.write(witnessOf(last.stored, around.instant(), around.box?.link?.title));
+      if (app) show({ ...app, view: { ...app.view, lost } });
     },
     leaveOut(error) {
       around.report?.(error);

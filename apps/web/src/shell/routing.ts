@@ -11,7 +11,7 @@ export interface Route {
   /** A program's id in the rack, a drill's or a week's in the journal; what a link holds. */
   id?: string;
   /** A page of its own within a place. */
-  page?: 'week' | 'trends' | 'coach' | 'milestones' | 'bench' | 'open' | 'plan' | 'box';
+  page?: 'week' | 'trends' | 'coach' | 'milestones' | 'bench' | 'open' | 'plan' | 'box' | 'restore';
   /** The day that a week's page opens, ISO 8601. */
   day?: string;
 }
@@ -24,6 +24,7 @@ const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }
   { place: 'journal', page: 'trends', pattern: parse('/trends').pattern },
   { place: 'journal', page: 'coach', pattern: parse('/coach').pattern },
   { place: 'journal', page: 'milestones', pattern: parse('/milestones').pattern },
+  { place: 'journal', page: 'restore', pattern: parse('/restore').pattern },
   { place: 'kit', page: 'box', pattern: parse('/box/:id?').pattern },
   { place: 'rack', page: 'plan', pattern: parse('/plan/:id?').pattern },
   { place: 'rack', page: 'bench', pattern: parse('/bench/:id').pattern },

@@ -18,6 +18,7 @@ import { kit } from './kit.ts';
 import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { load } from './load.ts';
+import { lost } from './lost.ts';
 import { milestone } from './milestone.ts';
 import { month } from './month.ts';
 import { odd } from './odd.ts';
@@ -71,6 +72,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...coach,
   ...journal,
   ...load,
+  ...lost,
   ...milestone,
   ...clash,
   ...file,

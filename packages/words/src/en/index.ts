@@ -17,6 +17,7 @@ import { kit } from './kit.ts';
 import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { load } from './load.ts';
+import { lost } from './lost.ts';
 import { milestone } from './milestone.ts';
 import { month } from './month.ts';
 import { odd } from './odd.ts';
@@ -70,6 +71,7 @@ export const en = {
   ...coach,
   ...journal,
   ...load,
+  ...lost,
   ...milestone,
   ...clash,
   ...file,
