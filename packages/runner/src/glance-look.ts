@@ -2,25 +2,25 @@ import { css } from 'lit';
 
 /**
  * Colours of the display: brightness carries meaning, one warm accent. Shared by the runner's elements. A page sets its own by `--lark-…`, which
- * pass through every shadow root; forced colours come before them.
+ * pass through every shadow root; forced colours come before them. The values are those of `tokens.css` in ui: the elements stand in other pages without it.
  */
 export const lookStyles = css`
   :host {
     --ground: var(--lark-ground, #0e0d0b);
     --ink: var(--lark-ink, #f4efe6);
-    --dim: var(--lark-dim, #aaa294);
+    --dim: var(--lark-dim, #b3ab9c);
     --faint: var(--lark-faint, #39352e);
     --accent: var(--lark-accent, #f2a541);
     --on-accent: var(--lark-on-accent, #16110a);
-    --raised: var(--lark-raised, #1c1a16);
+    --raised: var(--lark-raised, #191713);
     color-scheme: dark;
   }
   :host([theme='light']) {
     --ground: var(--lark-ground, #f6f1e7);
     --ink: var(--lark-ink, #1d1a15);
-    --dim: var(--lark-dim, #5f584c);
-    --faint: var(--lark-faint, #d5ccbb);
-    --accent: var(--lark-accent, #a8450c);
+    --dim: var(--lark-dim, #5c5549);
+    --faint: var(--lark-faint, #cfc5b3);
+    --accent: var(--lark-accent, #96500a);
     --on-accent: var(--lark-on-accent, #fffaf0);
     --raised: var(--lark-raised, #fffbf2);
     color-scheme: light;
@@ -29,9 +29,9 @@ export const lookStyles = css`
     :host([theme='system']) {
       --ground: var(--lark-ground, #f6f1e7);
       --ink: var(--lark-ink, #1d1a15);
-      --dim: var(--lark-dim, #5f584c);
-      --faint: var(--lark-faint, #d5ccbb);
-      --accent: var(--lark-accent, #a8450c);
+      --dim: var(--lark-dim, #5c5549);
+      --faint: var(--lark-faint, #cfc5b3);
+      --accent: var(--lark-accent, #96500a);
       --on-accent: var(--lark-on-accent, #fffaf0);
       --raised: var(--lark-raised, #fffbf2);
       color-scheme: light;
@@ -41,7 +41,7 @@ export const lookStyles = css`
     --ground: var(--lark-ground, #000);
     --ink: var(--lark-ink, #fff);
     --dim: var(--lark-dim, #fff);
-    --faint: var(--lark-faint, #777);
+    --faint: var(--lark-faint, #8a8a8a);
     --accent: var(--lark-accent, #ffc14d);
     --on-accent: var(--lark-on-accent, #000);
     --raised: var(--lark-raised, #000);
