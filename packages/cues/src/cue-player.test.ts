@@ -133,6 +133,21 @@ describe('createCuePlayer on clocks moved by hand', () => {
     );
   });
 
+  it('armed anew at any moment with the same cues, says each once', () => {
+    for (let laterMs = 0; laterMs <= 700; laterMs += 10) {
+      const audio = trialAudio();
+      const { player, walk } = playerOn(audio);
+      walk(300);
+      const originMs = audio.nowMs() + 100;
+      const cues = counts([400, 1000]);
+      player.arm(cues, originMs);
+      walk(laterMs);
+      player.arm(cues, originMs);
+      walk(2000);
+      expect({ laterMs, heard: audio.heardMs.length }).toEqual({ laterMs, heard: 2 });
+    }
+  });
+
   it('a rest of 60 s and a set rest of 120 s are followed by a cue in its place', () => {
     const audio = trialAudio();
     const { player, walk } = playerOn(audio);
