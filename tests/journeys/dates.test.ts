@@ -16,10 +16,29 @@ async function openWeek(at: string, locale: string, timezoneId: string): Promise
   return archer;
 }
 
-/** Presses for six arrows more. @returns once they are on the disk */
-async function sixMore(page: Page): Promise<void> {
+/** The words of a language that are pressed here. */
+interface Words {
+  sixMore: RegExp;
+  saveFile: string;
+  journalFile: string;
+}
+
+const english: Words = {
+  sixMore: /: 6 more$/,
+  saveFile: 'Save as a file',
+  journalFile: 'Journal, for another device',
+};
+const german: Words = {
+  sixMore: /: 6 mehr$/,
+  saveFile: 'Als Datei sichern',
+  journalFile: 'Tagebuch, für ein anderes Gerät',
+};
+
+/** Presses for six practice arrows more. @returns once they are on the disk */
+async function sixMore(page: Page, words = english): Promise<void> {
   const before = await storedCount(page);
-  await page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
+  // Practice arrows are the second of three kinds.
+  await page.getByRole('button', { name: words.sixMore }).nth(1).click();
   await vi.waitFor(async () => expect(await storedCount(page)).toBe(before + 6));
 }
 
@@ -31,9 +50,9 @@ async function storedCount(page: Page): Promise<number> {
 const listed = (page: Page) => page.locator('button.day b').allTextContents();
 const weekday = (page: Page) => page.locator('button.day.today b').textContent();
 
-async function savedDays(page: Page): Promise<[string, number | undefined][]> {
-  await page.getByText('Save as a file', { exact: true }).click();
-  const button = page.getByRole('button', { name: 'Journal, for another device' });
+async function savedDays(page: Page, words = english): Promise<[string, number | undefined][]> {
+  await page.getByText(words.saveFile, { exact: true }).click();
+  const button = page.getByRole('button', { name: words.journalFile });
   const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
   const read = parseJournal(await readFile(await download.path(), 'utf8'));
   if (!read.ok) throw new Error(read.problems[0]?.message);
@@ -60,17 +79,17 @@ describe.concurrent('a day is the archer’s own, wherever and whenever', () => 
   it('in Berlin weeks begin on Monday, and half past midnight is a new year’s first week', async () => {
     // Still Sunday in Greenwich.
     const { page, faults, leave } = await openWeek('2027-01-03T23:30:00Z', 'de-DE', 'Europe/Berlin');
-    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Week 1');
-    expect((await listed(page))[0]).toBe('Monday 4 January');
-    expect(await weekday(page)).toBe('Monday 4 January');
-    await sixMore(page);
+    expect(await page.getByRole('heading', { level: 1 }).textContent()).toBe('Woche 1');
+    expect((await listed(page))[0]).toBe('Montag, 4. Januar');
+    expect(await weekday(page)).toBe('Montag, 4. Januar');
+    await sixMore(page, german);
     // Yesterday is on the page before, of a week 53, and can be filled in.
-    await page.getByRole('link', { name: 'The week before' }).click();
-    await page.getByRole('heading', { name: 'Week 53' }).waitFor();
-    await page.getByRole('button', { name: /Sunday 3 January/ }).click();
-    await sixMore(page);
-    await sixMore(page);
-    expect(await savedDays(page)).toEqual([
+    await page.getByRole('link', { name: 'Die Woche davor' }).click();
+    await page.getByRole('heading', { name: 'Woche 53' }).waitFor();
+    await page.getByRole('button', { name: /Sonntag, 3\. Januar/ }).click();
+    await sixMore(page, german);
+    await sixMore(page, german);
+    expect(await savedDays(page, german)).toEqual([
       ['2027-01-03', 12],
       ['2027-01-04', 6],
     ]);
@@ -95,14 +114,14 @@ describe.concurrent('a day is the archer’s own, wherever and whenever', () => 
   // Central European clocks went forward at 2.00 on 29 March 2026 (tz database, zone Europe/Berlin): the day has 23 hours.
   it('a short day ends at its own midnight, and the week has seven days', async () => {
     const { page, context, faults, leave } = await openWeek('2026-03-29T21:59:00Z', 'de-DE', 'Europe/Berlin');
-    expect(await weekday(page)).toBe('Sunday 29 March');
+    expect(await weekday(page)).toBe('Sonntag, 29. März');
     expect(new Set(await listed(page)).size).toBe(7);
-    await sixMore(page);
+    await sixMore(page, german);
     await context.clock.setFixedTime('2026-03-29T22:00:00Z');
     await page.reload();
-    expect(await weekday(page)).toBe('Monday 30 March');
-    await sixMore(page);
-    expect(await savedDays(page)).toEqual([
+    expect(await weekday(page)).toBe('Montag, 30. März');
+    await sixMore(page, german);
+    expect(await savedDays(page, german)).toEqual([
       ['2026-03-29', 6],
       ['2026-03-30', 6],
     ]);
