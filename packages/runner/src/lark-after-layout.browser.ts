@@ -83,3 +83,13 @@ test('first it closes the drill, large, also for the mirror; a press sends it aw
   await after.updateComplete;
   expect(closing()).toBeNull();
 });
+
+// WCAG 2.2, 2.4.11: what has the focus is not wholly covered.
+test('what has the focus is never under the closing frame', async () => {
+  const { after } = await show(record);
+  const [, one] = after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=effort]');
+  one!.focus();
+  await after.updateComplete;
+  const { left, top, width, height } = one!.getBoundingClientRect();
+  expect((after.renderRoot as ShadowRoot).elementFromPoint(left + width / 2, top + height / 2)).toBe(one);
+});

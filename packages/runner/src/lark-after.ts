@@ -106,7 +106,7 @@ export class LarkAfter extends LitElement {
     const { corrected } = this;
     if (!corrected) return nothing;
     return html`${this.#closing(corrected)}
-      <form @submit=${this.#onSave}>
+      <form @submit=${this.#onSave} @focusin=${this.#onRead}>
         <h2>${say('after.question')}</h2>
         <fieldset class="effort ${this.asked === 'effort' ? 'asked' : ''}">
           <legend>${say('after.effort')}</legend>

@@ -140,6 +140,8 @@ export const lineStyles = css`
   }
   .scrolls {
     overflow-y: auto;
+    /* What the tab key reaches stops above the bar at the foot of the questions. */
+    scroll-padding-bottom: min(6rem, 30vh);
   }
   .scrolls > * {
     height: auto;
