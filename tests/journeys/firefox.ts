@@ -36,6 +36,20 @@ export async function until(page: Page, isSo: () => boolean): Promise<void> {
   throw new Error(`waited in vain for ${isSo}`);
 }
 
+/** Waits in the page until an element is where it was a picture ago: the driver presses a place, not an element. */
+function standsStill(element: Element): Promise<void> {
+  return new Promise((stands) => {
+    let before: DOMRect | undefined;
+    const look = () => {
+      const { x, y, width, height } = element.getBoundingClientRect();
+      if (before?.x === x && before.y === y && before.width === width && before.height === height) return stands();
+      before = new DOMRect(x, y, width, height);
+      requestAnimationFrame(look);
+    };
+    look();
+  });
+}
+
 /**
  * Starts Firefox, headless, in a fresh profile.
  * @param address where the app is served
@@ -65,7 +79,11 @@ export async function openFirefox(address: string): Promise<SecondBrowser | unde
   const folder = mkdtempSync(join(tmpdir(), 'larkhold-firefox-'));
   return {
     ...{ page, faults, wait, version: await browser.version() },
-    press: async (selector) => void (await (await page.waitForSelector(selector))?.click()),
+    async press(selector) {
+      const element = await page.waitForSelector(selector);
+      await element?.evaluate(standsStill);
+      await element?.click();
+    },
     async go(hash) {
       await page.evaluate((to) => {
         location.hash = to;

@@ -52,8 +52,11 @@ it('Firefox: a program from a file, a drill, its record after a reload, every pa
   await press('>>> button[aria-label="Take Attic holds for today"]');
   await go('#/line');
   await press('>>> .begin');
+  await wait('>>> lark-drill');
   await wait('>>> lark-glance >>> .face.hold');
   await wait('>>> lark-after >>> form', 60_000);
+  // The closing frame stands above all of it for some seconds; a press sends it away.
+  await press('>>> lark-after >>> .closing');
   await press('>>> lark-after >>> .done button[type="button"]');
   await wait('>>> lark-told >>> h1');
   await page.reload();

@@ -1,4 +1,4 @@
-import { passToHold } from '../journeys/fast-time.ts';
+import { drillView, passToHold } from '../journeys/fast-time.ts';
 import type { KnownRep } from './known-reps.ts';
 import { type Death, deaths } from './soaked-browser.ts';
 import type { Life } from './soaked-life.ts';
@@ -7,7 +7,8 @@ import type { Life } from './soaked-life.ts';
 export const holdFaults = [...deaths, 'slept', 'second tab'] as const;
 export type HoldFault = (typeof holdFaults)[number];
 
-const HOLD_MS = 6000;
+/** On a day of rest, and after a drill of the same day, the button says otherwise. */
+export const BEGIN = { name: /^(Begin|Begin again|Drill all the same)$/ };
 
 /**
  * Lives one drill, from the line to the line.
@@ -23,9 +24,10 @@ export async function liveDrill(
   const { browser, dice, known } = life;
   const reps: KnownRep[] = [];
   known.push(reps);
-  const atRep = faults.map(() => dice.between(0, 2));
-  await browser.page.getByRole('button', { name: 'Begin' }).click();
+  await browser.page.getByRole('button', BEGIN).click();
   await browser.page.locator('lark-drill').waitFor();
+  const asked = (await drillView(browser.page))?.progress.repsTotal ?? 1;
+  const atRep = faults.map(() => dice.between(0, asked - 1));
   if (isFull) {
     life.count('disk full');
     await browser.fillDisk();
@@ -34,7 +36,9 @@ export async function liveDrill(
   let stands = true;
   for (let rep = 0; stands && (await toHold()); rep++) {
     const fault = faults.find((one, index) => one !== undefined && atRep[index] === rep);
-    stands = fault ? await liveFault(life, reps, fault) : await liveRep(life, reps);
+    // What was really held changes what is asked on another day: how long, the screen says.
+    const holdMs = (await drillView(browser.page))?.stepMs ?? 0;
+    stands = fault ? await liveFault(life, reps, fault, holdMs) : await liveRep(life, reps, holdMs);
   }
   if (!stands) return;
   await browser.page.getByText('How was it?').waitFor();
@@ -51,38 +55,38 @@ export async function liveDrill(
 }
 
 /** One rep, of whose hold something has passed, as it goes on most days. @returns true: the drill still stands */
-async function liveRep({ browser, dice }: Life, reps: KnownRep[], passedMs = 0): Promise<boolean> {
+async function liveRep({ browser, dice }: Life, reps: KnownRep[], holdMs: number, passedMs = 0): Promise<boolean> {
   const lot = dice.next();
-  const atMs = dice.between(passedMs, HOLD_MS - 500);
+  const atMs = dice.between(passedMs, holdMs - 500);
   if (lot < 0.25) {
     await browser.pass(atMs - passedMs);
     await browser.page.keyboard.press(lot < 0.15 ? 'KeyL' : 'KeyN');
-    reps.push({ outcome: lot < 0.15 ? 'short' : 'skipped', prescribedMs: HOLD_MS, heldMs: atMs });
+    reps.push({ outcome: lot < 0.15 ? 'short' : 'skipped', prescribedMs: holdMs, heldMs: atMs });
   } else {
-    await browser.pass(HOLD_MS - passedMs);
-    reps.push({ outcome: 'held', prescribedMs: HOLD_MS, heldMs: HOLD_MS });
+    await browser.pass(holdMs - passedMs);
+    reps.push({ outcome: 'held', prescribedMs: holdMs, heldMs: holdMs });
   }
   await browser.pass(1);
   return true;
 }
 
 /** One rep in which something goes wrong. @returns whether the drill still stands */
-async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault): Promise<boolean> {
+async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs: number): Promise<boolean> {
   const { browser, dice } = life;
   life.count(fault);
   if (fault === 'second tab') {
-    return liveRep(life, reps, await refuseSecondTab(life));
+    return liveRep(life, reps, holdMs, await refuseSecondTab(life));
   }
-  const livedMs = dice.between(200, 3000);
+  const livedMs = dice.between(200, Math.min(3000, holdMs - 500));
   await browser.pass(livedMs);
   if (fault === 'slept') {
     await browser.jump(dice.between(20_000, 3_600_000));
-    reps.push({ outcome: 'unsure', prescribedMs: HOLD_MS, heldMs: livedMs });
+    reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs });
     await browser.page.getByRole('button', { name: 'Resume' }).click();
     return true;
   }
   // What was kept of this hold is its beginning.
-  reps.push({ outcome: 'unsure', prescribedMs: HOLD_MS, heldMs: 0 });
+  reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: 0 });
   return pickUp(life, fault);
 }
 
@@ -107,7 +111,7 @@ async function refuseSecondTab({ browser }: Life): Promise<number> {
   const patienceMs = 500;
   const other = await browser.openTab('#/line');
   await other.getByText('runs in another tab of this browser').first().waitFor();
-  await other.getByRole('button', { name: 'Begin' }).click();
+  await other.getByRole('button', BEGIN).click();
   await browser.pass(patienceMs);
   await other.getByText('Not begun').waitFor();
   await other.close();
