@@ -91,6 +91,36 @@ describe('the model alone', () => {
     expect(ofType(events, 'letDown')).toEqual([]);
   });
 
+  const heldFor = (holdS: number) => {
+    const { frames, holds } = bodyFilm([{ holdS }, { holdS: 4 }]);
+    const [first, second] = holds;
+    if (first === undefined || second === undefined) throw new Error('no hold');
+    const seenBut = (gap: { fromMs: number; toMs: number }, isToldOfIt: boolean) => {
+      const detector = createHoldDetector();
+      return frames.flatMap(({ atMs, rows }) => {
+        const isGap = atMs > gap.fromMs && atMs < gap.toMs;
+        return isGap && !isToldOfIt ? [] : detector.push(atMs, isGap ? undefined : nameBodyPoints(rows), 120);
+      });
+    };
+    return { first, second, seenBut };
+  };
+
+  it('goes on with a hold that a slow machine did not look at for two seconds', () => {
+    const { first, seenBut } = heldFor(8);
+    const events = seenBut({ fromMs: first.fromMs + 3_000, toMs: first.fromMs + 5_000 }, false);
+    expect(ofType(events, 'lost')).toEqual([]);
+    expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - first.toMs)).toBeLessThan(250);
+  });
+
+  it('takes no rest of a lost hold for a hold of its own, and sees the next one', () => {
+    const { first, second, seenBut } = heldFor(9);
+    const events = seenBut({ fromMs: first.fromMs + 3_000, toMs: first.fromMs + 4_500 }, true);
+    expect(ofType(events, 'lost')).toHaveLength(1);
+    const drawn = ofType(events, 'drawn').map(({ atMs }) => atMs);
+    expect(drawn).toHaveLength(2);
+    expect(Math.abs((drawn[1] ?? 0) - second.fromMs)).toBeLessThan(400);
+  });
+
   it('keeps to the archer when the model jumps to somebody else', () => {
     const { frames, holds } = bodyFilm([{ holdS: 6 }]);
     const detector = createHoldDetector();

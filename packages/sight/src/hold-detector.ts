@@ -25,6 +25,8 @@ const EDGE_TORSOS = 0.06;
 /** Below this mean brightness, 0 to 255, it is the light that is wanting. */
 const DARK = 50;
 const LONGEST_BLIND_MS = 1_000;
+/** A slow machine may look away for so long: nobody lets down and is at full draw again in less. */
+const LONGEST_SLOW_MS = 2_500;
 const KEPT_MS = 5_000;
 
 interface Sample {
@@ -68,6 +70,8 @@ export function createHoldDetector(): HoldDetector {
   let seenAtMs = Number.NEGATIVE_INFINITY;
   let startedAtMs: number | undefined;
   let taken: { fromMs: number; level: number } | undefined;
+  /** A hold went out of sight: what looks drawn now began nobody knows when. */
+  let isUnknown = false;
 
   const torso = () => (torsos.length >= 4 ? median(torsos) : undefined);
   const enter = () => (fullDraw === undefined ? DRAWN_FROM : fullDraw * DRAWN_RATIO);
@@ -83,7 +87,10 @@ export function createHoldDetector(): HoldDetector {
     const blindMs = atMs - Math.max(seenAtMs, startedAtMs ?? atMs);
     if (blindMs < LONGEST_BLIND_MS) return [];
     const events: SightEvent[] = [];
-    if (phase === 'drawn') events.push({ type: 'lost', atMs: seenAtMs, knownAtMs: atMs });
+    if (phase === 'drawn') {
+      events.push({ type: 'lost', atMs: seenAtMs, knownAtMs: atMs });
+      isUnknown = true;
+    }
     phase = 'down';
     samples = [];
     return [...events, ...refuse('nobody', atMs)];
@@ -96,6 +103,12 @@ export function createHoldDetector(): HoldDetector {
     if (last === undefined || unit === undefined || atMs - last.atMs > LONGEST_BLIND_MS) return false;
     const moved = Math.hypot(centre.x - last.stance.centre.x, centre.y - last.stance.centre.y);
     return moved > unit * 0.6 || length < unit * 0.65 || length > unit * 1.45;
+  }
+
+  /** Whether the hold goes on after a while in which the model saw nothing. */
+  function goesOn({ spread }: Stance, gapMs: number): boolean {
+    if (gapMs <= LONGEST_BLIND_MS) return true;
+    return gapMs < LONGEST_SLOW_MS && spread / (torso() ?? spread) >= exit();
   }
 
   function measure({ torso: length, drawHandBelow, bowHandBelow, trunk, spread }: Stance) {
@@ -160,8 +173,10 @@ export function createHoldDetector(): HoldDetector {
     }
     if (!looksDrawn(spread, stance, unit)) {
       phase = 'down';
+      isUnknown = false;
       return [];
     }
+    if (isUnknown) return [];
     if (phase === 'down') {
       phase = 'rising';
       risenAtMs = atMs;
@@ -177,7 +192,7 @@ export function createHoldDetector(): HoldDetector {
       if (points === undefined) return unseen(atMs);
       const stance = readStance(points);
       if (stance.trunk < 0.2 || isStranger(stance, atMs)) return unseen(atMs);
-      const events = atMs - seenAtMs > LONGEST_BLIND_MS && phase === 'drawn' ? unseen(atMs) : [];
+      const events = phase === 'drawn' && !goesOn(stance, atMs - seenAtMs) ? unseen(atMs) : [];
       seenAtMs = atMs;
       if (refusal === 'nobody') events.push(...refuse(undefined, atMs));
       measure(stance);
