@@ -196,12 +196,13 @@ export class DrillController {
    * Takes in what a witness saw; it may be some time ago.
    * @param seen the bow at full draw, or let down
    * @param atMs when, the environment's clock, milliseconds
+   * @param form of a let-down: what had moved in the hold
    */
-  observe(seen: SeenEvent['seen'], atMs: number): void {
+  observe(seen: SeenEvent['seen'], atMs: number, form?: SeenEvent['form']): void {
     if (this.#view.state !== 'running') return;
     const nowMs = this.#input.environment.nowMs();
     this.#advance(nowMs);
-    this.#session.send({ type: 'observe', seen, atMs }, nowMs);
+    this.#session.send({ type: 'observe', seen, atMs, form }, nowMs);
     this.#follow();
     // What was seen of a rep that is over changes the record, not the view.
     if (seen === 'letDown') this.#listener.onChange(this.#session.snapshot());

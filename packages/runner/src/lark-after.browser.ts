@@ -57,6 +57,35 @@ async function settled(after: LarkAfter) {
   for (const answer of after.renderRoot.querySelectorAll('lark-rep-answer')) await answer.updateComplete;
 }
 
+test('where clock and camera are apart, both are shown, and one press keeps either', async () => {
+  const seen = (toMs: number) => ({ fromMs: 0, toMs, moved: ['elbow' as const], wholeMs: 9_000 });
+  const held = { ...rep, heldMs: 30_000, outcome: 'held' as const };
+  const reps = [
+    { ...held, rep: 0, seen: { fromMs: 100, toMs: 30_100, moved: [], wholeMs: 30_000 } },
+    { ...held, rep: 1, seen: seen(24_000) },
+    { ...held, rep: 2, seen: seen(25_500) },
+  ];
+  const { after, done } = await afterOf({ ...record, reps });
+  const answers = [...after.renderRoot.querySelectorAll('lark-rep-answer')];
+  expect(answers).toHaveLength(2);
+  expect(answers[0]!.renderRoot.textContent?.replace(/\s+/g, ' ')).toContain(
+    'The clock has 30.0 s, the camera saw 24.0 s. The draw elbow moved down. Before that nothing moved for 9.0 s.'.replaceAll(
+      '.0 s',
+      ' s',
+    ),
+  );
+  const press = async (words: RegExp) => {
+    const all = answers.flatMap((answer) => [...answer.renderRoot.querySelectorAll('button')]);
+    all.find((one) => words.test(one.textContent ?? ''))!.click();
+    await settled(after);
+  };
+  await press(/camera’s 24/);
+  await press(/clock’s 30/);
+  button(after, 'Save').click();
+  expect(done[0]?.reps).toEqual([reps[0], { ...reps[1], outcome: 'short', heldMs: 24_000 }, { ...held, rep: 2 }]);
+  expect((await axe.run(after)).violations).toEqual([]);
+});
+
 test('saving gives what was said and the corrected reps', async () => {
   const { after, done } = await afterOf(unsureRecord);
   const radios = after.renderRoot.querySelectorAll<HTMLInputElement>('input[name=effort]');

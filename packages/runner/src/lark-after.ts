@@ -1,4 +1,4 @@
-import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
+import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
 import '@larkhold/ui/ribbon';
 import { isAsAsked, type ShortReason } from '@larkhold/ui/ribbon';
 import { drillWords, placeOfRep, say } from '@larkhold/words';
@@ -206,6 +206,7 @@ export class LarkAfter extends LitElement {
         .rep=${rep}
         .place=${placeOfRep(rep, corrected)}
         @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(index, event.detail.outcome)}
+        @lark-settle=${(event: CustomEvent<{ kept: 'clock' | 'seen' }>) => this.#settle(index, event.detail.kept)}
         @lark-why=${(event: CustomEvent<{ why: ShortReason | undefined }>) => this.#explain(index, event.detail.why)}
       ></lark-rep-answer>
     </li>`;
@@ -218,6 +219,12 @@ export class LarkAfter extends LitElement {
     if (!corrected || !rep) return;
     const { why: _, ...rest } = rep;
     this.corrected = { ...corrected, reps: corrected.reps.with(index, why === undefined ? rest : { ...rest, why }) };
+  }
+
+  /** Clock and camera are apart: one of them is right. */
+  #settle(index: number, kept: 'clock' | 'seen'): void {
+    const { corrected } = this;
+    if (corrected) this.corrected = settleSeen(corrected, index, kept, corrected.endedAt);
   }
 
   #correct(index: number, outcome: Outcome): void {

@@ -143,9 +143,10 @@ export class LarkDrill extends LitElement {
    * Takes in what a witness (a camera) saw. What makes no sense now is ignored, and the drill never waits for it.
    * @param seen the bow at full draw, or let down
    * @param atMs when, milliseconds of `performance.now()`
+   * @param form of a let-down: what had moved in the hold, where that could be judged
    */
-  observe(seen: SeenEvent['seen'], atMs: number): void {
-    this.#drill?.observe(seen, atMs);
+  observe(seen: SeenEvent['seen'], atMs: number, form?: SeenEvent['form']): void {
+    this.#drill?.observe(seen, atMs, form);
   }
 
   /** Where the drill stands; undefined before it begins. */

@@ -15,6 +15,8 @@ export interface SeenHold {
   form: FormReading[];
   /** How long nothing had moved, milliseconds. */
   wholeMs: number;
+  /** Whether the form could be judged at all. */
+  isJudged: boolean;
 }
 
 /** What the witness tells. */
@@ -88,7 +90,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     const torso = detector.yardstick();
     const read =
       tracks === undefined || torso === undefined || hold === undefined
-        ? { form: [], wholeMs: toMs - fromMs }
+        ? { form: [], wholeMs: toMs - fromMs, isJudged: false }
         : judgeForm(tracks.frames(), { fromMs, toMs, pixelsPerCm: torso / torsoCm, bowRight: hold.bowRight });
     return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
   }

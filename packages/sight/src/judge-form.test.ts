@@ -79,6 +79,7 @@ describe('what moved in a hold', () => {
     expect(judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true })).toEqual({
       form: [],
       wholeMs: 6_000,
+      isJudged: true,
     });
   });
 
@@ -90,6 +91,7 @@ describe('what moved in a hold', () => {
         found: { drawElbow: { x: 200, y: 180 + index, match: 0.2 }, face: { x: 300, y: 150, match: 0.9 } },
       }),
     );
-    expect(judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).form).toEqual([]);
+    const { form, isJudged } = judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true });
+    expect({ form, isJudged }).toEqual({ form: [], isJudged: false });
   });
 });

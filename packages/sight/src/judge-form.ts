@@ -22,6 +22,9 @@ const SUSTAINED_MS = 500;
 const SETTLE_MS = 300;
 const ANCHOR_MS = 900;
 
+/** Of a hold's frames so many must show a place, or nothing is said of it. */
+const LEAST_SEEN = 0.6;
+
 interface Offset {
   atMs: number;
   /** Towards the bow, centimetres. */
@@ -34,15 +37,17 @@ interface Offset {
  * Tells what moved in a hold since its anchor.
  * @param frames where elbow, shoulder and face were found, in the order of time
  * @param hold its instants, milliseconds; the scale; whether the bow is on the right of the picture
- * @returns what moved, and how long nothing had, milliseconds
+ * @returns what moved, and how long nothing had, milliseconds; `isJudged` is false where the patches were not found long enough to tell
  */
 export function judgeForm(
   frames: readonly TrackedFrame[],
   hold: { fromMs: number; toMs: number; pixelsPerCm: number; bowRight: boolean },
-): { form: FormReading[]; wholeMs: number } {
+): { form: FormReading[]; wholeMs: number; isJudged: boolean } {
   const inside = frames.filter(({ atMs }) => atMs >= hold.fromMs + SETTLE_MS && atMs <= hold.toMs - SETTLE_MS);
-  const elbow = sustained(offsets(inside, 'drawElbow', hold));
-  const shoulder = sustained(offsets(inside, 'bowShoulder', hold));
+  const ofElbow = offsets(inside, 'drawElbow', hold);
+  const ofShoulder = offsets(inside, 'bowShoulder', hold);
+  const elbow = sustained(ofElbow);
+  const shoulder = sustained(ofShoulder);
   const form: FormReading[] = [];
   if (elbow !== undefined) {
     const part = Math.abs(elbow.forward) > Math.abs(elbow.down) ? 'creep' : 'elbow';
@@ -54,7 +59,9 @@ export function judgeForm(
     form.push({ part: 'bowShoulder', cm: length(shoulder), fromMs: shoulder.fromMs });
   }
   const firstMs = Math.min(hold.toMs, ...form.map(({ fromMs }) => fromMs));
-  return { form, wholeMs: Math.max(0, firstMs - hold.fromMs) };
+  const isSeen = (all: readonly Offset[]) => all.length >= LEAST_SEEN * inside.length && all.length > 0;
+  const isJudged = form.length > 0 || (isSeen(ofElbow) && isSeen(ofShoulder));
+  return { form, wholeMs: Math.max(0, firstMs - hold.fromMs), isJudged };
 }
 
 /** How far a place went from where it was at the anchor: against the face and against the picture, whichever is less. */

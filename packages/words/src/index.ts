@@ -20,6 +20,7 @@ export * from './readiness-words.ts';
 export * from './reason-words.ts';
 export * from './rep-words.ts';
 export * from './ribbon-words.ts';
+export * from './seen-words.ts';
 export * from './trend-words.ts';
 export * from './week-words.ts';
 export * from './why-words.ts';

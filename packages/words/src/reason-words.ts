@@ -123,6 +123,11 @@ const sentences: Sentences = {
     if (hold < fromHold) return w.say('reason.shorterHold', { title, hold: s(hold) });
     return w.say('reason.shorter', { title, sets, reps, fromSets, fromReps });
   },
+  seen: (f, w) =>
+    w.say('reason.seen', {
+      ...{ title: f.title, on: f.on, reps: f.reps },
+      ...{ clock: s(f.clockSeconds), seen: s(f.seenSeconds) },
+    }),
   small: ({ title }, w) => w.say('reason.small', { title }),
   restLess: ({ title, sets, reps, hold }, w) => w.say('reason.restLess', { title, sets, reps, hold: s(hold) }),
   clicker: ({ title }, w) => w.say('reason.clicker', { title }),

@@ -1,4 +1,4 @@
-import type { DrillRecord, RepRecord } from '@larkhold/engine';
+import { type DrillRecord, type RepRecord, trueHeldMs } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
@@ -25,8 +25,13 @@ export function repWords(
  */
 export function drillWords({ reps, prescribedReps }: DrillRecord, words: Words = presentWords()): string {
   const held = reps.filter(({ outcome }) => outcome === 'held').length;
-  const ms = reps.reduce((sum, rep) => sum + rep.heldMs, 0);
-  return words.say('rep.drill', { held, reps: Math.max(prescribedReps ?? 0, reps.length), ms });
+  const ms = reps.reduce((sum, rep) => sum + trueHeldMs(rep), 0);
+  const isSeen = reps.some((rep) => trueHeldMs(rep) !== rep.heldMs);
+  return words.say(isSeen ? 'rep.drillSeen' : 'rep.drill', {
+    held,
+    reps: Math.max(prescribedReps ?? 0, reps.length),
+    ms,
+  });
 }
 
 /**

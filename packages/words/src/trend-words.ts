@@ -29,6 +29,7 @@ interface Drawn {
 const drawn: Readonly<Record<TrendKind, Drawn>> = {
   hold: { shape: 'bars', unit: 'trend.unitMinutes', format: 'duration', toScale: (ms) => ms / 60_000 },
   longest: { shape: 'line', unit: 'trend.unitSeconds', format: 'seconds', toScale: (ms) => ms / 1000 },
+  whole: { shape: 'line', unit: 'trend.unitSeconds', format: 'seconds', toScale: (ms) => ms / 1000 },
   arrows: { shape: 'bars', format: 'count' },
   load: { shape: 'bars', unit: 'trend.unitLoad', format: 'count' },
   monotony: { shape: 'line', unit: 'trend.unitRatio', format: 'ratio' },

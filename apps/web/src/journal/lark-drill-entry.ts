@@ -1,4 +1,4 @@
-import { correctOutcome, type DrillRecord, type Outcome, type RepRecord } from '@larkhold/engine';
+import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
 import { isAsAsked, type ShortReason } from '@larkhold/ui';
 import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
@@ -176,8 +176,16 @@ export class LarkDrillEntry extends PlaceElement {
         .place=${placeOfRep(rep, record)}
         @lark-why=${(event: CustomEvent<{ why: ShortReason | undefined }>) => this.#explain(record, index, event.detail.why)}
         @lark-outcome=${(event: CustomEvent<{ outcome: Outcome }>) => this.#correct(record, index, event.detail.outcome)}
+        @lark-settle=${(event: CustomEvent<{ kept: 'clock' | 'seen' }>) => this.#settle(record, index, event.detail.kept)}
       ></lark-rep-answer>
     </li>`;
+  }
+
+  #settle(record: DrillRecord, index: number, kept: 'clock' | 'seen'): void {
+    if (!this.app) return;
+    this.uncorrected = record;
+    this.picked = index;
+    this.#put(settleSeen(record, index, kept, this.app.act.instant()));
   }
 
   #correct(record: DrillRecord, index: number, outcome: Outcome): void {

@@ -1,4 +1,4 @@
-import type { SessionSnapshot } from '@larkhold/engine';
+import type { SeenForm, SessionSnapshot } from '@larkhold/engine';
 import { LarkDrill } from '@larkhold/runner';
 import {
   type CameraState,
@@ -7,6 +7,7 @@ import {
   formLines,
   type Refusal,
   type ReplayClip,
+  type SeenHold,
   startSightWorker,
   type WatchedCamera,
   type WitnessEvent,
@@ -141,12 +142,14 @@ export class LarkSight extends LitElement {
       const { atMs, points, events } = seen;
       this.#lines = this.#lines.filter((one) => one.atMs > atMs - LINES_KEPT_MS);
       if (points) this.#lines.push({ atMs, lines: formLines(points) });
-      for (const event of events) this.#tell(event);
+      const hold = events.find((event) => event.type === 'hold');
+      for (const event of events) this.#tell(event, hold?.type === 'hold' ? hold : undefined);
     }
   }
 
-  #tell(event: WitnessEvent): void {
-    if (event.type === 'drawn' || event.type === 'letDown') this.#drill?.observe(event.type, event.atMs);
+  #tell(event: WitnessEvent, hold: SeenHold | undefined): void {
+    if (event.type === 'drawn') this.#drill?.observe('drawn', event.atMs);
+    if (event.type === 'letDown') this.#drill?.observe('letDown', event.atMs, hold && formOf(hold));
     if (event.type === 'refused') this.refusal = event.reason;
     if (event.type === 'sees' || event.type === 'drawn') this.refusal = undefined;
   }
@@ -189,6 +192,11 @@ export class LarkSight extends LitElement {
     this.#show(undefined);
     this.camera = 'off';
   }
+}
+
+/** What moved in a hold, as the record keeps it: parts and times, no centimetres. */
+function formOf({ form, wholeMs, isJudged }: SeenHold): SeenForm | undefined {
+  return isJudged ? { moved: form.map(({ part }) => part), wholeMs } : undefined;
 }
 
 declare global {

@@ -17,6 +17,8 @@ export interface Capacity {
   atLbf?: number;
   /** So long was held. */
   atLeastSeconds?: number;
+  /** So long a hold stayed whole, nothing having moved since the anchor; absent where no camera could judge it. */
+  wholeSeconds?: number;
   /** The middle of what failed, of tests first; where nothing failed, the archer's own answer. */
   likelySeconds?: number;
   /** More than this would be news. It is one person's noise, not the spread between people. */
@@ -40,12 +42,14 @@ export function capacityOf(state: CapacityState, tool: Tool, today: number, arch
   const atLbf = (tool === 'bow' ? archer.onFingersLbf : undefined) ?? recent.findLast(({ lbf }) => lbf)?.lbf;
   const secondsOf = (one: HoldEvidence) => secondsAt(one, atLbf);
   const held = recent.filter(({ kind }) => kind === 'atLeast').map(secondsOf);
+  const whole = recent.filter(({ kind }) => kind === 'whole').map(secondsOf);
   const failures = recent.filter(({ kind }) => kind === 'failed');
   const tests = failures.filter(({ isTest }) => isTest);
   const values = (tests.length > 0 ? tests.slice(-2) : failures).map(secondsOf);
-  const capacity: Capacity = { tool, evidence: recent.map(({ id }) => id) };
+  const capacity: Capacity = { tool, evidence: [...new Set(recent.map(({ id }) => id))] };
   if (atLbf !== undefined) capacity.atLbf = atLbf;
   if (held.length > 0) capacity.atLeastSeconds = Math.max(...held);
+  if (whole.length > 0) capacity.wholeSeconds = Math.max(...whole);
   const { longestHoldSeconds } = archer;
   if (values.length > 0) {
     capacity.likelySeconds = Math.max(median(values), capacity.atLeastSeconds ?? 0);

@@ -1,5 +1,5 @@
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
-import { trueHeldMs } from '../journal/true-held-ms.ts';
+import { DISAGREEMENT_MS, disagreementMs, trueHeldMs, trueOutcome, wholeHeldMs } from '../journal/true-held-ms.ts';
 
 /** What one block of one drill comes to. Times are milliseconds, weights pounds-force. */
 export interface BlockSummary {
@@ -18,6 +18,8 @@ export interface BlockSummary {
   heldMs: number;
   /** What three of five counted reps held; the shortest full hold where none was missed. */
   mostHeldMs: number;
+  /** Reps on which a camera and the clock are apart, and what each of them has of these. Absent where there are none. */
+  apart?: { count: number; clockMs: number; seenMs: number };
 }
 
 /** What one drill comes to. */
@@ -30,6 +32,8 @@ export interface DrillSummary {
   heldMs: number;
   /** The longest hold that was really held, to its end or until the form went. */
   longestHeldMs: number;
+  /** The longest time that a hold stayed whole, where a camera could judge it. */
+  longestWholeMs?: number;
   /** The most weight added; absent where the record does not say. */
   addedLbf?: number;
   /** The first hold that strength gave up, and the held time before it. */
@@ -62,15 +66,22 @@ function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
   let of: BlockSummary | undefined;
   let longestHeldMs = 0;
   let addedLbf: number | undefined;
+  let longestWholeMs: number | undefined;
   let failure: DrillSummary['failure'];
   let workMs = 0;
   for (const rep of reps) {
-    const { block, prescribedMs, outcome } = rep; // each key is read once: over ten years of reps that takes the time
-    const heldMs = rep.seen === undefined ? rep.heldMs : trueHeldMs(rep);
+    const { block, prescribedMs, seen } = rep; // each key is read once: over ten years of reps that takes the time
+    const heldMs = seen === undefined ? rep.heldMs : trueHeldMs(rep);
+    const outcome = seen === undefined ? rep.outcome : trueOutcome(rep);
     if (of?.block !== block) of = blocks.find((one) => one.block === block) ?? begin(blocks, block);
     of.repCount += 1;
     of.askedMs += prescribedMs;
     of.heldMs += heldMs;
+    if (seen !== undefined) {
+      if (isApart(rep)) of.apart = addApart(of.apart, rep, heldMs);
+      const wholeMs = wholeHeldMs(rep);
+      if (wholeMs !== undefined) longestWholeMs = Math.max(longestWholeMs ?? 0, wholeMs);
+    }
     if (prescribedMs > of.longestAskedMs) of.longestAskedMs = prescribedMs;
     if (rep.addedWeightLbf !== undefined) addedLbf = Math.max(addedLbf ?? 0, rep.addedWeightLbf);
     if (outcome === 'held') {
@@ -96,8 +107,18 @@ function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
     longestAskedMs: blocks.reduce((most, one) => Math.max(most, one.longestAskedMs), 0),
     ...{ askedMs: total('askedMs'), heldMs: total('heldMs'), longestHeldMs },
     ...(addedLbf === undefined ? {} : { addedLbf }),
+    ...(longestWholeMs === undefined ? {} : { longestWholeMs }),
     ...(failure === undefined ? {} : { failure }),
   };
+}
+
+function isApart(rep: RepRecord): boolean {
+  return Math.abs(disagreementMs(rep)) > DISAGREEMENT_MS;
+}
+
+function addApart(apart: BlockSummary['apart'], { heldMs }: RepRecord, seenMs: number): BlockSummary['apart'] {
+  const { count, ...sum } = apart ?? { count: 0, clockMs: 0, seenMs: 0 };
+  return { count: count + 1, clockMs: sum.clockMs + heldMs, seenMs: sum.seenMs + seenMs };
 }
 
 function begin(blocks: BlockSummary[], block: number): BlockSummary {
@@ -109,8 +130,10 @@ function begin(blocks: BlockSummary[], block: number): BlockSummary {
 
 function mostHeldMs(reps: readonly RepRecord[], { block, heldCount, missedCount }: BlockSummary): number {
   const held: number[] = [];
-  for (const { block: of, outcome, why, heldMs } of reps) {
-    if (of === block && outcome !== 'unsure' && why !== 'interrupted' && why !== 'form') held.push(heldMs);
+  for (const rep of reps) {
+    const { block: of, why } = rep;
+    if (of === block && trueOutcome(rep) !== 'unsure' && why !== 'interrupted' && why !== 'form')
+      held.push(trueHeldMs(rep));
   }
   held.sort((a, b) => b - a);
   return held[Math.max(0, Math.ceil((heldCount + missedCount) * MOST_SHARE) - 1)] ?? 0;

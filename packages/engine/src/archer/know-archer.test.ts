@@ -55,6 +55,21 @@ describe('what is known', () => {
     expect(capacityAfter(short('tired', 18_000))).toMatchObject({ likelySeconds: 18, likelyFrom: 'failures' });
   });
 
+  it('keeps the longest hold that stayed whole beside the longest hold, where a camera saw it', () => {
+    const seen = (wholeMs: number) => ({ seen: { fromMs: 0, toMs: 30_000, moved: ['elbow' as const], wholeMs } });
+    const records = [drill('2026-11-20', [seen(9_000), seen(14_000)]), drill('2026-11-22', [{}, seen(12_000)])];
+    const [bow] = knowArcher({ records, today }).capacity;
+    expect(bow).toMatchObject({ atLeastSeconds: 30, wholeSeconds: 14, evidence: ['2026-11-20', '2026-11-22'] });
+    expect(knowArcher({ records: [drill('2026-11-20', [{}])], today }).capacity[0]).not.toHaveProperty('wholeSeconds');
+  });
+
+  it('reads what was seen where it was seen: a full hold of the clock that the camera saw let down is none', () => {
+    const early = drill('2026-11-20', [{ seen: { fromMs: 0, toMs: 11_000 } }]);
+    expect(knowArcher({ records: [early], today }).capacity).toEqual([]);
+    const late = drill('2026-11-20', [{ seen: { fromMs: 4_000, toMs: 30_100 } }]);
+    expect(knowArcher({ records: [late], today }).capacity).toEqual([]);
+  });
+
   it('counts the weight of the day: by Frey Law & Avin 2010, endurance goes with the load to the -1.83', () => {
     const heavier = drill('2026-11-20', [{ heldMs: 18_000, outcome: 'short', why: 'tired' }], {
       onFingersLbf: 44,

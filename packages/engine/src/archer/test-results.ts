@@ -1,4 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import { builtInPrograms } from '../program/built-in-programs.ts';
 import { isTestProgram, type Program, type TestMeasure, type TestProgram } from '../program/program.ts';
 import { OWN_NOISE_SHARE } from './capacity.ts';
@@ -76,10 +77,10 @@ function scoreOf({ reps }: DrillRecord, { measure }: TestProgram): { value: numb
   );
   if (known.length === 0) return undefined;
   if (measure === 'longest-hold-seconds') {
-    const longest = known.reduce((best, rep) => (rep.heldMs > best.heldMs ? rep : best));
-    return { value: longest.heldMs / 1000, isAtLeast: longest.outcome === 'held' };
+    const longest = known.reduce((best, rep) => (trueHeldMs(rep) > trueHeldMs(best) ? rep : best));
+    return { value: trueHeldMs(longest) / 1000, isAtLeast: trueOutcome(longest) === 'held' };
   }
-  const failed = known.findIndex(({ outcome }) => outcome === 'short');
+  const failed = known.findIndex((rep) => trueOutcome(rep) === 'short');
   return failed < 0 ? { value: known.length, isAtLeast: true } : { value: failed + 1, isAtLeast: false };
 }
 

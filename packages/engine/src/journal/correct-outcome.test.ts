@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
-import { correctOutcome } from './correct-outcome.ts';
+import { correctOutcome, settleSeen } from './correct-outcome.ts';
 import { type DrillRecord, drillRecordSchema, type RepRecord } from './drill-record.ts';
+import { disagreementMs, trueHeldMs, trueOutcome, wholeHeldMs } from './true-held-ms.ts';
 
 const rep: RepRecord = {
   block: 0,
@@ -39,4 +40,46 @@ it.each([
 it('refuses a rep that is not there', () => {
   expect(() => correctOutcome(record, 2, 'held', at)).toThrow(RangeError);
   expect(() => correctOutcome(record, -1, 'held', at)).toThrow(RangeError);
+});
+
+it.each<[string, Partial<RepRecord>, number, string]>([
+  ['let down 4 s early', { seen: { fromMs: 0, toMs: 26_000 } }, 26_000, 'short'],
+  ['drawn 3 s late', { seen: { fromMs: 3_000, toMs: 30_400 } }, 27_400, 'unsure'],
+  ['drawn and let down early, as long as asked', { seen: { fromMs: -1_200, toMs: 28_900 } }, 30_000, 'held'],
+  ['as the clock has it, by less than half a second', { seen: { fromMs: 200, toMs: 29_800 } }, 29_600, 'held'],
+  ['held on after the end', { seen: { fromMs: 0, toMs: 42_000 } }, 30_000, 'held'],
+  [
+    'skipped, whatever was seen',
+    { outcome: 'skipped', heldMs: 2_000, seen: { fromMs: 0, toMs: 9_000 } },
+    2_000,
+    'skipped',
+  ],
+])('a rep that was seen %s counts for what was seen', (_name, seen, heldMs, outcome) => {
+  expect(trueHeldMs({ ...rep, ...seen })).toBe(heldMs);
+  expect(trueOutcome({ ...rep, ...seen })).toBe(outcome);
+});
+
+it('a hold stayed whole no longer than it was held', () => {
+  expect(wholeHeldMs({ ...rep, seen: { fromMs: 0, toMs: 26_000, wholeMs: 40_000 } })).toBe(26_000);
+  expect(wholeHeldMs({ ...rep, seen: { fromMs: 0, toMs: 26_000, wholeMs: 9_000 } })).toBe(9_000);
+  expect(wholeHeldMs({ ...rep, seen: { fromMs: 0, toMs: 26_000 } })).toBeUndefined();
+});
+
+it.each<[string, Partial<RepRecord>, object]>([
+  ['let down early', { seen: { fromMs: 0, toMs: 26_000, moved: [] } }, { outcome: 'short', heldMs: 26_000 }],
+  ['drawn late', { seen: { fromMs: 3_000, toMs: 30_400 } }, { outcome: 'held', heldMs: 27_400 }],
+  [
+    'let down by a stray press',
+    { outcome: 'short', heldMs: 9_000, why: 'tired', seen: { fromMs: 0, toMs: 30_200 } },
+    { outcome: 'held', heldMs: 30_000 },
+  ],
+])('one press keeps what was seen or what the clock has: %s', (_name, seen, asSeen) => {
+  const apart = { ...record, reps: [{ ...rep, ...seen }] };
+  const kept = settleSeen(apart, 0, 'seen', at).reps[0];
+  expect(kept).toMatchObject(asSeen);
+  expect(kept?.why).toBeUndefined();
+  expect(kept && disagreementMs(kept)).toBe(0);
+  expect(kept?.seen).toEqual(seen.seen);
+  const { seen: _, ...byClock } = { ...rep, ...seen };
+  expect(settleSeen(apart, 0, 'clock', at).reps[0]).toEqual(byClock);
 });

@@ -1,5 +1,5 @@
 import type { DrillRecord, Outcome } from './drill-record.ts';
-import { trueHeldMs } from './true-held-ms.ts';
+import { trueHeldMs, trueOutcome } from './true-held-ms.ts';
 
 /**
  * Corrects how one rep ended, in one press.
@@ -32,7 +32,8 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
  * Settles one rep on which clock and camera are apart, in one press.
  * @param record the record as it stands.
  * @param index the rep's place in `record.reps`, 0-based.
- * @param kept `clock`: what was seen is dropped; `seen`: what was seen becomes the rep's own time, and it is short if that is less than was prescribed.
+ * @param kept `clock`: what was seen is dropped, the camera was wrong; `seen`: what was seen becomes the rep's own time, and the rep is short if
+ * it was let down before the end.
  * @param editedAt the instant of the correction, ISO 8601 UTC.
  * @returns a new record.
  * @throws RangeError if there is no such rep.
@@ -46,6 +47,11 @@ export function settleSeen(record: DrillRecord, index: number, kept: 'clock' | '
   if (kept === 'clock' || rep.seen === undefined)
     return { ...record, reps: record.reps.with(index, byClock), editedAt };
   const heldMs = trueHeldMs(rep);
-  const outcome = heldMs < rep.prescribedMs ? 'short' : 'held';
-  return { ...record, reps: record.reps.with(index, { ...byClock, heldMs, outcome }), editedAt };
+  const isFull = heldMs >= rep.prescribedMs && rep.outcome === 'short';
+  const isShort = rep.outcome === 'short' || trueOutcome(rep) === 'short';
+  const { why, ...seen } = rep;
+  if (isFull || !isShort)
+    return { ...record, reps: record.reps.with(index, { ...seen, heldMs, outcome: 'held' }), editedAt };
+  const short = { ...seen, heldMs, outcome: 'short' as const, ...(why === undefined ? {} : { why }) };
+  return { ...record, reps: record.reps.with(index, short), editedAt };
 }

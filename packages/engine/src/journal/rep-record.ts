@@ -12,12 +12,20 @@ export const whySchema = z.enum(['form', 'tired', 'interrupted']);
 /** Why a hold was let down early. `form`: good sense, and says nothing of strength; `tired`: no more was left; `interrupted`: says nothing. */
 export type Why = z.output<typeof whySchema>;
 
+/** What can move in a hold: the draw elbow dropped, the bow shoulder came up, the draw crept forward. */
+export const movedPartSchema = z.enum(['elbow', 'bowShoulder', 'creep']);
+/** What can move in a hold: the draw elbow dropped, the bow shoulder came up, the draw crept forward. */
+export type MovedPart = z.output<typeof movedPartSchema>;
+
 /** A hold as a camera saw it, milliseconds from the moment at which the clock's hold began; before it is negative. */
-export const seenSchema = z
-  .strictObject({ fromMs: z.int(), toMs: z.int() })
-  .refine(({ fromMs, toMs }) => fromMs <= toMs, {
-    message: 'a hold is seen to end after it began',
-  });
+export const seenSchema = keepUnknown({
+  fromMs: z.int(),
+  toMs: z.int(),
+  /** What moved since the anchor; empty where nothing did. Absent: the form could not be judged. */
+  moved: z.array(movedPartSchema).max(3).optional(),
+  /** How long nothing had moved, milliseconds. Absent: the form could not be judged. */
+  wholeMs: z.int().min(0).optional(),
+}).refine(({ fromMs, toMs }) => fromMs <= toMs, { message: 'a hold is seen to end after it began' });
 /** A hold as a camera saw it. */
 export type Seen = z.output<typeof seenSchema>;
 

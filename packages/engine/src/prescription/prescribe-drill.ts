@@ -1,4 +1,5 @@
 import type { Tool } from '../archer/capacity-state.ts';
+import { dayOfNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
 import { limitToAge } from './age-limits.ts';
 import { blockOf, doseOf, withDose } from './block-dose.ts';
@@ -80,6 +81,7 @@ export function prescribeDrill(
     ...capped.reasons,
     ...grown.reasons,
     ...(fitted.reasons.length > 0 ? [] : again.reasons),
+    ...seenReasons(known, offered),
     ...smallReasons(known, offered),
     ...clickerReasons(known, offered),
   );
@@ -166,6 +168,23 @@ function clickerReasons(known: KnownToday, offered: readonly BlockRules[]): Reas
   return rulesOf(known.program)
     .filter((rules) => !offered.includes(rules))
     .map(({ block, index }) => reasonOf('clicker', { title: block.title }, { block: index }));
+}
+
+/** Where the camera knew better than the clock: the rules have read what was seen, and say so. */
+function seenReasons({ state: { asked, lastDay } }: KnownToday, offered: readonly BlockRules[]): Reason[] {
+  const last = asked.at(-1);
+  if (last === undefined || lastDay === undefined) return [];
+  return offered.flatMap(({ index, block }) => {
+    const apart = last.summary.blocks.find((one) => one.block === index)?.apart;
+    if (apart === undefined) return [];
+    const tenths = (ms: number) => Math.round(ms / 100) / 10;
+    const seconds = { clockSeconds: tenths(apart.clockMs), seenSeconds: tenths(apart.seenMs) };
+    return reasonOf(
+      'seen',
+      { title: block.title, on: dayOfNumber(lastDay), reps: apart.count, ...seconds },
+      { block: index },
+    );
+  });
 }
 
 function smallReasons({ state, program }: KnownToday, offered: readonly BlockRules[]): Reason[] {

@@ -71,6 +71,31 @@ describe('the ladder', () => {
     expect(reasons[0]!.change).not.toMatch(/top/);
   });
 
+  it('goes by what a camera saw, and says so', () => {
+    const asClock = trialRecord('2026-11-24', 30);
+    const seenTo = (toMs: number) => ({
+      ...asClock,
+      reps: asClock.reps.map((rep) => ({ ...rep, seen: { fromMs: 0, toMs } })),
+    });
+    const on = (record: DrillRecord) => prescribe({ program: trialProgram(), records: [record], today: '2026-11-25' });
+    // Let down at 21 s of 30 s: by the clock all held, in truth none. 0.85 of 21 s, in halves of a second.
+    const early = on(seenTo(21_000));
+    expect(early.blocks[0]!.holdMs).toBe(17_500);
+    expect(early.reasons.find(({ rule }) => rule === 'seen')).toMatchObject({
+      block: 0,
+      facts: { on: '2026-11-24', reps: 10, clockSeconds: 300, seenSeconds: 210 },
+    });
+    // As near as half a second is the same.
+    expect(on(seenTo(29_700)).blocks).toEqual(on(asClock).blocks);
+    expect(on(seenTo(29_700)).reasons).toEqual(on(asClock).reasons);
+    // Drawn 3 s late, held to the end: nothing is missed, and nothing is climbed by.
+    const late = on({
+      ...asClock,
+      reps: asClock.reps.map((rep) => ({ ...rep, seen: { fromMs: 3_000, toMs: 30_000 } })),
+    });
+    expect(late.blocks[0]!.holdMs).toBe(30_000);
+  });
+
   it('goes below its foot where the foot was not held', () => {
     expect(holdOf(trialProgram(), [trialRecord('2026-11-24', 30, missedTwo)], '2026-11-25')).toBe(25.5);
   });

@@ -111,6 +111,8 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
     if (f.hold < f.fromHold) return `${f.title}: cut to one hold of ${f.hold} s, to fit the minutes.`;
     return `${f.title}: ${f.sets} × ${f.reps} instead of ${f.fromSets} × ${f.fromReps}, to fit the minutes.`;
   },
+  seen: (f) =>
+    `${f.title}: on ${dateWords(f.on)} the camera saw ${f.seenSeconds} s at full draw in ${counted(f.reps, 'rep')} that the clock has as ${f.clockSeconds} s. The numbers go by what was seen.`,
   small: (f) => `${f.title}: the last drill was too short to count. It holds the place and does not climb.`,
   restLess: (f) => `${f.title}: ${f.sets} × ${f.reps}, hold ${f.hold} s, is the most if you drill all the same.`,
   clicker: (f) => `${f.title} is left out: it needs a clicker.`,

@@ -130,6 +130,8 @@ export interface RuleFacts {
     hold: number;
   };
   small: { title: string };
+  /** In the block's last drill a camera and the clock were apart on so many reps: what each has of them, seconds. The numbers go by the camera. */
+  seen: { title: string; on: string; reps: number; clockSeconds: number; seenSeconds: number };
   restLess: { title: string; from: number; reps: number; sets: number; hold: number };
   clicker: { title: string };
   impossibleDate: { records: number; dates: string };

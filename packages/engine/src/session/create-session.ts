@@ -39,7 +39,7 @@ export interface Session {
    * An event may be dated before the last call (a press that a busy page handles late): it counts at its own moment, but not before the step
    * under way or the last event began, and the session stays at the moment of the last call.
    * `observe` tells what a witness saw, with its own instant: a let-down in a hold ends the rep there, and the rep keeps beside the clock's
-   * time what was seen. What is not seen stays as the clock has it.
+   * time what was seen. What is not seen stays as the clock has it. Where something had moved before an early let-down, its reason is form.
    */
   send(event: SessionEvent | SeenEvent, atMs: number): void;
   /** Walks to `nowMs`. A clock that goes backwards counts as standing still. */
@@ -131,7 +131,7 @@ export function createSession(input: SessionInput): Session {
   }
 
   /** A let-down that is seen in a rep ends it, as a press would; what was seen is written beside the rep. */
-  function observe({ seen, atMs: seenAtMs }: SeenEvent, nowMs: number) {
+  function observe({ seen, atMs: seenAtMs, form }: SeenEvent, nowMs: number) {
     checkNow(seenAtMs);
     walkTo(nowMs);
     if (chart.value !== 'running' || seenAtMs > seenMs()) return;
@@ -139,8 +139,9 @@ export function createSession(input: SessionInput): Session {
     if (seen === 'drawn') react({ type: 'drawn', atMs: seenMs(), seenAtMs, fromAnchor });
     else {
       const { walk } = chart.context;
-      if (isRep(walk) && walk.drawnAtMs !== undefined) askAt('letDownNow', seenAtMs);
-      react({ type: 'letDown', atMs: seenMs(), seenAtMs });
+      const why = form && form.moved.length > 0 ? 'form' : undefined;
+      if (isRep(walk) && walk.drawnAtMs !== undefined) askAt('letDownNow', seenAtMs, why);
+      react({ type: 'letDown', atMs: seenMs(), seenAtMs, form });
     }
   }
 

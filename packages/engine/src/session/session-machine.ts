@@ -2,6 +2,7 @@ import { assign, setup } from 'xstate';
 import type { Why } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { noteDrawn, noteLetDown } from './observe.ts';
+import type { SeenForm } from './session-view.ts';
 import * as walking from './walk.ts';
 
 /** What the chart reacts to. `atMs` is the caller's clock, for `gap` the last moment that is known. */
@@ -24,6 +25,8 @@ export interface ChartEvent {
   seenAtMs?: number;
   /** Of `drawn`: whether the hold counts from there. */
   fromAnchor?: boolean;
+  /** Of `letDown`: what moved in the hold. */
+  form?: SeenForm;
   /** Of `letDownNow` and `why`. */
   why?: Why;
 }
@@ -62,8 +65,8 @@ export const sessionMachine = setup({
     noteDrawn: assign(({ context: { timeline, walk }, event: { atMs, seenAtMs = atMs, fromAnchor = false } }) => ({
       walk: noteDrawn(timeline, walk, seenAtMs, atMs, fromAnchor),
     })),
-    noteLetDown: assign(({ context: { walk }, event: { atMs, seenAtMs = atMs } }) => ({
-      walk: noteLetDown(walk, seenAtMs),
+    noteLetDown: assign(({ context: { walk }, event: { atMs, seenAtMs = atMs, form } }) => ({
+      walk: noteLetDown(walk, seenAtMs, form),
     })),
     stopPaused: step((timeline, walk) => walking.stop(timeline, walk, walk.leftMs)),
   },

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { disagreementMs, trueHeldMs } from '../journal/true-held-ms.ts';
 import { READY_MS } from '../prescription/timeline-duration.ts';
 import { createSession, type Session } from './create-session.ts';
+import type { SeenForm } from './session-view.ts';
 import {
   begun,
   DRAW_MS,
@@ -104,6 +105,35 @@ describe('a witness', () => {
     send(session, 'begin', 0);
     walk(session, 0, FIRST_HOLD_MS + HOLD_MS);
     expect(outcomes(session)).toEqual([held(0, 0)]);
+  });
+
+  it('[S29] says what moved, and that the form was why, unless a reason was given', () => {
+    const letDown = (form: SeenForm | undefined, press?: 'tired') => {
+      const session = seenDrawn();
+      walk(session, FIRST_HOLD_MS + 1700, FIRST_HOLD_MS + 12_000);
+      if (press) session.send({ type: 'letDownNow', why: press }, FIRST_HOLD_MS + 12_000);
+      session.send({ type: 'observe', seen: 'letDown', atMs: FIRST_HOLD_MS + 12_000, form }, FIRST_HOLD_MS + 12_200);
+      const [rep] = session.record().reps;
+      return rep;
+    };
+    expect(letDown({ moved: ['elbow'], wholeMs: 7000.4 })).toMatchObject({
+      ...{ outcome: 'short', why: 'form' },
+      seen: { fromMs: 500, toMs: 12_000, moved: ['elbow'], wholeMs: 7000 },
+    });
+    expect(letDown({ moved: ['elbow'], wholeMs: 7000 }, 'tired')).toMatchObject({ outcome: 'short', why: 'tired' });
+    expect(letDown({ moved: [], wholeMs: 11_500 })).not.toHaveProperty('why');
+    expect(letDown(undefined)?.seen).toEqual({ fromMs: 500, toMs: 12_000 });
+  });
+
+  it('[S29] gives no reason to a hold that was held to its end', () => {
+    const session = seenDrawn();
+    const endMs = FIRST_HOLD_MS + HOLD_MS;
+    walk(session, FIRST_HOLD_MS + 1700, endMs + 700);
+    const form = { moved: ['creep'], wholeMs: 4000 } as const;
+    session.send({ type: 'observe', seen: 'letDown', atMs: endMs + 500, form }, endMs + 700);
+    const [rep] = session.record().reps;
+    expect(rep).toMatchObject({ outcome: 'held', seen: { moved: ['creep'], wholeMs: 4000 } });
+    expect(rep).not.toHaveProperty('why');
   });
 
   it('a snapshot keeps what was seen, and refuses an instant that is no number', () => {

@@ -1,4 +1,4 @@
-import type { RepRecord, Why } from '../journal/drill-record.ts';
+import type { MovedPart, RepRecord, Why } from '../journal/drill-record.ts';
 import type { Step } from '../timeline/timeline.ts';
 
 /** What a screen needs to know of a session at one moment. */
@@ -52,4 +52,13 @@ export interface SeenEvent {
   type: 'observe';
   seen: 'drawn' | 'letDown';
   atMs: number;
+  /** Of a let-down: what had moved in the hold, and how long nothing had, milliseconds. Absent where the form could not be judged. */
+  form?: SeenForm;
+}
+
+/** The form of a hold as a witness saw it. */
+export interface SeenForm {
+  /** Empty where nothing moved. */
+  moved: readonly MovedPart[];
+  wholeMs: number;
 }

@@ -54,3 +54,24 @@ test('a hold that was let down early is no clean one', () => {
 test('with nothing written there is nothing to show', () => {
   expect(createTrends(createJournal(), day(0)).points).toEqual([]);
 });
+
+test('how long holds stayed whole is the middle of those that a camera could judge', () => {
+  const [drill] = journal.drills;
+  if (drill === undefined) throw new Error('no drill');
+  const seen = (wholeMs: number, at: number) => ({
+    ...{
+      block: 0,
+      set: 0,
+      rep: at,
+      hand: 'usual' as const,
+      prescribedMs: 30_000,
+      heldMs: 30_000,
+      outcome: 'held' as const,
+    },
+    seen: { fromMs: 0, toMs: 30_000, moved: [], wholeMs },
+  });
+  const reps = [...drill.reps, seen(30_000, 2), seen(12_000, 3), seen(14_000, 4)];
+  const { points } = createTrends({ ...journal, drills: [{ ...drill, reps }] }, day(69), 12);
+  expect(points.at(-1)?.values.whole).toBe(14_000);
+  expect(points.at(-2)?.values).not.toHaveProperty('whole');
+});

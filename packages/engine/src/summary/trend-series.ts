@@ -1,4 +1,5 @@
 import type { Journal } from '../journal/journal.ts';
+import { trueHeldMs, trueOutcome, wholeHeldMs } from '../journal/true-held-ms.ts';
 import { dailyLoads } from '../load/daily-loads.ts';
 import { addTotals, createTotals, type Totals, totalsByDay } from '../load/totals.ts';
 import { weekLoad } from '../load/week-load.ts';
@@ -6,7 +7,17 @@ import { workloadRatio } from '../load/workload-ratio.ts';
 import { dayNumber, dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
 
 /** What the trends show, in order. */
-export const trendKinds = ['hold', 'longest', 'arrows', 'load', 'monotony', 'strain', 'ratio', 'feel'] as const;
+export const trendKinds = [
+  'hold',
+  'longest',
+  'whole',
+  'arrows',
+  'load',
+  'monotony',
+  'strain',
+  'ratio',
+  'feel',
+] as const;
 /** One of the trends. */
 export type TrendKind = (typeof trendKinds)[number];
 
@@ -32,7 +43,7 @@ const MOST_DAYS = 4000;
 const DAILY_WEEKS = 12;
 
 /**
- * Works out all trends up to a day. Hold time and longest hold are milliseconds; loads are effort times minutes; monotony, strain and the
+ * Works out all trends up to a day. Hold time, longest hold and the middle of how long holds stayed whole are milliseconds; loads are effort times minutes; monotony, strain and the
  * acute:chronic ratio are of the 7 and 28 days up to the point, and absent while there are fewer.
  * @param journal visible things only
  * @param today ISO 8601, the last day
@@ -47,6 +58,7 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
   const first = Math.max(dayNumber(firstDay), last - MOST_DAYS + 1);
   const { loads, unratedCount } = dailyLoads(journal, today, last - first + 1);
   const longest = longestByDay(journal);
+  const whole = wholeByDay(journal);
   const feel = new Map(
     journal.days.flatMap(({ date, feel: step }) => (step === undefined ? [] : [[date, step] as const])),
   );
@@ -64,6 +76,7 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
   function pointOf(from: number, to: number): TrendPoint {
     const sum = createTotals();
     const feels: number[] = [];
+    const wholes: number[] = [];
     let [longestMs, load, day] = [0, 0, dayOfNumber(to)];
     for (let number = from; number <= to; number += 1) {
       const date = dayOfNumber(number);
@@ -73,6 +86,7 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
         day = date;
       }
       longestMs = Math.max(longestMs, longest.get(date) ?? 0);
+      wholes.push(...(whole.get(date) ?? []));
       load += loads[number - first] ?? 0;
       const step = feel.get(date);
       if (step !== undefined) feels.push(step);
@@ -84,6 +98,7 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
       values: withoutGaps({
         hold: sum.holdMs,
         longest: longestMs > 0 ? longestMs : undefined,
+        whole: middleOf(wholes),
         arrows: sum.arrowsCount,
         load,
         monotony: week?.monotony,
@@ -98,11 +113,28 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
 function longestByDay({ drills }: Journal): Map<string, number> {
   const longest = new Map<string, number>();
   for (const { date, reps } of drills) {
-    for (const { outcome, heldMs } of reps) {
-      if (outcome === 'held' && heldMs > (longest.get(date) ?? 0)) longest.set(date, heldMs);
+    for (const rep of reps) {
+      const heldMs = trueHeldMs(rep);
+      if (trueOutcome(rep) === 'held' && heldMs > (longest.get(date) ?? 0)) longest.set(date, heldMs);
     }
   }
   return longest;
+}
+
+/** How long each hold of a day stayed whole, where a camera could judge it. */
+function wholeByDay({ drills }: Journal): Map<string, number[]> {
+  const whole = new Map<string, number[]>();
+  for (const { date, reps } of drills) {
+    const ofDrill = reps.flatMap((rep) => wholeHeldMs(rep) ?? []);
+    if (ofDrill.length > 0) whole.set(date, [...(whole.get(date) ?? []), ...ofDrill]);
+  }
+  return whole;
+}
+
+function middleOf(values: readonly number[]): number | undefined {
+  if (values.length === 0) return undefined;
+  const sorted = [...values].sort((a, b) => a - b);
+  return ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2;
 }
 
 function withoutGaps(values: Record<TrendKind, number | undefined>): TrendPoint['values'] {

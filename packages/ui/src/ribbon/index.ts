@@ -1,5 +1,5 @@
 export { LarkHoldRibbon } from './lark-hold-ribbon.ts';
 export { LarkRepAnswer } from './lark-rep-answer.ts';
 export { placeRibbon, RIBBON, type RibbonPlaces } from './ribbon-places.ts';
-export { isAsAsked, type RibbonRep, type ShortReason } from './ribbon-rep.ts';
+export { isApart, isAsAsked, type RibbonRep, type ShortReason } from './ribbon-rep.ts';
 export { limbPath } from './ribbon-strokes.ts';

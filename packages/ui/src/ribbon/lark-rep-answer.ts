@@ -1,20 +1,21 @@
-import type { Outcome } from '@larkhold/engine';
-import { formatSeconds, outcomeName, say, shortReasonName } from '@larkhold/words';
+import { type Outcome, trueHeldMs } from '@larkhold/engine';
+import { formatSeconds, outcomeName, say, seenWords, shortReasonName } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { RibbonRep, ShortReason } from './ribbon-rep.ts';
+import { isApart, type RibbonRep, type ShortReason } from './ribbon-rep.ts';
 
 const outcomes = ['held', 'short', 'skipped', 'unsure'] as const;
 const reasons = ['form', 'tired', 'interrupted'] as const;
 
 /**
- * One rep of a drill, put right in one press; a short one can say why.
+ * One rep of a drill, put right in one press; a short one can say why. Where a camera saw it, what it saw, and a press to keep its time or the clock's.
  *
  * @prop rep as it was logged
  * @prop place 'Set 2, rep 3'
  * @prop asksWhy whether a short rep is asked for its reason
  * @prop isBrief whether only the reason is asked for
  * @event lark-outcome another outcome; detail `{ outcome }`
+ * @event lark-settle whose time is kept; detail `{ kept }`, 'clock' or 'seen'
  * @event lark-why the reason of a short rep; detail `{ why }`, undefined when it is taken back
  */
 @customElement('lark-rep-answer')
@@ -68,6 +69,17 @@ export class LarkRepAnswer extends LitElement {
       text-decoration: underline;
       text-underline-offset: 4px;
     }
+    .seen {
+      grid-column: 1 / -1;
+      align-items: center;
+    }
+    .seen p {
+      flex: 1 1 100%;
+      margin: 0;
+    }
+    .seen button {
+      flex: 0 1 auto;
+    }
     @media (max-width: 36rem) {
       :host {
         grid-template-columns: minmax(0, 1fr);
@@ -91,6 +103,7 @@ export class LarkRepAnswer extends LitElement {
         <span class="held">${say('field.heldOf', { held: formatSeconds(rep.heldMs), asked: formatSeconds(rep.prescribedMs) })}</span></span
       >
       ${this.isBrief ? nothing : this.#outcomes(rep, place)}
+      ${this.#seen(rep, place)}
       ${this.asksWhy && rep.outcome === 'short' ? this.#why(rep, place) : nothing}`;
   }
 
@@ -98,6 +111,21 @@ export class LarkRepAnswer extends LitElement {
     return html`<div class="outcomes" role="group" aria-label=${place}>
         ${outcomes.map((outcome) => this.#button(outcomeName(outcome), rep.outcome === outcome, () => this.#tell('lark-outcome', { outcome })))}
       </div>`;
+  }
+
+  /** What a camera saw of it; where it and the clock are apart, one press keeps either. */
+  #seen(rep: RibbonRep, place: string) {
+    if (rep.outcome === 'coming' || rep.outcome === 'now' || !rep.seen) return nothing;
+    const seen = { ...rep, outcome: rep.outcome };
+    return html`<div class="seen" role="group" aria-label=${say('sight.seenPlace', { place })}>
+      <p>${seenWords(seen).join(' ')}</p>
+      ${
+        isApart(rep)
+          ? html`${this.#button(say('sight.keepSeen', { ms: trueHeldMs(seen) }), false, () => this.#tell('lark-settle', { kept: 'seen' }))}
+            ${this.#button(say('sight.keepClock', { ms: rep.heldMs }), false, () => this.#tell('lark-settle', { kept: 'clock' }))}`
+          : nothing
+      }
+    </div>`;
   }
 
   #why(rep: RibbonRep, place: string) {
@@ -115,7 +143,10 @@ export class LarkRepAnswer extends LitElement {
     return html`<button type="button" aria-pressed=${isPressed ? 'true' : 'false'} @click=${press}>${words}</button>`;
   }
 
-  #tell(name: string, detail: { outcome: Outcome } | { why: ShortReason | undefined }): void {
+  #tell(
+    name: string,
+    detail: { outcome: Outcome } | { why: ShortReason | undefined } | { kept: 'clock' | 'seen' },
+  ): void {
     this.dispatchEvent(new CustomEvent(name, { detail, bubbles: true, composed: true }));
   }
 }

@@ -93,6 +93,8 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
   'reason.shorterHold': '{title}: auf einen Halt von {hold, number, seconds} gekürzt, damit es in die Minuten passt.',
   'reason.shorter':
     '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit es in die Minuten passt.',
+  'reason.seen':
+    '{title}: Am {on, date, plain} sah die Kamera {seen, number, seconds} im Vollauszug in {reps, plural, one {# Wiederholung} other {# Wiederholungen}}, die bei der Uhr {clock, number, seconds} sind. Die Zahlen gehen nach dem, was gesehen wurde.',
   'reason.small': '{title}: Die letzte Übung war zu kurz zum Zählen. Sie hält die Stufe und steigt nicht.',
   'reason.restLess':
     '{title}: {sets, number} × {reps, number}, {hold, number, seconds} halten, ist das Höchste, wenn du trotzdem übst.',

@@ -7,6 +7,8 @@ export const rep: Readonly<Record<keyof typeof en, string>> = {
   'rep.unsure': 'Hier fehlt Zeit: als unsicher eingetragen. Im Tagebuch kannst du es berichtigen.',
   'rep.drill':
     '{held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten. {ms, number, duration} im Vollauszug.',
+  'rep.drillSeen':
+    '{held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten. {ms, number, duration} im Vollauszug, nach der Kamera, wo sie es sah.',
   'rep.place': 'Wiederholung {rep, number}',
   'rep.placeInSet': 'Satz {set, number}, Wiederholung {rep, number}',
   'rep.placeInBlock': 'Block {block, number}, Wiederholung {rep, number}',

@@ -6,6 +6,9 @@ export const trend: Readonly<Record<keyof typeof en, string>> = {
   'trend.holdAbout': 'Alle Halte eines Tages zusammen, so weit sie gehalten wurden.',
   'trend.longest': 'Längster sauberer Halt',
   'trend.longestAbout': 'Der längste Halt eines Tages, der ganz gehalten wurde.',
+  'trend.whole': 'Wie lange ein Halt ruhig bleibt',
+  'trend.wholeAbout':
+    'Vom Anker, bis sich Ellbogen, Bogenschulter oder Zughand bewegt hatten, wie eine Kamera es sah: die Mitte aller solcher Halte.',
   'trend.arrows': 'Pfeile',
   'trend.arrowsAbout': 'Wie du sie aufgeschrieben hast, jeder Art.',
   'trend.load': 'Belastung',

@@ -89,6 +89,8 @@ export const reason = {
   'reason.shorterHold': '{title}: cut to one hold of {hold, number, seconds}, to fit the minutes.',
   'reason.shorter':
     '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, to fit the minutes.',
+  'reason.seen':
+    '{title}: on {on, date, plain} the camera saw {seen, number, seconds} at full draw in {reps, plural, one {# rep} other {# reps}} that the clock has as {clock, number, seconds}. The numbers go by what was seen.',
   'reason.small': '{title}: the last drill was too short to count. It holds the place and does not climb.',
   'reason.restLess':
     '{title}: {sets, number} × {reps, number}, hold {hold, number, seconds}, is the most if you drill all the same.',

@@ -5,6 +5,8 @@ export const rep = {
   'rep.unsure': 'Time was lost here: logged as unsure. You can correct it in the journal.',
   'rep.drill':
     '{held, number} of {reps, plural, one {# rep} other {# reps}} held. {ms, number, duration} at full draw.',
+  'rep.drillSeen':
+    '{held, number} of {reps, plural, one {# rep} other {# reps}} held. {ms, number, duration} at full draw, as the camera saw it where it did.',
   'rep.place': 'Rep {rep, number}',
   'rep.placeInSet': 'Set {set, number}, rep {rep, number}',
   'rep.placeInBlock': 'Block {block, number}, rep {rep, number}',

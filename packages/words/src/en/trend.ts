@@ -4,6 +4,9 @@ export const trend = {
   'trend.holdAbout': 'Every hold of a day added up, as far as it was held.',
   'trend.longest': 'Longest clean hold',
   'trend.longestAbout': 'The longest hold of a day that was held in full.',
+  'trend.whole': 'How long a hold stays whole',
+  'trend.wholeAbout':
+    'From the anchor until elbow, bow shoulder or draw hand had moved, as a camera saw it: the middle of all such holds.',
   'trend.arrows': 'Arrows',
   'trend.arrowsAbout': 'As you wrote them down, of every kind.',
   'trend.load': 'Load',
