@@ -65,7 +65,7 @@ writeFileSync(wav, wavOf(parts.flatMap((part) => [...part])));
 const exact = ['-fflags', '+bitexact', '-flags', '+bitexact', '-map_metadata', '-1'];
 const encode = (name, options) =>
   execFileSync('ffmpeg', ['-y', '-v', 'error', '-i', wav, '-ac', '1', ...options, ...exact, join(folder, name)]);
-encode('pack.webm', ['-c:a', 'libopus', '-b:a', '20k', '-application', 'voip']);
+encode('pack.webm', ['-c:a', 'libopus', '-b:a', '12k', '-application', 'voip']);
 encode('pack.mp3', ['-c:a', 'libmp3lame', '-b:a', '16k', '-ar', '16000']);
 rmSync(work, { recursive: true });
 const { language, kinds } = source;

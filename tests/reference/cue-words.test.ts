@@ -1,23 +1,28 @@
 // Nothing that is said or sounded in a drill may be taken for an order to let the string go. The words are those that judges, coaches and
 // archers use for it in English; common practice, no single source.
 import { readFileSync } from 'node:fs';
-import { cueTone } from '@larkhold/cues';
-import { builtInPrograms, type CueKind, layOut, prescribe } from '@larkhold/engine';
+import { cueTone, pressSounds, type SoundKind } from '@larkhold/cues';
+import { builtInPrograms, checkCall, layOut, prescribe } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
 
 const ORDER =
   /\b(releas\w*|loos(e|es|ed|ing)|fir(e|es|ed|ing)|shoot\w*|shot|let (it |the string |the arrow )?(go|fly)|away|go|send it|now)\b/i;
-/** 'Go on' is said after a pause, at rest: it goes on with the drill. */
-const ALLOWED = /^go on$/i;
-
 const pack = JSON.parse(readFileSync(new URL('../../packages/cues/sprites/en/pack.json', import.meta.url), 'utf8')) as {
   sprites: { words: string }[];
   kinds: Record<string, string>;
 };
 
 describe('words', () => {
-  it.each(pack.sprites.map(({ words }) => words).filter((words) => !ALLOWED.test(words)))('phrase: %s', (words) => {
+  it.each(pack.sprites.map(({ words }) => words))('phrase: %s', (words) => {
     expect(words).not.toMatch(ORDER);
+  });
+
+  it('what is said for them in German', () => {
+    const german = JSON.parse(
+      readFileSync(new URL('../../packages/cues/sprites/de/phrases.json', import.meta.url), 'utf8'),
+    ) as { phrases: { say: string }[] };
+    expect(german.phrases.length).toBeGreaterThan(100);
+    for (const { say } of german.phrases) expect([say, checkCall(say)]).toEqual([say, undefined]);
   });
 
   it('the phrases of all kinds of cue', () => {
@@ -86,7 +91,20 @@ describe('tones', () => {
   });
 
   it('no other cue sounds as the let-down does', () => {
-    const kinds: CueKind[] = ['ready', 'draw', 'hold', 'half', 'count', 'call', 'rest', 'setRest', 'restOver', 'done'];
+    const kinds: SoundKind[] = [
+      ...pressSounds,
+      'mark',
+      'ready',
+      'draw',
+      'hold',
+      'half',
+      'count',
+      'call',
+      'rest',
+      'setRest',
+      'restOver',
+      'done',
+    ];
     const letDown = cueTone('letDown', 24_000).length;
     for (const kind of kinds) expect(cueTone(kind, 24_000).length).not.toBe(letDown);
   });

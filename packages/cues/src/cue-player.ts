@@ -1,10 +1,10 @@
-import type { Cue, CueKind } from '@larkhold/engine';
 import { type AudioOutput, howlerOutput } from './audio-output.ts';
 import { createClockMap, readClocks } from './clock-map.ts';
 import { type CueSettings, changeCueSettings, defaultCueSettings } from './cue-settings.ts';
 import { cueSounds, QUIET_WORD_RATIO } from './cue-sound.ts';
 import type { CueTrouble } from './cue-trouble.ts';
 import { type ArmedCue, armCues, MISPLACED_MS, planCues } from './plan-cues.ts';
+import type { SoundCue, SoundKind } from './press-sound.ts';
 import { canSpeak, speakCall, stopSpeaking } from './speak-call.ts';
 import { getWords, loadSpritePack, ownPackUrl, type WordSounds } from './sprite-pack.ts';
 import { createStartedCues } from './started-cues.ts';
@@ -21,11 +21,16 @@ export interface CuePlayer {
    * @param cues offsets in milliseconds
    * @param originMs where offset 0 stands on the page clock (`performance.now()`), milliseconds
    */
-  arm(cues: readonly Cue[], originMs: number): void;
+  arm(cues: readonly SoundCue[], originMs: number): void;
   /** Nothing more sounds, at once. */
   disarm(): void;
-  /** Tries one cue now. */
-  say(kind: CueKind): void;
+  /**
+   * Sounds one cue now, beside what is armed.
+   *
+   * @param kind its tone, and its phrase where it brings no words
+   * @param words what is said, in English as cues bring them
+   */
+  say(kind: SoundKind, words?: string): void;
   /** Changes how cues sound, also those already armed. */
   set(settings: Partial<CueSettings>): void;
   /** Why cues may go unheard, or undefined while all is well. */
@@ -238,13 +243,13 @@ export function createCuePlayer(
       wake.every(0);
       sleepLater();
     },
-    say(kind) {
+    say(kind, words) {
       output.setLevel(current.level);
       const sayNow = (): void => {
         const audio = output.context();
         if (audio?.state !== 'running') return;
         map.add(readClocks(audio, nowMs()));
-        start(audio, { cue: { atMs: 0, kind }, dueMs: nowMs() });
+        start(audio, { cue: { atMs: 0, kind, ...(words === undefined ? {} : { words }) }, dueMs: nowMs() });
       };
       if (output.context()?.state === 'running') sayNow();
       else void wakeUp().then(sayNow);

@@ -1,6 +1,6 @@
-import type { Cue } from '@larkhold/engine';
 import type { CueSettings } from './cue-settings.ts';
 import { cueTone } from './cue-tone.ts';
+import type { SoundCue, SoundKind } from './press-sound.ts';
 import { getWords, type WordSounds } from './sprite-pack.ts';
 
 /** Samples to be heard at a delay after the cue's time. */
@@ -29,7 +29,7 @@ const quietWords = new WeakMap<Float32Array<ArrayBuffer>, Float32Array<ArrayBuff
  * @returns one or two sounds, in order
  */
 export function cueSounds(
-  cue: Pick<Cue, 'kind' | 'words'>,
+  cue: Pick<SoundCue, 'kind' | 'words'>,
   settings: Readonly<Pick<CueSettings, 'voice' | 'quiet'>>,
   words: WordSounds | undefined,
   sampleRate: number,
@@ -43,7 +43,7 @@ export function cueSounds(
   return [tone, { ...said, delayMs: Math.round((tone.samples.length / sampleRate) * 1000) + BREATH_MS }];
 }
 
-function getTone(kind: Cue['kind'], sampleRate: number, quiet: boolean): Float32Array<ArrayBuffer> {
+function getTone(kind: SoundKind, sampleRate: number, quiet: boolean): Float32Array<ArrayBuffer> {
   const key = `${kind} ${sampleRate} ${quiet}`;
   const known = tones.get(key);
   if (known) return known;

@@ -1,8 +1,10 @@
-import type { CueKind } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
 import { cueTone, HIGHEST_HZ } from './cue-tone.ts';
+import { pressSounds, type SoundKind } from './press-sound.ts';
 
-const kinds: CueKind[] = [
+const kinds: SoundKind[] = [
+  ...pressSounds,
+  'mark',
   'ready',
   'draw',
   'hold',
@@ -75,7 +77,7 @@ describe('cueTone', () => {
   });
 
   /** Where a tone sounds and where it pauses, milliseconds: [sounds, pauses, sounds …]. */
-  function rhythm(kind: CueKind): number[] {
+  function rhythm(kind: SoundKind): number[] {
     const samples = cueTone(kind, sampleRate);
     const spans: number[] = [];
     let isSound = true;

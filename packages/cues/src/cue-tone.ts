@@ -1,4 +1,4 @@
-import type { CueKind } from '@larkhold/engine';
+import type { SoundKind } from './press-sound.ts';
 
 /** One note: a sine with a softer octave above it, gently begun and let ring. */
 interface Note {
@@ -24,7 +24,7 @@ const OCTAVE_RATIO = 0.25;
  * The notes of each cue. No two share both rhythm and direction, so that they are told apart by either alone; none repeats
  * a pulse three times at even distances or swings up and down like an alarm. Rising means work begins, falling means work ends.
  */
-const notes: Record<CueKind, readonly Note[]> = {
+const notes: Record<SoundKind, readonly Note[]> = {
   ready: [
     { atMs: 0, durationMs: 160, hz: 392 },
     { atMs: 320, durationMs: 260, hz: 392 },
@@ -61,6 +61,36 @@ const notes: Record<CueKind, readonly Note[]> = {
     { atMs: 470, durationMs: 260, hz: 784 },
     { atMs: 780, durationMs: 600, hz: 523 },
   ],
+  mark: [{ atMs: 0, durationMs: 320, hz: 440 }],
+  paused: [
+    { atMs: 0, durationMs: 140, hz: 494 },
+    { atMs: 170, durationMs: 300, hz: 330 },
+  ],
+  goesOn: [
+    { atMs: 0, durationMs: 140, hz: 330 },
+    { atMs: 170, durationMs: 300, hz: 494 },
+  ],
+  skipped: [
+    { atMs: 0, durationMs: 70, hz: 440 },
+    { atMs: 90, durationMs: 180, hz: 587 },
+  ],
+  moreRest: [
+    { atMs: 0, durationMs: 260, hz: 392 },
+    { atMs: 300, durationMs: 120, hz: 392 },
+  ],
+  lessRest: [
+    { atMs: 0, durationMs: 120, hz: 392 },
+    { atMs: 150, durationMs: 260, hz: 392 },
+  ],
+  stopAsked: [
+    { atMs: 0, durationMs: 200, hz: 330, toHz: 294 },
+    { atMs: 330, durationMs: 340, hz: 330, toHz: 294 },
+  ],
+  question: [
+    { atMs: 0, durationMs: 180, hz: 440 },
+    { atMs: 210, durationMs: 320, hz: 440, toHz: 587 },
+  ],
+  answer: [{ atMs: 0, durationMs: 110, hz: 523 }],
 };
 
 /**
@@ -73,7 +103,7 @@ const notes: Record<CueKind, readonly Note[]> = {
  * @throws RangeError when the sample rate is under 8000
  * @source own: pitches and rhythms are ours; the upper limit of 2.5 kHz leaves the range that ageing takes first
  */
-export function cueTone(kind: CueKind, sampleRate: number, quiet = false): Float32Array<ArrayBuffer> {
+export function cueTone(kind: SoundKind, sampleRate: number, quiet = false): Float32Array<ArrayBuffer> {
   if (!(sampleRate >= 8000)) throw new RangeError(`sampleRate is ${sampleRate}; it must be 8000 or more`);
   const score = notes[kind];
   const lengthMs = Math.max(...score.map((note) => note.atMs + note.durationMs));

@@ -1,4 +1,4 @@
-import type { Cue } from '@larkhold/engine';
+import type { SoundCue } from './press-sound.ts';
 
 /** How far ahead cues are put on the audio clock, in milliseconds: longer than a page is ever busy, short enough to take back. */
 export const LOOKAHEAD_MS = 8000;
@@ -9,7 +9,7 @@ export const MISPLACED_MS = 2;
 
 /** A cue at its time on the page clock. */
 export interface ArmedCue {
-  cue: Cue;
+  cue: SoundCue;
   /** Page clock, milliseconds. */
   dueMs: number;
 }
@@ -30,7 +30,7 @@ export interface CuePlan {
  * @param nowMs page clock now, milliseconds
  * @returns the cues still to come, in order; one due just now still counts
  */
-export function armCues(cues: readonly Cue[], originMs: number, nowMs: number): ArmedCue[] {
+export function armCues(cues: readonly SoundCue[], originMs: number, nowMs: number): ArmedCue[] {
   return cues
     .map((cue) => ({ cue, dueMs: originMs + cue.atMs }))
     .filter((armed) => armed.dueMs >= nowMs - STALE_MS)

@@ -1,5 +1,5 @@
-import type { Cue, CueKind } from '@larkhold/engine';
 import { presentWords } from '@larkhold/words';
+import type { SoundCue, SoundKind } from './press-sound.ts';
 
 /** Where a phrase is in a pack's sound file. */
 export interface Sprite {
@@ -18,7 +18,7 @@ export interface SpritePack {
   /** File names beside `pack.json`, all with the same sound; the first that can be decoded is used. */
   files: string[];
   /** The phrase for a cue that brings no words of its own. */
-  kinds: Partial<Record<CueKind, string>>;
+  kinds: Partial<Record<SoundKind, string>>;
   sprites: Sprite[];
 }
 
@@ -26,7 +26,7 @@ export interface SpritePack {
 export interface WordSounds {
   sampleRate: number;
   byWords: ReadonlyMap<string, Float32Array<ArrayBuffer>>;
-  byKind: Partial<Record<CueKind, string>>;
+  byKind: Partial<Record<SoundKind, string>>;
 }
 
 /** Turns the bytes of a sound file into mono samples. */
@@ -109,7 +109,7 @@ export function cutSprites(
  */
 export function getWords(
   words: WordSounds | undefined,
-  cue: Pick<Cue, 'kind' | 'words'>,
+  cue: Pick<SoundCue, 'kind' | 'words'>,
 ): Float32Array<ArrayBuffer> | undefined {
   if (!words) return undefined;
   const own = cue.words === undefined ? undefined : joinPhrases(words, wordKey(cue.words));

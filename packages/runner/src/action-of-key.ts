@@ -2,7 +2,7 @@ import type { SessionView } from '@larkhold/engine';
 import type { RunnerSettings } from './runner-settings.ts';
 
 /** What a press asks of a drill. */
-export type DrillAction = 'begin' | 'pauseOrResume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'stop';
+export type DrillAction = 'begin' | 'pauseOrResume' | 'letDownNow' | 'skipRep' | 'moreRest' | 'lessRest' | 'stop';
 
 /** As much of a view as a press needs to mean something. */
 export type Stand = Pick<SessionView, 'state' | 'step'>;
@@ -12,6 +12,7 @@ const FIXED: Readonly<Record<string, DrillAction>> = {
   KeyL: 'letDownNow',
   KeyN: 'skipRep',
   KeyR: 'moreRest',
+  KeyC: 'lessRest',
   Escape: 'stop',
 };
 
@@ -37,6 +38,7 @@ export function actionOfKey(
   if (keys.letDownNow.includes(code)) return 'letDownNow';
   if (keys.skipRep.includes(code)) return 'skipRep';
   if (keys.moreRest.includes(code)) return 'moreRest';
+  if (keys.lessRest?.includes(code)) return 'lessRest';
   return FIXED[code];
 }
 

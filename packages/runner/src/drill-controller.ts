@@ -1,4 +1,4 @@
-import type { CuePlayer } from '@larkhold/cues';
+import { type CuePlayer, phrases, type SoundCue } from '@larkhold/cues';
 import {
   type Cue,
   createSession,
@@ -17,10 +17,13 @@ import { say } from '@larkhold/words';
 import { type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
 import { blocksWithCalls } from './blocks-with-calls.ts';
 import { looksOtherwise, nextLookMs } from './next-look.ts';
+import { pressSound, type Said } from './press-sound.ts';
 import { createPressGuard } from './press-source.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import type { RunnerSettings } from './runner-settings.ts';
 import { type Loss, TimeWatch } from './time-watch.ts';
+import { type WarmUpWalk, walkWarmUp } from './warm-up-walk.ts';
+import { nextWhy, whyCue } from './why-asked.ts';
 
 /** How long the question whether to stop is shown. */
 export const STOP_QUESTION_MS = 3_000;
@@ -89,6 +92,7 @@ export class DrillController {
   #pausedAtMs: number | undefined;
   #isUnheard = false;
   #soundLevel: number;
+  readonly #warmUp: WarmUpWalk;
 
   /**
    * @param input what to run
@@ -113,6 +117,7 @@ export class DrillController {
       countFromAnchor: settings.countFromAnchor,
       resumeFrom,
     });
+    this.#warmUp = walkWarmUp(settings.saysWarmUp && !resumeFrom ? (prescription.warmUp ?? []) : []);
     this.#session.onRep((rep) => this.#reps.push(rep));
     this.#view = this.#session.view();
     this.#cues = environment.createCues({ level: settings.soundLevel, voice: settings.voice, quiet: settings.quiet });
@@ -154,15 +159,45 @@ export class DrillController {
     return this.#stopUntilMs !== undefined;
   }
 
-  /** Begins, or shows where a kept session stands. Call it in a press, or sound is refused. The session never waits for sound. */
+  /** The line of the warm-up to do now; undefined once the drill itself has begun. */
+  get warmUpLine(): string | undefined {
+    return this.#hasBegun ? undefined : this.#warmUp.line;
+  }
+
+  /**
+   * Begins, with the first line of the warm-up where the archer wants it said, or shows where a kept session is. Call it in a press, or sound is
+   * refused. The session never waits for sound.
+   */
   begin(): void {
     if (this.#hasBegun) return;
-    this.#hasBegun = true;
-    const { environment, resumeFrom } = this.#input;
+    this.#unlock();
+    if (this.#warmUp.line === undefined) this.#beginSession();
+    else this.#tellWarmUp(phrases.warmUp);
+  }
+
+  #unlock(): void {
     this.#cues.unlock().catch(() => {
       this.#isUnheard = true;
       this.#note('sound', say('drill.soundMissing'));
     });
+  }
+
+  /** One line after the other, then the drill. */
+  #goOnWarmUp(): void {
+    this.#warmUp.next();
+    if (this.#warmUp.line === undefined) this.#beginSession();
+    else this.#tellWarmUp();
+  }
+
+  #tellWarmUp(before = ''): void {
+    if (before !== '') this.#cues.say('ready', before);
+    this.#cues.say('call', this.#warmUp.said);
+    this.#listener.onShow();
+  }
+
+  #beginSession(): void {
+    this.#hasBegun = true;
+    const { environment, resumeFrom } = this.#input;
     this.#lookForLoss(environment.nowMs());
     const isKept = resumeFrom !== undefined && resumeFrom.state !== 'waiting';
     this.#session.send({ type: isKept ? 'gap' : 'begin' }, environment.nowMs());
@@ -178,9 +213,18 @@ export class DrillController {
    */
   press(action: DrillAction, atMs = this.#input.environment.nowMs()): void {
     if (!this.#counts(action, atMs)) return;
-    if (action === 'begin') this.begin();
+    if (this.warmUpLine !== undefined) this.#pressInWarmUp(action);
+    else if (action === 'begin') this.begin();
     else if (action === 'stop' && this.#isUnderWay()) this.#askToStop(atMs);
     else if (this.#isUnderWay()) this.#steer(action, atMs);
+  }
+
+  #pressInWarmUp(action: DrillAction): void {
+    if (action === 'begin') this.#goOnWarmUp();
+    if (action !== 'stop') return;
+    this.#hasBegun = true;
+    this.#session.send({ type: 'stop' }, this.#input.environment.nowMs());
+    this.#follow();
   }
 
   /**
@@ -211,6 +255,7 @@ export class DrillController {
   /** Takes the question back. */
   keepGoing(): void {
     this.#stopUntilMs = undefined;
+    this.#say({ kind: 'goesOn', words: phrases.resumed });
     this.#listener.onShow();
     this.#askLook();
   }
@@ -226,18 +271,39 @@ export class DrillController {
 
   /** Lets go of sound, screen and clock. The record stays as it is. */
   close(): void {
-    if (this.#frame !== undefined) this.#input.environment.cancelFrame(this.#frame);
+    const { environment } = this.#input;
+    if (this.#frame !== undefined) environment.cancelFrame(this.#frame);
     this.#frame = undefined;
     this.#isClosed = true;
     this.#rest();
-    this.#cues.close();
+    // At the end the last word is only just beginning.
+    const lastMs = this.#silentAtMs === undefined ? 0 : this.#silentAtMs - environment.nowMs();
+    if (lastMs > 0) environment.requestFrame(() => this.#cues.close(), lastMs);
+    else this.#cues.close();
   }
 
   #steer(action: DrillAction, atMs: number): void {
     if (atMs > (this.#seenMs ?? atMs)) this.#advance(atMs);
-    for (const type of this.#eventsOf(action, this.#standAsOf(atMs))) this.#session.send({ type }, atMs);
+    const before = this.#session.view();
+    const answer = action === 'letDownNow' && this.#asksAloud ? nextWhy(before) : undefined;
+    if (answer) this.#session.send({ type: 'why', why: answer.why }, atMs);
+    else for (const type of this.#eventsOf(action, this.#standAsOf(atMs))) this.#session.send({ type }, atMs);
+    const said = answer?.said ?? pressSound(action, before, this.#session.view());
     this.#advance(this.#input.environment.nowMs());
     this.#follow();
+    if (said) this.#say(said);
+    if (answer) this.#tellChange(this.#session.snapshot());
+  }
+
+  /** After the cues are armed anew, or the press would be silenced with those before. */
+  #say({ kind, words }: Said): void {
+    this.#cues.say(kind, words);
+  }
+
+  /** Questions are asked where words are heard, and not where as little as can be is said. */
+  get #asksAloud(): boolean {
+    const { voice, spoken } = this.#input.settings;
+    return voice !== 'tones' && spoken !== 'least';
   }
 
   /** Where the drill stood at a moment that it has been walked to. */
@@ -263,9 +329,11 @@ export class DrillController {
       this.#stopUntilMs = undefined;
       this.#session.send({ type: 'stop' }, atMs);
       this.#follow();
+      this.#say({ kind: 'done', words: phrases.stopped });
       return;
     }
     this.#stopUntilMs = this.#input.environment.nowMs() + STOP_QUESTION_MS;
+    this.#say({ kind: 'stopAsked', words: phrases.stopAsked });
     this.#listener.onShow();
     this.#askLook();
   }
@@ -348,6 +416,8 @@ export class DrillController {
     this.#arm(view);
     if (view.pausedBy === 'gap' && before.pausedBy !== 'gap' && !this.#notices.has('gap'))
       this.#note('gap', say('drill.timeLost'));
+    if (view.pausedBy === 'gap' && before.pausedBy !== 'gap')
+      this.#say({ kind: 'paused', words: `${phrases.timeLost}. ${phrases.paused}` });
     if (view.state === 'running') this.#note('gap', undefined);
     this.#show(view);
     this.#stayAwake(view);
@@ -405,10 +475,9 @@ export class DrillController {
       this.#armedOriginMs = originMs;
       // A part of a millisecond is the binary fractions', not a cue that is over.
       const from = view.offsetMs - SAME_ORIGIN_MS;
-      this.#cues.arm(
-        this.#timeline.cues.filter((cue) => cue.atMs >= from),
-        originMs,
-      );
+      const cues: SoundCue[] = this.#timeline.cues.filter((cue) => cue.atMs >= from);
+      const question = this.#asksAloud ? whyCue(this.#timeline, view) : undefined;
+      this.#cues.arm(question === undefined ? cues : [...cues, question], originMs);
     } else if (this.#armedOriginMs !== undefined) {
       this.#armedOriginMs = undefined;
       // At the end the last word is only just beginning.

@@ -47,6 +47,25 @@ export const drillStyles = css`
     min-height: 88px;
     font-size: 1.9rem;
   }
+  .warm-up p {
+    margin: 0;
+    max-width: 40rem;
+    text-align: center;
+    font-size: clamp(1.4rem, 5vw, 2.6rem);
+    line-height: 1.25;
+    overflow-wrap: anywhere;
+  }
+  .warm-up .row {
+    display: grid;
+    grid-template-columns: 2fr 1fr;
+    gap: 10px;
+    width: min(100%, 34rem);
+  }
+  .warm-up button {
+    width: 100%;
+    min-height: 72px;
+    font-size: 1.4rem;
+  }
   .question {
     grid-row: 1;
     grid-column: 1;
@@ -71,23 +90,23 @@ export const drillStyles = css`
   .buttons {
     grid-row: 3;
     display: grid;
-    grid-template-columns: repeat(6, minmax(0, 1fr));
+    grid-template-columns: repeat(12, minmax(0, 1fr));
     gap: 10px;
     padding: 10px;
     padding-bottom: max(10px, env(safe-area-inset-bottom));
   }
   .buttons button {
-    grid-column: span 2;
+    grid-column: span 3;
     padding-inline: min(0.9rem, 2vw);
     font-size: min(1.1rem, 8.5vw);
     overflow-wrap: anywhere;
   }
   .buttons button:nth-child(-n + 2) {
-    grid-column: span 3;
+    grid-column: span 6;
   }
   @media (min-width: 700px) {
     .buttons {
-      grid-template-columns: 2fr 2fr 1fr 1fr 1fr;
+      grid-template-columns: 2fr 2fr 1fr 1fr 1fr 1fr;
     }
     .buttons button,
     .buttons button:nth-child(-n + 2) {

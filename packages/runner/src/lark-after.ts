@@ -1,3 +1,4 @@
+import { type CuePlayer, phrases } from '@larkhold/cues';
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
 import '@larkhold/ui/ribbon';
 import { isAsAsked, type ShortReason } from '@larkhold/ui/ribbon';
@@ -5,17 +6,25 @@ import { drillWords, placeOfRep, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { afterStyles } from './after-styles.ts';
+import { browserEnvironment } from './browser-environment.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { effortStrip } from './effort-strip.ts';
 import { buttonStyles, lookStyles } from './glance-look.ts';
 import { becomeFocusable, isForElement, type KeysFrom } from './keys-from.ts';
+import type { Said } from './press-sound.ts';
 import { createPressGuard, type PressSource } from './press-source.ts';
+import type { RunnerEnvironment } from './runner-environment.ts';
 import { defaultRunnerSettings, type RunnerSettings, type RunnerTheme } from './runner-settings.ts';
+import { spokenEffort, spokenPain, spokenQuestion, spokenRep } from './spoken-questions.ts';
 
 /** Where a pedal begins to choose. */
 const MIDDLE_EFFORT = 5;
 /** A nought so soon after a one makes it ten, milliseconds. */
 const TEN_MS = 1500;
+/** From the drill's end to the first question, so that its last word is over, milliseconds. */
+const ASKED_AFTER_MS = 3_000;
+const NO_ANSWER: Said = { kind: 'answer', words: phrases.noAnswer };
+const REASONS = ['form', 'tired', 'interrupted'] as const;
 
 /**
  * Asks how a drill was, and lets the archer put reps right. Everything may be left out.
@@ -26,6 +35,8 @@ const TEN_MS = 1500;
  * @prop keys the archer's keys: those of `moreRest` and `letDownNow` go up and down in an answer, those of `begin` go on to the next
  * @prop keysFrom whose keys are heard: its own while it has the focus, or `page` for every key
  * @prop sources what is pressed beside keys and screen
+ * @prop sound how the drill sounded: with words, and with more than the least said, the questions are asked aloud; they are silent where left out
+ * @prop environment sound and frames; the browser's where left out
  * @event lark-after-done saved or skipped; detail `{ effort?, pain?, note?, reps }`
  * @cssprop --lark-ground background
  * @cssprop --lark-ink text and the bow
@@ -46,6 +57,8 @@ export class LarkAfter extends LitElement {
   @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ attribute: 'keys-from' }) keysFrom: KeysFrom = 'focus';
+  @property({ attribute: false }) sound: Pick<RunnerSettings, 'soundLevel' | 'voice' | 'quiet' | 'spoken'> | undefined;
+  @property({ attribute: false }) environment: RunnerEnvironment | undefined;
   /** The question that a pedal answers; a number is the rep at that place. */
   @state() private asked: 'effort' | 'pain' | number = 'effort';
   @state() private effort: number | undefined;
@@ -59,6 +72,9 @@ export class LarkAfter extends LitElement {
 
   #endListening: (() => void)[] = [];
   #typedOneAtMs: number | undefined;
+  #ownEnvironment: RunnerEnvironment | undefined;
+  #cues: CuePlayer | undefined;
+  #frame: number | undefined;
   readonly #counts = createPressGuard(() => performance.now());
 
   override connectedCallback(): void {
@@ -72,6 +88,7 @@ export class LarkAfter extends LitElement {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
     this.#hush();
+    this.#silence();
   }
 
   #listen(): void {
@@ -94,6 +111,38 @@ export class LarkAfter extends LitElement {
     this.effort = this.record?.effort;
     this.pain = this.record?.pain;
     this.note = this.record?.note ?? '';
+    this.#silence();
+    if (this.record && this.#asksAloud) this.#askSoon();
+  }
+
+  get #environment(): RunnerEnvironment {
+    if (this.environment) return this.environment;
+    this.#ownEnvironment ??= browserEnvironment();
+    return this.#ownEnvironment;
+  }
+
+  get #asksAloud(): boolean {
+    return this.sound !== undefined && this.sound.voice !== 'tones' && this.sound.spoken !== 'least';
+  }
+
+  #askSoon(): void {
+    const { soundLevel, voice, quiet } = this.sound ?? defaultRunnerSettings;
+    this.#cues = this.#environment.createCues({ level: soundLevel, voice, quiet });
+    this.#frame = this.#environment.requestFrame(() => {
+      this.#frame = undefined;
+      this.#say(spokenQuestion('effort', this.sound?.spoken === 'most'));
+    }, ASKED_AFTER_MS);
+  }
+
+  #say({ kind, words }: Said): void {
+    this.#cues?.say(kind, words);
+  }
+
+  #silence(): void {
+    if (this.#frame !== undefined) this.#environment.cancelFrame(this.#frame);
+    this.#frame = undefined;
+    this.#cues?.close();
+    this.#cues = undefined;
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -269,21 +318,50 @@ export class LarkAfter extends LitElement {
     const nowMs = performance.now();
     const isTen = digit === 0 && this.#typedOneAtMs !== undefined && nowMs - this.#typedOneAtMs < TEN_MS;
     this.effort = isTen ? 10 : digit;
+    this.#say(spokenEffort(this.effort));
     this.#typedOneAtMs = digit === 1 ? nowMs : undefined;
   }
 
   #choose(by: 1 | -1): void {
-    if (typeof this.asked === 'number') this.#correct(this.asked, by === 1 ? 'held' : 'short');
-    else if (this.asked === 'pain') this.pain = by === 1;
-    else this.effort = this.effort === undefined ? MIDDLE_EFFORT : Math.min(10, Math.max(0, this.effort + by));
+    if (typeof this.asked === 'number') this.#chooseOfRep(this.asked, by);
+    else if (this.asked === 'pain') {
+      this.pain = by === 1;
+      this.#say(spokenPain(this.pain));
+    } else {
+      this.effort = this.effort === undefined ? MIDDLE_EFFORT : Math.min(10, Math.max(0, this.effort + by));
+      this.#say(spokenEffort(this.effort));
+    }
+  }
+
+  /** How an unsure rep ended, or why a short one was: up and down go through the reasons. */
+  #chooseOfRep(index: number, by: 1 | -1): void {
+    const isUnsure = this.record?.reps[index]?.outcome === 'unsure';
+    if (isUnsure) this.#correct(index, by === 1 ? 'held' : 'short');
+    else {
+      const { why } = this.corrected?.reps[index] ?? {};
+      const from = why === undefined ? (by === 1 ? -1 : REASONS.length) : REASONS.indexOf(why);
+      this.#explain(index, REASONS[from + by]);
+    }
+    const rep = this.corrected?.reps[index];
+    if (rep) this.#say(rep.outcome === 'short' && rep.why === undefined && !isUnsure ? NO_ANSWER : spokenRep(rep));
   }
 
   #goOn(): void {
-    const after = typeof this.asked === 'number' ? this.asked + 1 : 0;
-    const unsure = this.record?.reps.findIndex((rep, index) => rep.outcome === 'unsure' && index >= after) ?? -1;
+    const from = typeof this.asked === 'number' ? this.asked + 1 : 0;
+    const doubtful = this.record?.reps.findIndex((rep, index) => index >= from && this.#isDoubtful(rep)) ?? -1;
     if (this.asked === 'effort') this.asked = 'pain';
-    else if (unsure >= 0) this.asked = unsure;
-    else this.#save();
+    else if (doubtful >= 0) this.asked = doubtful;
+    else {
+      this.#save();
+      return;
+    }
+    const about = typeof this.asked === 'number' ? this.record?.reps[this.asked] : this.asked;
+    if (about !== undefined) this.#say(spokenQuestion(about));
+  }
+
+  /** A pedal is asked about it: how it ended, and by ear also why it was short. */
+  #isDoubtful({ outcome, why }: RepRecord): boolean {
+    return outcome === 'unsure' || (this.#asksAloud && outcome === 'short' && why === undefined);
   }
 
   readonly #onSave = (event: SubmitEvent): void => {
@@ -293,6 +371,7 @@ export class LarkAfter extends LitElement {
 
   #save(): void {
     const note = this.note.trim();
+    this.#say({ kind: 'answer', words: phrases.saved });
     this.#done({
       ...(this.effort === undefined ? {} : { effort: this.effort }),
       ...(this.pain === undefined ? {} : { pain: this.pain }),

@@ -265,6 +265,7 @@ test('every button is at least 64 px high, and the number in a hold at least 38 
     'Pause',
     'Skip',
     'More rest',
+    'End rest',
     'Stop',
   ]);
   for (const button of buttons) expect(button.getBoundingClientRect().height).toBeGreaterThanOrEqual(64);

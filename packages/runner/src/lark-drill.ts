@@ -241,6 +241,7 @@ export class LarkDrill extends LitElement {
 
   #actionOf(code: string, atMs: number): DrillAction | undefined {
     const action = actionOfKey(code, this.settings.keys, this.#standAt(atMs));
+    // A warm-up goes on by whatever begins a drill.
     return action === 'begin' && !this.prescription ? undefined : action;
   }
 
@@ -255,7 +256,7 @@ export class LarkDrill extends LitElement {
   }
 
   #do(action: DrillAction, atMs: number): void {
-    if (action === 'begin') this.begin();
+    if (action === 'begin' && !this.#drill) this.begin();
     else this.#drill?.press(action, atMs);
   }
 
@@ -296,7 +297,7 @@ export class LarkDrill extends LitElement {
       ></lark-glance>
       <slot name="sight"></slot>
       <slot></slot>
-      ${drill ? nothing : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
+      ${drill ? (drill.warmUpLine === undefined ? nothing : this.#warmUp(drill.warmUpLine)) : this.#waiting()} ${drill?.isAskingToStop ? this.#question(drill) : nothing}
       ${drill ? this.#buttons(view) : nothing}`;
   }
 
@@ -334,6 +335,16 @@ export class LarkDrill extends LitElement {
     </div>`;
   }
 
+  #warmUp(line: string) {
+    return html`<div class="waiting warm-up">
+      <p role="status">${say('drill.warmUpLine', { line })}</p>
+      <div class="row">
+        <button class="main" @click=${this.#press('begin')}>${say('drill.goOn')}</button>
+        <button @click=${this.#press('stop')}>${say('drill.stop')}</button>
+      </div>
+    </div>`;
+  }
+
   #question(drill: DrillController) {
     return html`<div class="question" role="alert">
       <p>${say('drill.stopAsked')}</p>
@@ -355,6 +366,7 @@ export class LarkDrill extends LitElement {
       </button>
       <button ?disabled=${isPaused || kind === 'letDown'} @click=${this.#press('skipRep')}>${say('drill.skip')}</button>
       <button ?disabled=${!isWaiting} @click=${this.#press('moreRest')}>${say('drill.moreRest')}</button>
+      <button ?disabled=${!isWaiting} @click=${this.#press('lessRest')}>${say('drill.lessRest')}</button>
       <button @click=${this.#press('stop')}>${say('drill.stop')}</button>
     </div>`;
   }

@@ -1,3 +1,4 @@
+import type { SpokenAmount } from '@larkhold/engine';
 import type { DrawHand } from './bow-paths.ts';
 import type { Viewing } from './legibility.ts';
 
@@ -13,13 +14,17 @@ export interface RunnerSettings {
   soundLevel: number;
   voice: 'tones' | 'words' | 'both';
   quiet: boolean;
+  /** How much is said beside the steps; `usual` where left out. */
+  spoken?: SpokenAmount;
+  /** The warm-up's lines come first, said one by one; each stays until the archer goes on. */
+  saysWarmUp?: boolean;
   /** Turns the picture over, to be read in a mirror. */
   flipped: boolean;
   /** The hand that draws. */
   hand: DrawHand;
   theme: RunnerTheme;
   /** `KeyboardEvent.code` values, and codes of press sources ('Gamepad:0', 'Clap'). A code both in `begin` and in `pause` steers alone: it lets down while drawing or holding. */
-  keys: Record<KeyAction, readonly string[]> & { stop?: readonly string[] };
+  keys: Record<KeyAction, readonly string[]> & { stop?: readonly string[]; lessRest?: readonly string[] };
   /** The archer's own lines, said in blocks that ask for them. */
   shotProcess: readonly string[];
   /** Lines that the archer has seen in full and allowed to be said at full draw; see `layOut`. None where left out. */
@@ -48,6 +53,7 @@ export const defaultRunnerSettings: Readonly<RunnerSettings> = {
     letDownNow: ['ArrowDown', 'KeyL'],
     skipRep: ['ArrowRight', 'KeyN'],
     moreRest: ['ArrowUp', 'KeyR', 'PageUp'],
+    lessRest: ['ArrowLeft', 'KeyC'],
   },
   shotProcess: [],
 };

@@ -1,5 +1,5 @@
-import type { CuePlayer, CueSettings, CueTrouble } from '@larkhold/cues';
-import type { Cue, PrescribedBlock, Prescription } from '@larkhold/engine';
+import type { CuePlayer, CueSettings, CueTrouble, SoundCue, SoundKind } from '@larkhold/cues';
+import type { PrescribedBlock, Prescription } from '@larkhold/engine';
 import type { RunnerEnvironment } from './runner-environment.ts';
 
 /** A clock moved by hand, frames that run when told to, and cues that only remember. */
@@ -11,8 +11,10 @@ export interface TrialEnvironment extends RunnerEnvironment {
   /** Moves the wall clock alone: a machine that sleeps and stops the page clock, or a clock that is set. */
   setWall(byMs: number): void;
   /** What was armed and silenced, in order: the origin, or 'disarm'. */
-  armed: ({ originMs: number; cues: readonly Cue[] } | 'disarm')[];
+  armed: ({ originMs: number; cues: readonly SoundCue[] } | 'disarm')[];
   settings: Partial<CueSettings>[];
+  /** What was heard so far, in order: armed cues that came due, and what was said at once; times on the page clock, milliseconds. */
+  heard: { atMs: number; kind: SoundKind; words: string }[];
   trouble(trouble: CueTrouble | undefined): void;
   setSeen(isSeen: boolean): void;
 }
@@ -34,6 +36,12 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   let listen: (trouble: CueTrouble | undefined) => void = () => undefined;
   const armed: TrialEnvironment['armed'] = [];
   const settings: Partial<CueSettings>[] = [];
+  const heard: TrialEnvironment['heard'] = [];
+  let coming: TrialEnvironment['heard'] = [];
+  const hear = () => {
+    heard.push(...coming.filter(({ atMs }) => atMs <= clockMs));
+    coming = coming.filter(({ atMs }) => atMs > clockMs);
+  };
 
   const frame = () => {
     const due = [...waiting].filter(([, { dueMs }]) => dueMs <= clockMs);
@@ -42,9 +50,19 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   };
   const cues: CuePlayer = {
     unlock: () => options.unlock ?? Promise.resolve(true),
-    arm: (list, originMs) => void armed.push({ originMs, cues: list }),
-    disarm: () => void armed.push('disarm'),
-    say: () => undefined,
+    arm(list, originMs) {
+      armed.push({ originMs, cues: list });
+      coming = list
+        .map(({ atMs, kind, words = '' }) => ({ atMs: originMs + atMs, kind, words }))
+        .filter(({ atMs }) => atMs >= clockMs - 150)
+        .sort((one, other) => one.atMs - other.atMs);
+      hear();
+    },
+    disarm() {
+      armed.push('disarm');
+      coming = [];
+    },
+    say: (kind, words = '') => void heard.push({ atMs: clockMs, kind, words }),
     set: (changes) => void settings.push({ ...settings.at(-1), ...changes }),
     get trouble() {
       return trouble;
@@ -57,6 +75,7 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
   };
   return {
     armed,
+    heard,
     settings,
     trouble(next) {
       trouble = next;
@@ -83,6 +102,7 @@ export function trialEnvironment(options: { startMs?: number; unlock?: Promise<b
     pass(spanMs) {
       for (let left = spanMs; left > 0; left -= FRAME_MS) {
         clockMs += Math.min(FRAME_MS, left);
+        hear();
         frame();
       }
     },

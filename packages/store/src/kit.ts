@@ -1,4 +1,4 @@
-import { keepUnknown } from '@larkhold/engine';
+import { keepUnknown, spokenAmounts } from '@larkhold/engine';
 import * as z from 'zod';
 
 /** More programs than anybody drills; the answers to the oldest are asked for again. */
@@ -18,6 +18,7 @@ export const keysSchema = z.strictObject({
   letDownNow: codes(['ArrowDown', 'KeyL']),
   skipRep: codes(['ArrowRight', 'KeyN']),
   moreRest: codes(['ArrowUp', 'KeyR', 'PageUp']),
+  lessRest: codes(['ArrowLeft', 'KeyC']),
   /** Beside Escape, which always asks whether to stop. */
   stop: codes([]),
 });
@@ -41,6 +42,10 @@ export const kitSchema = keepUnknown({
   voice: z.enum(['tones', 'words', 'both']).default('both'),
   /** Soft, low tones and a brightening of the display: for thin walls and early mornings. */
   quiet: z.boolean().default(false),
+  /** How much is said in a drill. */
+  spoken: z.enum(spokenAmounts).default('usual'),
+  /** The warm-up's lines come before a drill, one by one. */
+  saysWarmUp: z.boolean().default(false),
   /** How the archer looks at the display: from how far, by a mirror or not, and if the picture is turned over for it. */
   viewing: z
     .strictObject({
@@ -52,6 +57,8 @@ export const kitSchema = keepUnknown({
       flipped: z.boolean().default(false),
     })
     .prefault({}),
+  /** What the display gives its room to: the bow with the number beside it, or the number first, for small screens. */
+  layout: z.enum(['bow', 'numbers']).default('bow'),
   theme: z.enum(['system', 'dark', 'light', 'contrast']).default('system'),
   /** What the app speaks; the browser's language where left out. */
   language: z.enum(['en', 'de']).optional(),

@@ -58,6 +58,9 @@ export const migrationSteps: readonly MigrationStep[] = [
   () => {
     // The drill under way is kept in two rows from here on. One that was kept in a single row is read as it is.
   },
+  () => {
+    // The kit learned how much is said, the key that cuts a rest short, and how the display is laid out. What is left out has its usual value.
+  },
 ];
 
 const version4Lists = [

@@ -15,6 +15,7 @@ const actions = {
   pause: 'kit.actionPause',
   skipRep: 'kit.actionSkipRep',
   moreRest: 'kit.actionMoreRest',
+  lessRest: 'kit.actionLessRest',
   stop: 'kit.actionStop',
 } as const satisfies Record<keyof Kit['keys'], string>;
 type Action = keyof Kit['keys'];

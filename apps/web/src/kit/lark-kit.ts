@@ -124,7 +124,10 @@ export class LarkKit extends PlaceElement {
           />
         </label>
         ${choiceOf(say('kit.cues'), kit.voice, { both: say('kit.both'), tones: say('kit.tones'), words: say('kit.words') }, (voice) => act.changeKit({ voice }))}
+        ${choiceOf(say('kit.spoken'), kit.spoken, { least: say('kit.spokenLeast'), usual: say('kit.spokenUsual'), most: say('kit.spokenMost') }, (spoken) => act.changeKit({ spoken }))}
       </div>
+      <p class="dim small">${say(`kit.spokenAbout.${kit.spoken}`)}</p>
+      ${tickOf(say('kit.saysWarmUp'), kit.saysWarmUp, (saysWarmUp) => act.changeKit({ saysWarmUp }))}
       ${tickOf(say('kit.quiet'), kit.quiet, (quiet) => act.changeKit({ quiet }))}
       <div class="row try" role="group" aria-label=${say('kit.tryCue')}>
         ${cueButtons.map(({ kind, key }) => html`<button @click=${() => act.trySound(kind)}>${say(key)}</button>`)}

@@ -122,6 +122,7 @@ export class LarkLine extends PlaceElement {
           .flipped=${app.view.kit.viewing.flipped}
           .theme=${theme}
           .keys=${app.view.kit.keys}
+          .sound=${app.view.kit}
           .sources=${pressSourcesOf(app.view.kit.listens, finished.program)}
           @lark-after-done=${this.#onAfter}
         ></lark-after>

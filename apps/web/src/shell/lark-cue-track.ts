@@ -76,7 +76,7 @@ export class LarkCueTrack extends PlaceElement {
     const kit = this.app?.view.kit;
     if (!kit) return;
     const { format } = this;
-    const { shotProcess } = kit;
+    const { shotProcess, spoken } = kit;
     const allowedCalls = allowedCallsOf(kit, this.programId);
     const stop = new AbortController();
     this.#stop = stop;
@@ -84,7 +84,7 @@ export class LarkCueTrack extends PlaceElement {
     this.said = '';
     try {
       const { renderCueTrack } = await import('@larkhold/cues');
-      const file = await renderCueTrack(layOut(prescription, { shotProcess, allowedCalls }), {
+      const file = await renderCueTrack(layOut(prescription, { shotProcess, allowedCalls, spoken }), {
         ...{ format, voice: kit.voice, quiet: kit.quiet, signal: stop.signal },
         onProgress: (doneRatio) => {
           this.doneRatio = doneRatio;

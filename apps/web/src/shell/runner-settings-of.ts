@@ -9,8 +9,8 @@ import { allowedCallsOf } from './call-answers.ts';
  * @returns the runner's settings
  */
 export function runnerSettingsOf(kit: Kit, programId: string): RunnerSettings {
-  const { soundLevel, voice, quiet, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
-  const sound = { soundLevel, voice, quiet };
+  const { soundLevel, voice, quiet, spoken, saysWarmUp, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
+  const sound = { soundLevel, voice, quiet, spoken, saysWarmUp };
   const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
   const allowedCalls = allowedCallsOf(kit, programId);
   const countFromAnchor = kit.camera.on && kit.camera.countFromAnchor;

@@ -151,13 +151,35 @@ describe('what the archer asks for', () => {
     expect(originMs + (due?.atMs ?? 0)).toBe(drawMs + MORE_REST_MS - REST_OVER_MS);
   });
 
+  it('[S29] a rest can be cut short: the ready time of it is left, with the call for the draw', () => {
+    const timeline = timelineOf();
+    const atMs = FIRST_REST_MS + 20_000;
+    const session = begun(atMs, timeline);
+    send(session, 'lessRest', atMs);
+    expect(session.view()).toMatchObject({ step: { kind: 'rest' }, msLeft: READY_MS, stepMs: 20_000 + READY_MS });
+    const { offsetMs, originMs = 0 } = session.view();
+    const due = timeline.cues.filter((cue) => cue.atMs >= offsetMs)[0];
+    expect(due).toMatchObject({ kind: 'restOver', words: 'Get ready. Two of two' });
+    expect(originMs + (due?.atMs ?? 0)).toBe(atMs + READY_MS - REST_OVER_MS);
+    const before = session.view();
+    send(session, 'lessRest', atMs);
+    expect(session.view()).toEqual(before);
+    for (const other of [4000, READY_MS + 1000, FIRST_HOLD_MS + 1000, FIRST_REST_MS - 1000]) {
+      const ignoring = begun(other);
+      const seen = ignoring.view();
+      send(ignoring, 'lessRest', other);
+      expect(ignoring.view()).toEqual(seen);
+    }
+  });
+
   it('[S11] a pause in a hold inserts time and nothing else', () => {
     const session = begun(FIRST_HOLD_MS + 12_000);
     send(session, 'pause', FIRST_HOLD_MS + 12_000);
     const paused = session.view();
     expect(paused).toMatchObject({ state: 'paused', pausedBy: 'archer', msLeft: 18_000, step: { kind: 'hold' } });
     expect(paused.originMs).toBeUndefined();
-    for (const type of ['begin', 'pause', 'letDownNow', 'skipRep', 'moreRest'] as const) send(session, type, 400_000);
+    for (const type of ['begin', 'pause', 'letDownNow', 'skipRep', 'moreRest', 'lessRest'] as const)
+      send(session, type, 400_000);
     session.advance(500_000);
     expect(session.view()).toEqual(paused);
     send(session, 'resume', 500_000);

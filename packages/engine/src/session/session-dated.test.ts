@@ -81,7 +81,7 @@ const anyTimeline = fc
     ...{ drawMs: shortMs, holdMs: shortMs, letDownMs: shortMs, restMs: shortMs, setRestMs: shortMs },
   })
   .map((block) => timelineOf(block));
-const asked = ['letDownNow', 'skipRep', 'moreRest', 'pause', 'resume', 'resume'] as const;
+const asked = ['letDownNow', 'skipRep', 'moreRest', 'lessRest', 'pause', 'resume', 'resume'] as const;
 const anyScript = fc.array(
   fc.record({
     ...{ waitMs: fc.integer({ min: 0, max: 9000 }), lateMs: fc.integer({ min: 0, max: 4000 }) },

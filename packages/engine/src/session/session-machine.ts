@@ -16,6 +16,7 @@ export interface ChartEvent {
     | 'why'
     | 'skipRep'
     | 'moreRest'
+    | 'lessRest'
     | 'stop'
     | 'gap'
     | 'drawn'
@@ -61,6 +62,7 @@ export const sessionMachine = setup({
     giveUpRep: step((timeline, walk, atMs) => walking.cutRep(timeline, walk, 'skipped', atMs)),
     skipNext: step((timeline, walk, atMs) => walking.skipNext(timeline, walk, atMs)),
     moreRest: step((_, walk, atMs) => walking.addRest(walk, walking.MORE_REST_MS, walk.dueAtMs - atMs)),
+    lessRest: step((_, walk, atMs) => walking.cutRest(walk, atMs)),
     stopRunning: step((timeline, walk, atMs) => walking.stop(timeline, walk, walk.dueAtMs - atMs)),
     noteDrawn: assign(({ context: { timeline, walk }, event: { atMs, seenAtMs = atMs, fromAnchor = false } }) => ({
       walk: noteDrawn(timeline, walk, seenAtMs, atMs, fromAnchor),
@@ -93,6 +95,7 @@ export const sessionMachine = setup({
         ],
         why: { guard: 'isShort', actions: 'sayWhy' },
         moreRest: { guard: 'isWait', actions: 'moreRest' },
+        lessRest: { guard: 'isWait', actions: 'lessRest' },
         gap: [
           // In the last let-down every rep is written already: nothing is left to ask or to walk.
           { guard: 'endsWalk', target: 'done', actions: 'endStep' },

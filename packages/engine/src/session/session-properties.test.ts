@@ -35,7 +35,7 @@ const anyTimeline: fc.Arbitrary<Timeline> = fc
     return layOut({ programTitle: 'T', date: '2026-11-25', blocks, reasons: [], cautions: [], durationMs: 0 });
   });
 
-const asked: Script[number]['type'][] = ['letDownNow', 'skipRep', 'moreRest', 'pause', 'resume', 'nothing'];
+const asked: Script[number]['type'][] = ['letDownNow', 'skipRep', 'moreRest', 'lessRest', 'pause', 'resume', 'nothing'];
 
 function anyScript(...more: Script[number]['type'][]): fc.Arbitrary<Script> {
   const type = fc.constantFrom(...asked, 'resume' as const, ...more);

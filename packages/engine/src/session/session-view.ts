@@ -43,7 +43,7 @@ export interface SessionView {
 /** What a session can be told: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). `letDownNow` may say why;
  * `why` says it of the last rep, if that was let down early, or takes it back. */
 export type SessionEvent =
-  | { type: 'begin' | 'pause' | 'resume' | 'skipRep' | 'moreRest' | 'stop' | 'gap' }
+  | { type: 'begin' | 'pause' | 'resume' | 'skipRep' | 'moreRest' | 'lessRest' | 'stop' | 'gap' }
   | { type: 'letDownNow'; why?: Why }
   | { type: 'why'; why?: Why };
 

@@ -142,6 +142,12 @@ export function addRest(walk: Walk, addMs: number, leftMs: number): Walk {
   return { ...walk, floorMs, stepMs: walk.stepMs + addMs, dueAtMs: walk.dueAtMs + addMs, leftMs: walk.leftMs + addMs };
 }
 
+/** Ends the wait under way early: what is left of it is the time to stand to, as before the first draw. */
+export function cutRest(walk: Walk, atMs: number): Walk {
+  const cutMs = walk.dueAtMs - atMs - READY_MS;
+  return cutMs <= 0 ? walk : { ...walk, stepMs: walk.stepMs - cutMs, dueAtMs: walk.dueAtMs - cutMs };
+}
+
 /** Stops the clock by the archer's wish. */
 export function pause(walk: Walk, atMs: number): Walk {
   return { ...walk, leftMs: walk.dueAtMs - atMs, pausedBy: 'archer', holdAtMs: undefined, drawnAtMs: undefined };

@@ -4,14 +4,48 @@ const COUNT_WORDS = [
   'one two three four five six seven eight nine ten',
   'eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty',
 ].flatMap((line) => line.split(' '));
+/** Whole tens above twenty, which only times have. */
+const TENS: Readonly<Record<number, string>> = { 30: 'thirty', 40: 'forty', 50: 'fifty' };
 
 /**
- * A small count in words, as it is said.
+ * A count in words, as it is said.
  * @param count a whole number, at least 1
- * @returns 'one' to 'twenty', digits above
+ * @returns 'one' to 'twenty', and digits above, which no pack of phrases has: what is said then is the plain phrase of the cue
  */
 export function countWords(count: number): string {
   return COUNT_WORDS[count - 1] ?? String(count);
+}
+
+/**
+ * A time in words, as it is said.
+ * @param seconds whole seconds, more than 1
+ * @returns 'Thirty seconds', 'One minute'; minutes where they are whole
+ */
+export function secondsWords(seconds: number): string {
+  const isMinutes = seconds >= 60 && seconds % 60 === 0;
+  const number = isMinutes ? seconds / 60 : seconds;
+  const count = TENS[number] ?? countWords(number);
+  const unit = !isMinutes ? 'seconds' : seconds === 60 ? 'minute' : 'minutes';
+  return `${count.charAt(0).toUpperCase()}${count.slice(1)} ${unit}`;
+}
+
+/** Which rep comes: 0-based in its set, how many the set has, and whether it is the drill's last. */
+export interface ComingRep {
+  rep: number;
+  reps: number;
+  isLast: boolean;
+}
+
+/**
+ * Which rep comes, as it is said before its draw.
+ * @param coming the rep
+ * @returns 'Seven of ten'; 'Last one' for the last of the drill; nothing for the only rep of a set
+ */
+export function repWords({ rep, reps, isLast }: ComingRep): string {
+  if (isLast && (rep > 0 || reps === 1)) return 'Last one';
+  if (reps === 1) return '';
+  const count = countWords(rep + 1);
+  return `${count.charAt(0).toUpperCase()}${count.slice(1)} of ${countWords(reps)}`;
 }
 
 /**
@@ -36,9 +70,22 @@ export function nextBlockWords(title: string): string {
 /**
  * What is said shortly before a draw.
  * @param hand the draw's hand where it must be said, else undefined
- * @returns 'Get ready', with the hand after it when given
+ * @param coming which rep it is, where that is said
+ * @returns 'Get ready', with the hand and the rep after it when given
  */
-export function getReadyWords(hand?: 'usual' | 'opposite'): string {
-  if (hand === undefined) return 'Get ready';
-  return hand === 'opposite' ? 'Get ready. Opposite hand' : 'Get ready. Usual hand';
+export function getReadyWords(hand?: 'usual' | 'opposite', coming?: ComingRep): string {
+  const handWords = hand === undefined ? '' : hand === 'opposite' ? 'Opposite hand' : 'Usual hand';
+  return ['Get ready', handWords, coming === undefined ? '' : repWords(coming)]
+    .filter((words) => words !== '')
+    .join('. ');
+}
+
+/**
+ * What is said when a rest between two reps begins that is too short for a call before the draw.
+ * @param coming which rep comes, where that is said
+ * @returns 'Rest', or 'Rest. Seven of ten next'
+ */
+export function shortRestWords(coming?: ComingRep): string {
+  const words = coming === undefined ? '' : repWords(coming);
+  return words === '' ? 'Rest' : words === 'Last one' ? 'Rest. Last one next' : `Rest. ${words} next`;
 }

@@ -1,3 +1,5 @@
+import type { SpokenAmount } from './spoken-amount.ts';
+import { holdMarks } from './time-marks.ts';
 import type { Cue } from './timeline.ts';
 
 /** Shortest hold whose half is said, milliseconds. */
@@ -14,12 +16,20 @@ const SEARCH_STEP_MS = 100;
  * @param startMs the hold's start in the timeline, whole milliseconds
  * @param holdMs its length, whole milliseconds
  * @param lines lines to say, spread evenly; whoever calls has made sure that they may be said
+ * @param spoken how much is said
  * @returns cues in order of time, all before the hold's end
  */
-export function holdCues(startMs: number, holdMs: number, lines: readonly string[]): Cue[] {
+export function holdCues(
+  startMs: number,
+  holdMs: number,
+  lines: readonly string[],
+  spoken: SpokenAmount = 'usual',
+): Cue[] {
   const endMs = startMs + holdMs;
   const cues: Cue[] = [{ atMs: startMs, kind: 'hold', words: 'Hold' }];
-  if (holdMs >= HALF_FROM_MS) cues.push({ atMs: startMs + Math.round(holdMs / 2), kind: 'half', words: 'Half' });
+  if (spoken !== 'least' && holdMs >= HALF_FROM_MS)
+    cues.push({ atMs: startMs + Math.round(holdMs / 2), kind: 'half', words: 'Half' });
+  if (spoken === 'most') cues.push(...holdMarks(startMs, holdMs));
   if (holdMs >= COUNT_FROM_MS) {
     cues.push({ atMs: endMs - 3000, kind: 'count', words: 'three' });
     cues.push({ atMs: endMs - 2000, kind: 'count', words: 'two' });

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
 import { READY_MS, timelineDurationMs } from '../prescription/timeline-duration.ts';
 import { layOut, REST_OVER_MS } from './lay-out.ts';
+import { spokenAmounts } from './spoken-amount.ts';
 
 const plain: PrescribedBlock = {
   block: 0,
@@ -117,7 +118,7 @@ describe('cues', () => {
           expect(Number.isSafeInteger(cue.atMs)).toBe(true);
           expect(cue.words ?? '').not.toMatch(/\b(release|loose|fire)/i);
         }
-        const begun = cues.filter((cue) => !['half', 'count', 'call', 'restOver', 'done'].includes(cue.kind));
+        const begun = cues.filter((cue) => !['half', 'count', 'call', 'mark', 'restOver', 'done'].includes(cue.kind));
         expect(begun.map((cue) => `${cue.kind} ${cue.atMs}`)).toEqual(starts);
         expect(cues.at(-1)).toEqual({ atMs: durationMs, kind: 'done', words: 'Done' });
       }),
@@ -195,15 +196,63 @@ describe('cues', () => {
   });
 
   it('says the hand where it could be mistaken', () => {
-    expect(saidBy(today({ sets: 1, reps: 3 }), 'restOver')).toEqual(['Get ready', 'Get ready']);
+    expect(saidBy(today({ sets: 1, reps: 3 }), 'restOver')).toEqual(['Get ready. Two of three', 'Get ready. Last one']);
     expect(saidBy(today({ sets: 1, reps: 3, hand: 'both' }), 'restOver')).toEqual([
-      'Get ready. Opposite hand',
-      'Get ready. Usual hand',
+      'Get ready. Opposite hand. Two of three',
+      'Get ready. Usual hand. Last one',
     ]);
-    expect(saidBy(today({ sets: 1, hand: 'opposite' }), 'ready')).toEqual(['Get ready. Opposite hand']);
+    expect(saidBy(today({ sets: 1, hand: 'opposite' }), 'ready')).toEqual(['Get ready. Opposite hand. One of two']);
     expect(saidBy(today({ sets: 1, reps: 1, hand: 'opposite' }, { sets: 1, reps: 1 }), 'restOver')).toEqual([
-      'Get ready. Usual hand',
+      'Get ready. Usual hand. Last one',
     ]);
+  });
+
+  it('says which rep comes, and of the last of the drill alone that it is the last', () => {
+    const before = (prescription: Prescription) =>
+      layOut(prescription)
+        .cues.filter(({ kind }) => kind === 'ready' || kind === 'restOver')
+        .map(({ words }) => words?.replace('Get ready', '').replace('. ', ''));
+    expect(before(today({ sets: 2, reps: 2 }))).toEqual(['One of two', 'Two of two', 'One of two', 'Last one']);
+    expect(before(today({ sets: 1, reps: 20 })).at(-2)).toBe('Nineteen of twenty');
+    expect(before(today({ sets: 3, reps: 1 }))).toEqual(['', '', 'Last one']);
+    // Too short a rest for a call before the draw says it as it begins; the shortest says nothing of it.
+    expect(saidBy(today({ sets: 1, reps: 3, restMs: 6000 }), 'rest')).toEqual([
+      'Rest. Two of three next',
+      'Rest. Last one next',
+    ]);
+    expect(saidBy(today({ sets: 1, reps: 3, restMs: 3000 }), 'rest')).toEqual(['Rest', 'Rest']);
+  });
+
+  it('says what is left of a rest of a minute or more', () => {
+    const marks = (restMs: number) => {
+      const { cues, steps } = layOut(today({ sets: 1, restMs }));
+      const endMs = steps.filter(({ kind }) => kind === 'draw')[1]?.startMs ?? 0;
+      return cues.filter(({ kind }) => kind === 'mark').map(({ atMs, words }) => [(endMs - atMs) / 1000, words]);
+    };
+    expect(marks(59_000)).toEqual([]);
+    expect(marks(60_000)).toEqual([[30, 'Thirty seconds']]);
+    expect(marks(180_000)).toEqual([
+      [120, 'Two minutes'],
+      [60, 'One minute'],
+      [30, 'Thirty seconds'],
+    ]);
+  });
+
+  it('says as much as was asked for, and walks the same steps', () => {
+    const one = today({ sets: 1, holdMs: 40_000 });
+    const [least, usual, most] = spokenAmounts.map((spoken) => layOut(one, { spoken }));
+    const saidOf = (timeline: typeof usual) => timeline?.cues.map(({ kind, words }) => `${kind} ${words}`);
+    expect(saidOf(least)?.filter((line) => /half|mark|of two|Last/.test(line))).toEqual([]);
+    expect(saidOf(usual)?.filter((line) => /half|mark/.test(line))).toEqual([
+      'half Half',
+      'mark Thirty seconds',
+      'half Half',
+    ]);
+    // Ten seconds are left at 30 s; twenty are left at half, which is said already.
+    expect(saidOf(most)?.filter((line) => line.startsWith('mark'))).toEqual([
+      ...['mark Thirty seconds', 'mark Ten seconds', 'mark Thirty seconds', 'mark Thirty seconds', 'mark Ten seconds'],
+    ]);
+    for (const timeline of [least, most]) expect(timeline?.steps).toEqual(usual?.steps);
   });
 
   it('says where a let-down ends', () => {

@@ -1,9 +1,11 @@
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
 import { checkBlocks, READY_MS } from '../prescription/timeline-duration.ts';
 import { leverRanges, mostBlocks } from '../program/program.ts';
-import { getReadyWords, nextBlockWords, nextSetWords } from './cue-words.ts';
+import { type ComingRep, getReadyWords, nextBlockWords, nextSetWords, shortRestWords } from './cue-words.ts';
 import { type CallOptions, sayableCalls } from './drill-calls.ts';
 import { holdCues } from './hold-cues.ts';
+import type { SpokenAmount } from './spoken-amount.ts';
+import { restMarks } from './time-marks.ts';
 import type { Cue, Step, StepKind, Timeline } from './timeline.ts';
 
 /** More reps than any program file can ask for are not laid out: they would take the machine's memory. */
@@ -12,6 +14,14 @@ const MOST_REPS = mostBlocks * leverRanges.sets.most * leverRanges.reps.most;
 export const REST_OVER_MS = 5_000;
 /** Shortest rest whose end is called, milliseconds. */
 export const REST_OVER_FROM_MS = 10_000;
+/** Shortest rest without such a call whose beginning says which rep comes: the words take about that long, milliseconds. */
+const SHORT_REST_WORDS_FROM_MS = 4_000;
+
+/** What decides which words a timeline's cues bring. */
+export interface LayOutOptions extends CallOptions {
+  /** How much is said; `usual` where left out. The steps are the same in each. */
+  spoken?: SpokenAmount;
+}
 
 /**
  * Lays a prescription out in time: first a ready step, then draw, hold, let-down and rest for every rep, nothing after the last let-down.
@@ -19,11 +29,12 @@ export const REST_OVER_FROM_MS = 10_000;
  * @param prescription today's numbers; times in whole milliseconds, parts of a millisecond are rounded
  * @param options `shotProcess`: the archer's own lines, for blocks whose calls are 'shot-process'; `allowedCalls`: the lines that the archer
  * has seen in full and allowed to be said at full draw. Of calls and shot process only our own phrases and exactly these lines become cues, and
- * of them none that `checkCall` finds at fault
+ * of them none that `checkCall` finds at fault. `spoken`: how much is said beside them
  * @returns steps without gap or overlap, and cues in order of time; whole milliseconds
  * @throws RangeError when a block's times or counts are no plain numbers in range
  */
-export function layOut(prescription: Prescription, options: CallOptions = {}): Timeline {
+export function layOut(prescription: Prescription, options: LayOutOptions = {}): Timeline {
+  const { spoken = 'usual' } = options;
   const { blocks } = prescription;
   checkBlocks(blocks);
   const repCount = blocks.reduce((sum, block) => sum + block.sets * block.reps, 0);
@@ -44,12 +55,12 @@ export function layOut(prescription: Prescription, options: CallOptions = {}): T
   for (const [index, rep] of reps.entries()) {
     const { block } = rep;
     if (index === 0) {
-      cues.push({ atMs, kind: 'ready', words: getReadyWords(handToSay(rep)) });
+      cues.push({ atMs, kind: 'ready', words: getReadyWords(handToSay(rep), comingTo(rep)) });
       add('ready', READY_MS, rep);
     }
     cues.push({ atMs, kind: 'draw', words: 'Draw' });
     add('draw', Math.round(block.drawMs), rep);
-    cues.push(...holdCues(atMs, Math.round(block.holdMs), calls.get(block) ?? []));
+    cues.push(...holdCues(atMs, Math.round(block.holdMs), calls.get(block) ?? [], spoken));
     add('hold', Math.round(block.holdMs), rep);
     const next = reps[index + 1];
     const to = letsDownToSetUp(rep, next) ? 'set-up' : undefined;
@@ -68,10 +79,22 @@ export function layOut(prescription: Prescription, options: CallOptions = {}): T
     const durationMs = Math.round(isSetOver ? rep.block.setRestMs : rep.block.restMs);
     if (durationMs === 0) return;
     const kind = isSetOver ? 'setRest' : 'rest';
-    cues.push({ atMs, kind, words: restWords(rep, next) });
+    const isCalled = durationMs >= REST_OVER_FROM_MS;
+    const isShort = kind === 'rest' && !isCalled && durationMs >= SHORT_REST_WORDS_FROM_MS;
+    cues.push({ atMs, kind, words: isShort ? shortRestWords(comingTo(next)) : restWords(rep, next) });
+    if (spoken !== 'least') cues.push(...restMarks(atMs, durationMs));
     add(kind, durationMs, rep);
-    if (durationMs < REST_OVER_FROM_MS) return;
-    cues.push({ atMs: atMs - REST_OVER_MS, kind: 'restOver', words: getReadyWords(handToSay(next, rep)) });
+    if (!isCalled) return;
+    cues.push({
+      atMs: atMs - REST_OVER_MS,
+      kind: 'restOver',
+      words: getReadyWords(handToSay(next, rep), comingTo(next)),
+    });
+  }
+
+  /** Which rep comes, where that is said. */
+  function comingTo(rep: PlannedRep): ComingRep | undefined {
+    return spoken === 'least' ? undefined : { rep: rep.rep, reps: rep.block.reps, isLast: rep === reps.at(-1) };
   }
 }
 

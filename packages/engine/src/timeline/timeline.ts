@@ -17,8 +17,8 @@ export interface Step {
 
 /**
  * What sounds or is said. `ready`: stand to; `draw`, `hold`, `letDown`, `rest`, `setRest`: a step begins; `half`: half of the hold is
- * over; `count`: one of the last three seconds of a hold; `call`: words said during the hold; `restOver`: the next draw is near;
- * `done`: the last let-down is over.
+ * over; `count`: one of the last three seconds of a hold; `call`: words said during the hold; `mark`: how much of a long rest, or of a hold, is
+ * left; `restOver`: the next draw is near; `done`: the last let-down is over.
  */
 export type CueKind =
   | 'ready'
@@ -27,6 +27,7 @@ export type CueKind =
   | 'half'
   | 'count'
   | 'call'
+  | 'mark'
   | 'letDown'
   | 'rest'
   | 'setRest'
