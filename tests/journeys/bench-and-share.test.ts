@@ -214,7 +214,7 @@ describe.concurrent('the bench and sharing', () => {
     const scripted = holdsFile(2, 1, '<img src=x onerror=alert(1)><script>alert(1)</script>');
     for (const [link, words] of [
       [linkOf('').replace(/open.*/, 'open/'), 'There is no program in this link'],
-      [`${good}****`, 'signs in it that do not belong'],
+      [`${good}****`, 'characters in it that do not belong'],
       [good.slice(0, -40), 'cut off or was changed'],
       [linkOf(Buffer.alloc(100_000_000)), 'more than 1 MiB'],
       [linkOf('{"format":"larkhold/program","version":99}'), 'version 99'],

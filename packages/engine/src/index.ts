@@ -90,6 +90,8 @@ export type { LadderFacts, MoveFacts, Reason, Rule, RuleFacts } from './prescrip
 export * from './prescription/time-under-tension.ts';
 export { READY_MS, timelineDurationMs } from './prescription/timeline-duration.ts';
 export * from './program/built-in-programs.ts';
+export { type Complaint, complaintOf, type Fault, type FoundValue, faultMessage } from './program/fault.ts';
+export { faultSentences } from './program/fault-sentences.ts';
 export * from './program/format-program.ts';
 export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
 export { nextPrograms } from './program/next-programs.ts';

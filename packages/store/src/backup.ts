@@ -30,7 +30,7 @@ export type Backup = z.output<typeof backupSchema>;
 
 const backupFormat: FileFormat<Backup> = {
   name: 'larkhold/backup',
-  thing: 'a backup',
+  thing: 'backup',
   version: 2,
   limitChars: 128 * 1024 * 1024,
   migrations: [wrapPrograms],

@@ -1,4 +1,4 @@
-import { largestProgramBytes, type Problem } from '@larkhold/engine';
+import { type Fault, faultMessage, largestProgramBytes, type Problem } from '@larkhold/engine';
 
 /** The text of a file, or why its bytes are no text. */
 export type DecodedFile = { ok: true; text: string } | { ok: false; problem: Problem };
@@ -13,28 +13,25 @@ const markBytes = 3;
  */
 export async function decodeProgramFile(file: Blob): Promise<DecodedFile> {
   if (file.size > largestProgramBytes + markBytes) {
-    return wrong('The file is larger than 1 MiB and was not read. A program file is a page or two of text.');
+    return wrong({ rule: 'fileTooLarge', thing: 'program' });
   }
   let bytes: Uint8Array;
   try {
     bytes = new Uint8Array(await file.arrayBuffer());
   } catch {
-    return wrong('The file can’t be read. It may have been moved, or is a folder. Nothing was changed.');
+    return wrong({ rule: 'unreadable' });
   }
   const other = otherEncoding(bytes);
-  if (other) return wrong(`The file is written in ${other}. Save it again as UTF-8 and open it.`);
+  if (other) return wrong({ rule: 'encoding', encoding: other });
   try {
     return { ok: true, text: new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes) };
   } catch {
-    return wrong(
-      'The file is not text in UTF-8: a character on this line can’t be read. Save it again as UTF-8 and open it.',
-      firstBrokenLine(bytes),
-    );
+    return wrong({ rule: 'notUtf8' }, firstBrokenLine(bytes));
   }
 }
 
-function wrong(message: string, line = 1): DecodedFile {
-  return { ok: false, problem: { pointer: '', line, column: 1, message } };
+function wrong(fault: Fault, line = 1): DecodedFile {
+  return { ok: false, problem: { pointer: '', line, column: 1, fault, message: faultMessage({ fault }) } };
 }
 
 /** Told by the mark at the start, or by a brace or a space that takes two or four bytes. */

@@ -1,5 +1,5 @@
 import { controlStyles, pageStyles } from '@larkhold/ui';
-import { formatCounted } from '@larkhold/words';
+import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { ReadProgramFile } from './read-program-file.ts';
@@ -55,35 +55,40 @@ export class LarkFileAnswer extends LitElement {
   }
 
   #problems({ name, problems }: Extract<ReadProgramFile, { kind: 'broken' }>) {
-    return html`<h2 id="head">This file can't be opened</h2>
-      <p>${name} has ${formatCounted(problems.length, 'problem')}. The rack is as it was.</p>
+    return html`<h2 id="head">${say('rack.cannotOpen')}</h2>
+      <p>${say('rack.hasProblems', { file: name, n: problems.length })}</p>
       <ol>
-        ${problems.map(
-          ({ line, column, pointer, message }) => html`<li>
+        ${problems.map((problem) => {
+          const { line, column, pointer } = problem;
+          return html`<li>
             <p class="small dim numbers">
-              Line ${line}, column ${column}${pointer === '' ? nothing : html` · <code>${pointer}</code>`}
+              ${
+                pointer === ''
+                  ? say('rack.at', { line, column })
+                  : pieces('rack.atPointer', { line, column, pointer: html`<code>${pointer}</code>` })
+              }
             </p>
-            <p>${message}</p>
-          </li>`,
-        )}
+            <p>${problemWords(problem)}</p>
+          </li>`;
+        })}
       </ol>
-      <button class="main" @click=${this.#close}>Close</button>`;
+      <button class="main" @click=${this.#close}>${say('rack.close')}</button>`;
   }
 
   #question({ program, there }: Extract<ReadProgramFile, { kind: 'same' }>) {
-    return html`<h2 id="head">One of these is in the rack</h2>
+    return html`<h2 id="head">${say('rack.oneThere')}</h2>
       <p>
         ${
           program.title === there.title
-            ? html`The rack already has “${there.title}”.`
-            : html`“${program.title}” is the same program as “${there.title}” in the rack.`
+            ? say('rack.sameTitle', { title: there.title })
+            : say('rack.sameProgram', { title: program.title, there: there.title })
         }
       </p>
-      <p class="dim">Keep both puts the file beside it. Replace keeps what you did with it.</p>
+      <p class="dim">${say('rack.bothAbout')}</p>
       <div class="row">
-        <button class="main" @click=${() => this.#say('both')}>Keep both</button>
-        <button @click=${() => this.#say('replace')}>Replace</button>
-        <button class="quiet" @click=${this.#close}>Leave it</button>
+        <button class="main" @click=${() => this.#say('both')}>${say('rack.keepBoth')}</button>
+        <button @click=${() => this.#say('replace')}>${say('rack.replace')}</button>
+        <button class="quiet" @click=${this.#close}>${say('rack.leave')}</button>
       </div>`;
   }
 

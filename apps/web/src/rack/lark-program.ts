@@ -3,7 +3,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import '../shell/fatigue-curve.ts';
-import { formatDuration, type Units } from '@larkhold/words';
+import { say, type Units } from '@larkhold/words';
 import '../shell/lark-cue-track.ts';
 import { idOf, timeUnderTensionMs } from '@larkhold/engine';
 import { blockSentence, ladderSentences, toolWord } from '@larkhold/words';
@@ -88,13 +88,14 @@ export class LarkProgram extends PlaceElement {
     if (!app) return nothing;
     const program = app.view.programs.find((one) => idOf(one) === this.programId);
     if (!program) {
-      return html`<h1>Not in the rack</h1><p>There is no such program here. <a href=${hrefOf('rack')}>To the rack</a></p>`;
+      return html`<h1>${say('rack.notThere')}</h1><p>${say('rack.noSuch')} <a href=${hrefOf('rack')}>${say('rack.toRack')}</a></p>`;
     }
     const prescription = todaysPrescription(app.view, program);
     const { units } = app.view.kit;
-    return html`<p><a href=${hrefOf('rack')}>Rack</a></p>
+    const tool = toolWord(program.tool);
+    return html`<p><a href=${hrefOf('rack')}>${say('rack.title')}</a></p>
       <h1>${program.title}</h1>
-      <p class="dim">${toolWord(program.tool)}${program.author ? ` · by ${program.author}` : ''}</p>
+      <p class="dim">${program.author ? say('rack.byAuthor', { tool, author: program.author }) : tool}</p>
       ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
       ${this.#today(prescription, units)}
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
@@ -102,7 +103,7 @@ export class LarkProgram extends PlaceElement {
       ${this.#buttons(app, program)}
       <lark-cue-track .prescription=${prescription} .programTitle=${program.title} .programId=${this.programId}></lark-cue-track>
       <section aria-labelledby="blocks">
-        <h2 id="blocks">What it asks</h2>
+        <h2 id="blocks">${say('rack.asks')}</h2>
         ${program.blocks.map(
           (block) => html`<div class="block">
             <h3>${block.title}</h3>
@@ -113,18 +114,18 @@ export class LarkProgram extends PlaceElement {
           </div>`,
         )}
       </section>
-      ${this.#lines('Warm-up', program.warmUp)} ${this.#lines('Cool-down', program.coolDown)}
+      ${this.#lines(say('rack.warmUp'), program.warmUp)} ${this.#lines(say('rack.coolDown'), program.coolDown)}
       ${
         program.source
-          ? html`<section><h2>Where the numbers come from</h2><p class="source dim">${program.source}</p></section>`
+          ? html`<section><h2>${say('rack.source')}</h2><p class="source dim">${program.source}</p></section>`
           : nothing
       }
       <section aria-labelledby="give">
-        <h2 id="give">Give it to others</h2>
+        <h2 id="give">${say('rack.give')}</h2>
         <lark-share .program=${program}></lark-share>
       </section>
       <section aria-labelledby="notes">
-        <h2 id="notes">Notes</h2>
+        <h2 id="notes">${say('rack.notes')}</h2>
         <lark-notes .programId=${this.programId}></lark-notes>
       </section>`;
   }
@@ -136,14 +137,16 @@ export class LarkProgram extends PlaceElement {
     };
     const line = (look: string, pieces: readonly Piece[]) =>
       whyLine({ prescription, pieces, asked: this.asked, ask, look });
-    const held = formatDuration(timeUnderTensionMs(prescription));
-    return html`<section class="today numbers" aria-label="Today">
+    const held = say('rack.heldOfIt', { ms: timeUnderTensionMs(prescription) });
+    const nameOf = (title: string) =>
+      prescription.blocks.length > 1 ? say('rack.todayBlock', { block: title }) : say('rack.today');
+    return html`<section class="today numbers" aria-label=${say('rack.today')}>
       ${prescription.blocks.map(
         (block) =>
-          html`<p class="dim small">Today${prescription.blocks.length > 1 ? `: ${block.title}` : ''}</p>
+          html`<p class="dim small">${nameOf(block.title)}</p>
             ${line('dose', doseLine(block))} ${line('', restLine(block, units))}`,
       )}
-      ${line('', [...lengthLine(prescription), ` ${held} of it at full draw: every hold added up.`])}
+      ${line('', [...lengthLine(prescription), ` ${held}`])}
     </section>`;
   }
 
@@ -152,21 +155,21 @@ export class LarkProgram extends PlaceElement {
     return html`<div class="row">
       ${
         program === view.chosen
-          ? html`<a class="button" href=${hrefOf('line')}>Today's: to the line</a>`
-          : html`<button class="main" @click=${() => act.chooseProgram(idOf(program))}>Take for today</button>`
+          ? html`<a class="button" href=${hrefOf('line')}>${say('rack.toLine')}</a>`
+          : html`<button class="main" @click=${() => act.chooseProgram(idOf(program))}>${say('rack.takeToday')}</button>`
       }
-      <a class="button" href=${benchHref(idOf(program))}>${isOpened ? 'Edit' : 'Edit a copy'}</a>
-      <a class="button" href=${planHref(idOf(program))}>The coming weeks</a>
-      ${isOpened ? html`<button class="quiet" @click=${this.#ask}>Remove</button>` : nothing}
+      <a class="button" href=${benchHref(idOf(program))}>${say(isOpened ? 'rack.edit' : 'rack.editCopy')}</a>
+      <a class="button" href=${planHref(idOf(program))}>${say('rack.comingWeeks')}</a>
+      ${isOpened ? html`<button class="quiet" @click=${this.#ask}>${say('rack.remove')}</button>` : nothing}
     </div>
     ${
       isOpened
         ? html`<dialog aria-labelledby="ask">
-          <h2 id="ask">Remove “${program.title}” from the rack?</h2>
-          <p>What you did with it stays in the journal. Save it as a file first if you may want it again.</p>
+          <h2 id="ask">${say('rack.removeAsk', { title: program.title })}</h2>
+          <p>${say('rack.removeAbout')}</p>
           <div class="row">
-            <button @click=${() => this.#remove()}>Remove</button>
-            <button class="main" @click=${this.#close}>Keep it</button>
+            <button @click=${() => this.#remove()}>${say('rack.remove')}</button>
+            <button class="main" @click=${this.#close}>${say('rack.keep')}</button>
           </div>
         </dialog>`
         : nothing

@@ -1,6 +1,6 @@
 import type { Program } from '@larkhold/engine';
 import { idOf } from '@larkhold/engine';
-import { formatMinutes, toolWord } from '@larkhold/words';
+import { say, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -109,16 +109,16 @@ export class LarkRack extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     return html`<header>
-        <h1>Rack</h1>
+        <h1>${say('rack.title')}</h1>
         <div class="row">
-          <a class="button" href=${benchHref('new')}>New program</a>
-          <button @click=${this.#pick}>Open a program file</button>
+          <a class="button" href=${benchHref('new')}>${say('rack.newProgram')}</a>
+          <button @click=${this.#pick}>${say('rack.openFile')}</button>
         </div>
         <input
           class="visually-hidden"
           type="file"
           tabindex="-1"
-          aria-label="Program file"
+          aria-label=${say('rack.file')}
           accept=".json,application/json"
           multiple
           @change=${this.#picked}
@@ -128,16 +128,14 @@ export class LarkRack extends PlaceElement {
       <ul class="programs">
         ${app.view.programs.map((program) => this.#program(app, program))}
       </ul>
-      <p class="drop ${this.isOver ? 'over' : ''}">
-        Or drop a .drill.json file on this page, or paste a program or a link to one.
-      </p>
+      <p class="drop ${this.isOver ? 'over' : ''}">${say('rack.drop')}</p>
       <section aria-labelledby="routines">
-        <h2 id="routines">Routines without a bow</h2>
-        <p class="dim">Strength and mobility, ticked off line by line. They go into the diary as minutes, not as holds.</p>
+        <h2 id="routines">${say('rack.routines')}</h2>
+        <p class="dim">${say('rack.routinesAbout')}</p>
         <lark-routines></lark-routines>
       </section>
       <section aria-labelledby="notes">
-        <h2 id="notes">Notes</h2>
+        <h2 id="notes">${say('rack.notes')}</h2>
         <lark-notes></lark-notes>
       </section>
       ${
@@ -150,23 +148,22 @@ export class LarkRack extends PlaceElement {
   #program(app: App, program: Program) {
     const isChosen = program === app.view.chosen;
     const { durationMs } = todaysPrescription(app.view, program);
+    const isOpened = program.id !== undefined && app.view.openedIds.has(program.id);
+    const facts = { tool: toolWord(program.tool), ms: durationMs };
     return html`<li class=${isChosen ? 'chosen' : ''}>
       <div>
         <a href=${hrefOf('rack', idOf(program))}>${program.title}</a>
-        <p class="dim small">
-          ${toolWord(program.tool)} · ${formatMinutes(durationMs)} today
-          ${program.id !== undefined && app.view.openedIds.has(program.id) ? ' · opened by you' : ''}
-        </p>
+        <p class="dim small">${say(isOpened ? 'rack.entryOpened' : 'rack.entry', facts)}</p>
       </div>
       ${
         isChosen
-          ? html`<strong class="small">Today's</strong>`
+          ? html`<strong class="small">${say('rack.todays')}</strong>`
           : html`<button
-              aria-label="Take ${program.title} for today"
+              aria-label=${say('rack.takeOne', { title: program.title })}
               ?disabled=${program.id === undefined}
               @click=${() => app.act.chooseProgram(idOf(program))}
             >
-              Take
+              ${say('rack.take')}
             </button>`
       }
     </li>`;
@@ -226,8 +223,8 @@ export class LarkRack extends PlaceElement {
     const pasted = pastedProgram(text);
     if (files.length > 0) void this.#open(files);
     else if (pasted.kind === 'link') location.hash = `#/open/${pasted.payload}`;
-    else if (pasted.kind === 'text') void this.#read('The text', { ok: true, text });
-    else if (text !== '') this.said = 'That is neither a program nor a link to one.';
+    else if (pasted.kind === 'text') void this.#read(say('rack.pastedText'), { ok: true, text });
+    else if (text !== '') this.said = say('rack.neither');
   }
 
   async #open(files: readonly File[]): Promise<void> {
@@ -240,12 +237,12 @@ export class LarkRack extends PlaceElement {
     const read: ReadProgramFile = decoded.ok
       ? readProgramFile(name, decoded.text, view.programs, act.newId)
       : { kind: 'broken', name, problems: [decoded.problem] };
-    if (read.kind === 'new') await this.#put(read.program, 'In the rack');
+    if (read.kind === 'new') await this.#put(read.program, 'rack.inRack');
     else this.answers = [...this.answers, read];
   }
 
-  async #put(program: Program, what: string): Promise<void> {
-    if (await this.app?.act.putProgram(program)) this.said = `${what}: ${program.title}.`;
+  async #put(program: Program, done: 'rack.inRack' | 'rack.replaced'): Promise<void> {
+    if (await this.app?.act.putProgram(program)) this.said = say(done, { title: program.title });
   }
 
   readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {
@@ -254,9 +251,9 @@ export class LarkRack extends PlaceElement {
     if (answer?.kind !== 'same' || !this.app) return;
     const { programs } = this.app.view;
     if (event.detail.choice === 'both') {
-      await this.#put(asAnother(answer.program, programs, this.app.act.newId), 'In the rack');
+      await this.#put(asAnother(answer.program, programs, this.app.act.newId), 'rack.inRack');
     } else if (event.detail.choice === 'replace') {
-      await this.#put(inPlaceOf(answer.program, answer.there), 'Replaced');
+      await this.#put(inPlaceOf(answer.program, answer.there), 'rack.replaced');
     }
   };
 }

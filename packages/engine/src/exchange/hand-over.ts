@@ -54,7 +54,7 @@ export type HandOver = z.output<typeof handOverSchema>;
 
 const handOverFormat: FileFormat<HandOver> = {
   name: 'larkhold/hand-over',
-  thing: 'a hand-over',
+  thing: 'handOver',
   version: 1,
   limitChars: 64 * 1024 * 1024,
   migrations: [],

@@ -21,7 +21,7 @@ export const journalFileSchema = keepUnknown({
 
 const journalFormat: FileFormat<z.output<typeof journalFileSchema>> = {
   name: 'larkhold/journal',
-  thing: 'a journal',
+  thing: 'journal',
   version: journalVersion,
   // Ten years of a drill a day, 30 reps each, are about 13 million characters.
   limitChars: 64 * 1024 * 1024,

@@ -1,15 +1,16 @@
 import { parse as parseJson } from '@humanwhocodes/momoa';
 import type * as z from 'zod';
+import { type Complaint, complaintOf, type Fault, faultMessage, type WrittenThing } from '../program/fault.ts';
 import { checkInPieces } from './check-in-pieces.ts';
 
 /** What is wrong with a file that came from outside. */
-export interface FileProblem {
+export interface FileProblem extends Complaint {
   /** Where, RFC 6901; empty for the whole file. */
   pointer: string;
   /** 1-based; known where the text is not JSON at all. */
   line?: number;
   column?: number;
-  /** What was found and what was expected, in plain words. */
+  /** What was found and what was expected, in English. */
   message: string;
 }
 
@@ -17,8 +18,8 @@ export interface FileProblem {
 export interface FileFormat<T> {
   /** Its name, as files carry it. */
   name: string;
-  /** What it is, in a sentence: 'a journal'. */
-  thing: string;
+  /** What it is. */
+  thing: WrittenThing;
   /** The version that this reader knows. */
   version: number;
   /** Longest text that is read at all, in characters. */
@@ -42,47 +43,47 @@ export function readFile<T>(
   text: string,
   format: FileFormat<T>,
 ): { ok: true; value: T } | { ok: false; problems: FileProblem[] } {
-  const refuse = (message: string, pointer = '', place: Partial<FileProblem> = {}) => ({
+  const refuse = (fault: Fault, pointer = '', place: Partial<FileProblem> = {}) => ({
     ok: false as const,
-    problems: [{ pointer, ...place, message }],
+    problems: [{ pointer, ...place, fault, message: faultMessage({ fault }) }],
   });
+  const { thing } = format;
   if (text.length > format.limitChars) {
-    return refuse(
-      `This file is too big to be ${format.thing}: ${text.length} characters, at most ${format.limitChars}.`,
-    );
+    return refuse({ rule: 'tooBig', thing, length: text.length, most: format.limitChars });
   }
   let found: unknown;
   try {
     found = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
-    return refuse('This file is not JSON, or it is cut off.', '', placeOfFault(text));
+    return refuse({ rule: 'cutOff' }, '', placeOfFault(text));
   }
   if (!isObject(found) || found.format !== format.name) {
-    const other = isObject(found) && typeof found.format === 'string' ? `"${found.format.slice(0, 40)}"` : 'nothing';
-    return refuse(`This file is not ${format.thing}: expected "${format.name}", found ${other}.`, '/format');
+    const expected = format.name;
+    return refuse(
+      isObject(found) && typeof found.format === 'string'
+        ? { rule: 'notThis', thing, expected, found: `"${found.format.slice(0, 40)}"` }
+        : { rule: 'notThisNothing', thing, expected },
+      '/format',
+    );
   }
   const foul = foulPlace(found);
-  if (foul)
-    return refuse('No file may have this: a key called "__proto__", or values nested without end.', pointerTo(foul));
+  if (foul) return refuse({ rule: 'foul' }, pointerTo(foul));
   const { version } = found;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1) {
-    return refuse('Expected a whole number from 1.', '/version');
+    return refuse({ rule: 'noVersion', least: 1 }, '/version');
   }
   if (version > format.version) {
-    return refuse(
-      `This file is of version ${version}, newer than this app knows (${format.version}). Load the app again to update it.`,
-      '/version',
-    );
+    return refuse({ rule: 'newer', version, newest: format.version }, '/version');
   }
   let upToDate: unknown;
   try {
     upToDate = format.migrations.slice(version - 1).reduce((file, migrate) => migrate(file), found);
   } catch {
-    return refuse(`This file is of version ${version}, but it does not hold what that version holds.`);
+    return refuse({ rule: 'notItsVersion', version });
   }
   const read = checkInPieces(format.schema, upToDate);
   if (read.ok) return read;
-  return { ok: false, problems: read.issues.slice(0, mostProblems).map(describeIssue) };
+  return { ok: false, problems: read.issues.slice(0, mostProblems).map((issue) => problemOf(issue, upToDate)) };
 }
 
 /**
@@ -94,9 +95,19 @@ export function pointerTo(path: readonly PropertyKey[]): string {
   return path.map((key) => `/${String(key).replaceAll('~', '~0').replaceAll('/', '~1')}`).join('');
 }
 
-function describeIssue(issue: z.core.$ZodIssue): FileProblem {
-  const first = issue.code === 'unrecognized_keys' ? issue.keys[0] : undefined;
-  return { pointer: pointerTo(first === undefined ? issue.path : [...issue.path, first]), message: issue.message };
+function problemOf(issue: z.core.$ZodIssue, file: unknown): FileProblem {
+  if (issue.code === 'unrecognized_keys') {
+    const key = issue.keys[0] ?? '';
+    const complaint: Complaint = { fault: { rule: 'unknownKey', key: key.slice(0, 60) } };
+    return { pointer: pointerTo([...issue.path, key]), ...complaint, message: faultMessage(complaint) };
+  }
+  const found = issue.path.reduce<unknown>(
+    (value, key) => (typeof value === 'object' && value !== null ? Reflect.get(value, key) : undefined),
+    file,
+  );
+  const complaint = complaintOf(issue, found);
+  if (found === undefined && issue.path.length > 0) complaint.missing = String(issue.path.at(-1));
+  return { pointer: pointerTo(issue.path), ...complaint, message: faultMessage(complaint) };
 }
 
 function isObject(value: unknown): value is Record<string, unknown> {

@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import type { Fault } from '../program/fault.ts';
+import { faultSentences } from '../program/fault-sentences.ts';
 import { readInstant } from '../units/instant.ts';
 
 /**
@@ -6,7 +8,8 @@ import { readInstant } from '../units/instant.ts';
  * else could win a merge and then never be edited again.
  */
 export const journalInstantSchema = z.string().refine(isJournalInstant, {
-  error: 'Expected a date and time of the years 1900 to 2999 with an offset, such as 2026-11-25T06:30:00Z.',
+  error: faultSentences['fault.instantYears'],
+  params: { fault: { rule: 'instantYears' } satisfies Fault },
 });
 
 function isJournalInstant(text: string): boolean {
@@ -19,7 +22,8 @@ function isJournalInstant(text: string): boolean {
  * an edit is always stamped after what it edits.
  */
 export const journalStampSchema = z.string().refine(isStamp, {
-  error: 'Expected the date and time of an edit with an offset, such as 2026-11-25T06:30:00Z.',
+  error: faultSentences['fault.stamp'],
+  params: { fault: { rule: 'stamp' } satisfies Fault },
 });
 
 function isStamp(text: string): boolean {

@@ -1,4 +1,6 @@
 import * as z from 'zod';
+import type { Fault } from '../program/fault.ts';
+import { faultSentences } from '../program/fault-sentences.ts';
 import { keepUnknown } from './keep-unknown.ts';
 import '../units/plain-parsers.ts';
 
@@ -25,7 +27,10 @@ export const seenSchema = keepUnknown({
   moved: z.array(movedPartSchema).max(3).optional(),
   /** How long nothing had moved, milliseconds. Absent: the form could not be judged. */
   wholeMs: z.int().min(0).optional(),
-}).refine(({ fromMs, toMs }) => fromMs <= toMs, { message: 'a hold is seen to end after it began' });
+}).refine(({ fromMs, toMs }) => fromMs <= toMs, {
+  error: faultSentences['fault.seenBackwards'],
+  params: { fault: { rule: 'seenBackwards' } satisfies Fault },
+});
 /** A hold as a camera saw it. */
 export type Seen = z.output<typeof seenSchema>;
 

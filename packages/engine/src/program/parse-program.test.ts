@@ -59,6 +59,8 @@ describe('parseProgram', () => {
       pointer: '/blocks/0/reps',
       line: 11,
       column: 15,
+      fault: { rule: 'atLeast', limit: 1 },
+      found: { kind: 'text', found: '0' },
       message: 'Expected at least 1. Found 0.',
     });
     expect(problems[3]).toMatchObject({ line: 19, column: 7 });
@@ -67,7 +69,10 @@ describe('parseProgram', () => {
   it('points at the object that lacks a key', () => {
     const { title: _, ...rest } = good;
     expect(problemsOf(JSON.stringify(rest))).toEqual([
-      { pointer: '/title', line: 1, column: 1, message: 'The key "title" is missing. Expected a text in quotes.' },
+      {
+        ...{ pointer: '/title', line: 1, column: 1, missing: 'title', fault: { rule: 'type', type: 'string' } },
+        message: 'The key "title" is missing. Expected a text in quotes.',
+      },
     ]);
   });
 

@@ -1,3 +1,4 @@
+import type { Fault } from './fault.ts';
 import { type Block, type Lever, leverRanges, type Rung, testMeasures } from './program.ts';
 
 /** The longest timeline a program may have, seconds: 4 hours. */
@@ -6,7 +7,7 @@ export const longestProgramSeconds = 4 * 3600;
 /** A rule between keys that a program breaks. */
 export interface RuleBreak {
   path: readonly PropertyKey[];
-  message: string;
+  fault: Fault;
 }
 
 /**
@@ -33,8 +34,7 @@ export function checkBlock(block: Block, index: number, blockCount: number): Rul
 export function checkLength(blocks: readonly Block[]): RuleBreak[] {
   const seconds = longestSeconds(blocks);
   if (seconds <= longestProgramSeconds) return [];
-  const message = `The whole program may take 4 hours; this one can take ${(seconds / 3600).toFixed(1)}. Take off sets, reps or rest.`;
-  return [{ path: ['blocks'], message }];
+  return [{ path: ['blocks'], fault: { rule: 'tooLong', hours: (seconds / 3600).toFixed(1) } }];
 }
 
 /** What the rules of a test read: a file's own keys, whatever else is wrong with it. */
@@ -55,34 +55,29 @@ export interface TestKeys {
 export function checkTest({ version, kind, measure, blocks }: TestKeys): RuleBreak[] {
   const breaks: RuleBreak[] = [];
   if (version < 2 && (kind !== undefined || measure !== undefined)) {
-    const message = `"kind" and "measure" came with version 2 of the program file. Write "version": 2. Found ${version}.`;
-    breaks.push({ path: ['version'], message });
+    breaks.push({ path: ['version'], fault: { rule: 'testVersion', version } });
   }
   if (kind === undefined && measure !== undefined) {
-    breaks.push({ path: ['measure'], message: 'Only a test has a measure. Add "kind": "test", or remove this key.' });
+    breaks.push({ path: ['measure'], fault: { rule: 'measureAlone' } });
   }
   if (kind !== 'test') return breaks;
   if (measure === undefined) {
-    const forms = testMeasures.map((one) => JSON.stringify(one)).join(' or ');
-    breaks.push({ path: [], message: `The key "measure" is missing: a test says what it counts. Expected ${forms}.` });
+    const choices = testMeasures.map((one) => JSON.stringify(one)).join(' / ');
+    breaks.push({ path: [], fault: { rule: 'measureMissing', choices } });
   }
-  if (blocks.length > 1) breaks.push({ path: ['blocks', 1], message: 'A test has one block. Remove this one.' });
+  if (blocks.length > 1) breaks.push({ path: ['blocks', 1], fault: { rule: 'testBlocks' } });
   const [block] = blocks;
   if (!block) return breaks;
   const path = ['blocks', 0];
-  if (block.sets > 1) breaks.push({ path: [...path, 'sets'], message: `A test has one set. Found ${block.sets}.` });
+  if (block.sets > 1) breaks.push({ path: [...path, 'sets'], fault: { rule: 'testSets', found: block.sets } });
   if (block.reps > 1 && measure === 'longest-hold-seconds') {
-    const message = `A test of the longest hold has one rep, for a second one is tired. Found ${block.reps}.`;
-    breaks.push({ path: [...path, 'reps'], message });
+    breaks.push({ path: [...path, 'reps'], fault: { rule: 'testReps', found: block.reps } });
   }
   if (block.hand === 'both') {
-    const message =
-      'A test is done with one hand, or nobody can say which of the two failed. Expected "usual" or "opposite".';
-    breaks.push({ path: [...path, 'hand'], message });
+    breaks.push({ path: [...path, 'hand'], fault: { rule: 'testHands' } });
   }
   if (block.ladder) {
-    const message = 'A test is the same each time, so its block has no ladder. Remove this key.';
-    breaks.push({ path: [...path, 'ladder'], message });
+    breaks.push({ path: [...path, 'ladder'], fault: { rule: 'testLadder' } });
   }
   return breaks;
 }
@@ -96,12 +91,11 @@ function checkTenths(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
     ...('seconds' in block.rest ? [[['rest', 'seconds'], block.rest.seconds] as [PropertyKey[], number]] : []),
     ...(block.ladder?.rungs ?? []).flatMap((rung, index) => rungTimes(rung, index)),
   ];
-  return times
-    .filter(([, seconds]) => seconds !== undefined && !isTenths(seconds))
-    .map(([key, seconds]) => ({
-      path: [...path, ...key],
-      message: `Give seconds to a tenth at the finest. Found ${seconds}.`,
-    }));
+  return times.flatMap(([key, seconds]) =>
+    seconds === undefined || isTenths(seconds)
+      ? []
+      : [{ path: [...path, ...key], fault: { rule: 'tenths', found: seconds } }],
+  );
 }
 
 function rungTimes(rung: Rung, index: number): [readonly PropertyKey[], number | undefined][] {
@@ -119,14 +113,13 @@ function checkSetRest(block: Block, index: number, blockCount: number): RuleBrea
   if (block.setRest !== undefined) return [];
   const why = whySetRest(block, index < blockCount - 1);
   if (why === undefined) return [];
-  const message = `The key "setRest" is missing: it is needed because ${why}. Give seconds, 0 to 1800.`;
-  return [{ path: ['blocks', index], message }];
+  return [{ path: ['blocks', index], fault: { rule: 'setRestMissing', why } }];
 }
 
-function whySetRest({ sets, ladder }: Block, blockFollows: boolean): string | undefined {
-  if (sets > 1) return 'there is more than one set';
-  if (blockFollows) return 'another block follows';
-  if (ladder?.rungs.some(({ raise }) => raise === 'sets')) return 'the ladder raises the sets';
+function whySetRest({ sets, ladder }: Block, blockFollows: boolean): 'sets' | 'follows' | 'other' | undefined {
+  if (sets > 1) return 'sets';
+  if (blockFollows) return 'follows';
+  if (ladder?.rungs.some(({ raise }) => raise === 'sets')) return 'other';
   return undefined;
 }
 
@@ -139,12 +132,11 @@ function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
     const earlier = rungs.slice(0, index);
     breaks.push(...checkUntil(rung, block[rung.raise], earlier, at));
     if (undoesItself(rung, earlier)) {
-      const message = `These set back a rung that sets ${rung.raise} back in turn: the ladder would never end. Leave one of the two out.`;
-      breaks.push({ path: [...at, 'resets'], message });
+      breaks.push({ path: [...at, 'resets'], fault: { rule: 'endlessLadder', lever: rung.raise } });
     }
     for (const [lever, value] of Object.entries(rung.resets ?? {}) as [Lever, number][]) {
-      const message = faultOfReset(rung, lever, value, block, earlier);
-      if (message) breaks.push({ path: [...at, 'resets', lever], message });
+      const fault = faultOfReset(rung, lever, value, block, earlier);
+      if (fault) breaks.push({ path: [...at, 'resets', lever], fault });
     }
   });
   layoff.forEach((entry, index) => {
@@ -152,7 +144,7 @@ function checkLadder(block: Block, path: readonly PropertyKey[]): RuleBreak[] {
     if (before && entry.days <= before.days) {
       breaks.push({
         path: [...path, 'layoff', index, 'days'],
-        message: `Expected more than ${before.days}: days rise from entry to entry. Found ${entry.days}.`,
+        fault: { rule: 'layoffOrder', before: before.days, found: entry.days },
       });
     }
   });
@@ -166,13 +158,13 @@ function faultOfReset(
   value: number,
   block: Block,
   earlier: readonly Rung[],
-): string | undefined {
-  if (lever === raise) return 'A rung cannot set back what it raises itself.';
+): Fault | undefined {
+  if (lever === raise) return { rule: 'resetsItself' };
   const own = block[lever];
   const isRaised = earlier.some((rung) => rung.raise === lever && value < rung.until);
   const isLowered = earlier.some(({ resets }) => (resets?.[lever] ?? own) < value);
   if (isRaised || value < own || (value === own && isLowered)) return undefined;
-  return `Expected a value below the "until" of an earlier rung that raises ${lever}, or below the block's own, ${own}. Found ${value}.`;
+  return { rule: 'resetTooHigh', lever, own, found: value };
 }
 
 /** A rung takes over where the last one on its lever ended, so it must end higher. */
@@ -180,9 +172,8 @@ function checkUntil(rung: Rung, own: number, earlier: readonly Rung[], at: reado
   const ends = earlier.filter(({ raise }) => raise === rung.raise).map(({ until }) => until);
   const from = Math.max(own, ...ends);
   if (rung.until > from) return [];
-  const whose = from === own ? `the block's own ${rung.raise}` : `an earlier rung's ${rung.raise}`;
-  const message = `Expected more than ${whose}, ${from}. Found ${rung.until}: this rung could never be climbed.`;
-  return [{ path: [...at, 'until'], message }];
+  const rule = from === own ? 'untilOwn' : 'untilEarlier';
+  return [{ path: [...at, 'until'], fault: { rule, lever: rung.raise, from, found: rung.until } }];
 }
 
 /** Whether a climb of this rung makes earlier rungs be climbed again that, on the way, take its own climb back. */

@@ -30,7 +30,7 @@ describe('parseQuickLine', () => {
 
   it.each([
     ['1x5 hold 5 rest 20 sparkle', 'sparkle', /not understood/],
-    ['1x5 hold 5 hold 6 rest 20', 'hold 6', /again/],
+    ['1x5 hold 5 hold 6 rest 20', 'hold 6', /repeats/],
     ['1x5 hold abc rest 20', 'hold', /not understood/],
     ['1x5 rest 20', '1x5 rest 20', /hold 30/],
     ['', '', /3x10/],

@@ -1,4 +1,4 @@
-import { describeIssue } from './describe-issue.ts';
+import { type Complaint, complaintOf, faultMessage } from './fault.ts';
 import { type Block, programSchema } from './program.ts';
 import { checkBlock } from './program-rules.ts';
 
@@ -6,10 +6,10 @@ import { checkBlock } from './program-rules.ts';
 export type QuickBlock = Omit<Block, 'title' | 'calls' | 'ladder'>;
 
 /** One thing wrong in a quick line: the stretch of text, UTF-16 units from 0, the end left out. */
-export interface QuickLineProblem {
+export interface QuickLineProblem extends Complaint {
   start: number;
   end: number;
-  /** What was found and what was expected. */
+  /** What was found and what was expected, in English. */
   message: string;
 }
 
@@ -61,8 +61,8 @@ const usual = { drill: 'holding', draw: 3, letDown: 3 } as const;
  */
 export function parseQuickLine(text: string): ParsedQuickLine {
   if (text.length > longestLine) {
-    const message = `Expected at most ${longestLine} characters. Found ${text.length}.`;
-    return { ok: false, problems: [{ start: longestLine, end: text.length, message }] };
+    const fault = { rule: 'lineTooLong', most: longestLine, length: text.length } as const;
+    return { ok: false, problems: [problemOn({ start: longestLine, end: text.length }, { fault })] };
   }
   const { raw, spans, problems } = readParts(text);
   if (problems.length > 0) return refuse(problems); // what was not understood may be what seems to be missing
@@ -72,33 +72,33 @@ export function parseQuickLine(text: string): ParsedQuickLine {
     ['hold', 'hold 30'],
     ['rest', 'rest 2x'],
   ] as const) {
-    if (!(key in raw)) problems.push({ ...whole, message: `Something is missing: say, for instance, ${example}.` });
+    if (!(key in raw)) problems.push(problemOn(whole, { fault: { rule: 'lineLacks', example } }));
   }
   if (problems.length > 0) return refuse(problems);
   const read = programSchema.shape.blocks.element.safeParse({ ...usual, ...raw, title: '-' });
   const spanOf = (path: readonly PropertyKey[]) => spans[String(path[0])] ?? whole;
   if (!read.success) {
     return refuse(
-      read.error.issues.map((issue) => ({
-        ...spanOf(issue.path),
-        message: describeIssue(issue, foundAt(raw, issue.path)),
-      })),
+      read.error.issues.map((issue) => problemOn(spanOf(issue.path), complaintOf(issue, foundAt(raw, issue.path)))),
     );
   }
   const broken = checkBlock(read.data, 0, 1);
   if (broken.length > 0)
     return refuse(
-      broken.map(({ path, message }) => ({
-        ...spanOf(path.slice(2)),
-        message: path.length > 2 ? message : needsSetRest,
-      })),
+      // The one rule of a whole block that a line can break is that of the rest between sets.
+      broken.map(({ path, fault }) =>
+        problemOn(spanOf(path.slice(2)), { fault: path.length > 2 ? fault : { rule: 'lineSetRest' } }),
+      ),
     );
   const { title: _, ...block } = read.data;
   return { ok: true, block };
 }
 
-/** The one rule of a whole block that a line can break. */
-const needsSetRest = 'More than one set needs a rest after each: say, for instance, set rest 2m.';
+type Span = Pick<QuickLineProblem, 'start' | 'end'>;
+
+function problemOn(span: Span, complaint: Complaint): QuickLineProblem {
+  return { ...span, ...complaint, message: faultMessage(complaint) };
+}
 
 function foundAt(raw: Raw, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>((value, key) => (value as Record<PropertyKey, unknown> | undefined)?.[key], raw);
@@ -125,9 +125,9 @@ function readParts(text: string) {
     const [whole = '', first = '', second = ''] = known?.found ?? match(stray) ?? [];
     at += whole.length;
     const span = { start, end: at };
-    if (!known) problems.push({ ...span, message: `"${whole}" is not understood here. See the quick line page.` });
+    if (!known) problems.push(problemOn(span, { fault: { rule: 'notUnderstood', text: whole } }));
     else if (known.keys.some((key) => key in raw))
-      problems.push({ ...span, message: `"${whole}" says again what was said. Keep one.` });
+      problems.push(problemOn(span, { fault: { rule: 'saidTwice', text: whole } }));
     else {
       Object.assign(raw, known.read(first, second));
       for (const key of known.keys) spans[key] = span;

@@ -1,5 +1,6 @@
 import { type AnyNode, type DocumentNode, parse, type ValueNode } from '@humanwhocodes/momoa';
-import { type Problem, pointerOf } from './problem.ts';
+import type { Fault } from './fault.ts';
+import { type Problem, pointerOf, problemAt } from './problem.ts';
 import { codePointName, type ReadLimits, refuseUnread } from './refuse-unread.ts';
 
 /** A place in a text, 1-based. */
@@ -38,27 +39,29 @@ export function readJson(
   limits: ReadLimits,
 ): { ok: true; json: ReadJson } | { ok: false; problems: Problem[] } {
   const start: Place = { line: 1, column: 1 };
-  if (text.trim() === '')
-    return refuse(`The file is empty. A ${limits.thing} file is JSON text that begins with {.`, start);
+  if (text.trim() === '') return refuse({ rule: 'empty', thing: limits.thing }, start);
   const unread = refuseUnread(text, limits);
   if (unread) return { ok: false, problems: [unread] };
   let document: DocumentNode;
   try {
     document = parse(text.trimEnd(), { mode: 'json', ranges: true });
   } catch (error) {
-    return refuse(syntaxMessage(error), syntaxPlace(error) ?? start);
+    const place = syntaxPlace(error);
+    return refuse(syntaxFault(text, place), place ?? start);
   }
   return collect(document.body);
 }
 
-function refuse(message: string, place: Place): { ok: false; problems: Problem[] } {
-  return { ok: false, problems: [{ pointer: '', ...place, message }] };
+function refuse(fault: Fault, place: Place): { ok: false; problems: Problem[] } {
+  return { ok: false, problems: [problemAt('', place, { fault })] };
 }
 
-function syntaxMessage(error: unknown): string {
-  const said =
-    error instanceof Error ? error.message.replace(/\s*\(\d+:\d+\)\.?$/, '').replace(/\.$/, '') : 'unreadable';
-  return `This is not JSON: ${said}. Check for a missing comma, quote or bracket just before this place.`;
+/** What the text holds at a place where it stops being JSON: a word, a number or one character. */
+function syntaxFault(text: string, place: Place | undefined): Fault {
+  const line = place && text.trimEnd().split(/\r\n?|\n/)[place.line - 1];
+  const seen =
+    line === undefined ? undefined : /^(?:\w{1,20}|[^\s\p{Surrogate}])/u.exec(line.slice(place!.column - 1))?.[0];
+  return seen === undefined ? { rule: 'jsonEnds' } : { rule: 'notJson', seen };
 }
 
 function syntaxPlace(error: unknown): Place | undefined {
@@ -71,7 +74,7 @@ function collect(root: ValueNode): { ok: true; json: ReadJson } | { ok: false; p
   const problems: Problem[] = [];
 
   function walk(node: ValueNode, path: readonly PropertyKey[], spot: Spot): unknown {
-    const complain = (message: string) => problems.push({ pointer: pointerOf(path), ...spot.place, message });
+    const complain = (fault: Fault) => problems.push(problemAt(pointerOf(path), spot.place, { fault }));
     switch (node.type) {
       case 'Object': {
         const object: Record<string, unknown> = {};
@@ -79,16 +82,14 @@ function collect(root: ValueNode): { ok: true; json: ReadJson } | { ok: false; p
           const name = member.name.type === 'String' ? member.name.value : member.name.name;
           const keyPlace = startOf(member.name);
           if (name.length > longestKey) {
-            const message = `This key is ${name.length} characters long; no key of such a file is. Remove it.`;
-            problems.push({ pointer: pointerOf(path), ...keyPlace, message });
+            problems.push(problemAt(pointerOf(path), keyPlace, { fault: { rule: 'keyTooLong', length: name.length } }));
             continue;
           }
           const at = [...path, name];
           const fault = faultOfText(name);
-          if (fault) problems.push({ pointer: pointerOf(at), ...keyPlace, message: fault });
+          if (fault) problems.push(problemAt(pointerOf(at), keyPlace, { fault }));
           if (Object.hasOwn(object, name)) {
-            const message = `The key ${JSON.stringify(name)} stands twice in the same object. Keep one.`;
-            problems.push({ pointer: pointerOf(at), ...keyPlace, message });
+            problems.push(problemAt(pointerOf(at), keyPlace, { fault: { rule: 'keyTwice', key: name } }));
           }
           const inner: Spot = { place: startOf(member.value), keyPlace, inside: new Map() };
           spot.inside.set(name, inner);
@@ -111,7 +112,7 @@ function collect(root: ValueNode): { ok: true; json: ReadJson } | { ok: false; p
       }
       case 'Number':
         if (Number.isFinite(node.value)) return node.value === 0 ? 0 : node.value; // -0 is 0
-        complain('This number is too large to be used.');
+        complain({ rule: 'numberTooLarge' });
         return 0;
       case 'Boolean':
         return node.value;
@@ -134,13 +135,11 @@ function startOf(node: AnyNode): Place {
 }
 
 /** What is wrong with a text once its escapes are read, if anything is. */
-function faultOfText(text: string): string | undefined {
-  if (/\p{Surrogate}/u.test(text)) return 'This text holds half of a character (a lone surrogate). Type it again.';
+function faultOfText(text: string): Fault | undefined {
+  if (/\p{Surrogate}/u.test(text)) return { rule: 'halfCharacter' };
   for (let at = 0; at < text.length; at++) {
     const code = text.charCodeAt(at);
-    if (code < 0x20 && code !== 0x09 && code !== 0x0a) {
-      return `This text holds the control character ${codePointName(code)}. Remove it; only tabs (\\t) and line breaks (\\n) may stay.`;
-    }
+    if (code < 0x20 && code !== 0x09 && code !== 0x0a) return { rule: 'control', character: codePointName(code) };
   }
   return undefined;
 }

@@ -1,6 +1,6 @@
 import type * as z from 'zod';
-import { describeIssue } from './describe-issue.ts';
-import { type Problem, pointerOf } from './problem.ts';
+import { complaintOf, type Fault, type PlacedThing } from './fault.ts';
+import { type Problem, pointerOf, problemAt } from './problem.ts';
 import type { RuleBreak } from './program-rules.ts';
 import { type ReadJson, readJson } from './read-json.ts';
 
@@ -17,8 +17,8 @@ export type FileMigration = (file: Record<string, unknown>) => Record<string, un
 export interface PlacedFormat<T> {
   /** As files carry it: 'larkhold/program'. */
   name: string;
-  /** What it is, in a word: 'program'. */
-  thing: string;
+  /** What it is. */
+  thing: PlacedThing;
   /** The version that this reader knows. */
   version: number;
   /** The function at n makes version n + 1 of version n. */
@@ -47,8 +47,8 @@ export type ReadPlacedFile<T> = { ok: true; value: T } | { ok: false; problems: 
 export function readPlacedFile<T>(text: string, format: PlacedFormat<T>): ReadPlacedFile<T> {
   const { thing, version, migrations } = format;
   if (utf8Bytes(text) > largestFileBytes) {
-    const message = `The file is larger than 1 MiB and was not read. A ${thing} file is a page or two of text.`;
-    return { ok: false, problems: [{ pointer: '', line: 1, column: 1, message }] };
+    const fault: Fault = { rule: 'fileTooLarge', thing };
+    return { ok: false, problems: [problemAt('', { line: 1, column: 1 }, { fault })] };
   }
   const read = readJson(text.startsWith('\uFEFF') ? text.slice(1) : text, format);
   if (!read.ok) return { ok: false, problems: inOrder(read.problems) };
@@ -91,65 +91,58 @@ function utf8Bytes(text: string): number {
 }
 
 function notOurs<T>({ value, placeOf }: ReadJson, { name, thing, version: newest, migrations }: PlacedFormat<T>) {
-  const at = (key: string, message: string): Problem => {
+  const at = (key: string, fault: Fault): Problem => {
     const path = key === '' ? [] : [key];
-    return { pointer: pointerOf(path), ...placeOf(path), message };
+    return problemAt(pointerOf(path), placeOf(path), { fault });
   };
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    return at('', `A ${thing} file is an object in { }. This is something else.`);
+    return at('', { rule: 'notObject', thing });
   }
   const { format, version } = value as Record<string, unknown>;
+  if (format === undefined) return at('', { rule: 'noFormat', expected: name, thing });
   if (format !== name) {
-    const found =
-      format === undefined ? 'This file has no "format"' : `This file says ${JSON.stringify(format).slice(0, 60)}`;
-    return at(format === undefined ? '' : 'format', `Expected "format": "${name}". ${found}: it is not a ${thing}.`);
+    return at('format', { rule: 'otherFormat', expected: name, found: JSON.stringify(format).slice(0, 60), thing });
   }
   const oldest = Math.min(newest, ...Object.keys(migrations).map(Number));
   if (typeof version !== 'number' || !Number.isInteger(version) || version < oldest) {
-    return at(version === undefined ? '' : 'version', `Expected "version", a whole number from ${oldest}.`);
+    return at(version === undefined ? '' : 'version', { rule: 'noVersion', least: oldest });
   }
-  if (version > newest) {
-    const message = `This file is version ${version}; this Larkhold reads up to version ${newest}. Update Larkhold to open it.`;
-    return at('version', message);
-  }
-  return undefined;
+  return version > newest ? at('version', { rule: 'newer', version, newest }) : undefined;
 }
 
 function validate<T>(file: Record<string, unknown>, json: ReadJson, format: PlacedFormat<T>): ReadPlacedFile<T> {
   const result = format.schema.safeParse(file);
   const { version } = json.value as { version: number };
-  const problems = format.check(file, version).map(({ path, message }) => ({
-    pointer: pointerOf(path),
-    ...json.placeOf(path),
-    message,
-  }));
+  const problems = format
+    .check(file, version)
+    .map(({ path, fault }) => problemAt(pointerOf(path), json.placeOf(path), { fault }));
   if (!result.success) problems.push(...result.error.issues.flatMap((issue) => problemsOf(issue, file, json)));
   else if (problems.length === 0) return { ok: true, value: result.data };
   return { ok: false, problems: inOrder(problems) };
 }
 
-type Issue = Parameters<typeof describeIssue>[0];
+type Issue = z.core.$ZodIssue;
 
 function problemsOf(issue: Issue, file: unknown, json: ReadJson): Problem[] {
   if (issue.code === 'unrecognized_keys') {
     return issue.keys.map((key) => {
-      const pointer = pointerOf([...issue.path, key]);
-      const message = `The key ${JSON.stringify(key.slice(0, 60))} is not known here. Remove it or check its spelling.`;
-      return { pointer, ...json.keyPlaceOf([...issue.path, key]), message };
+      const path = [...issue.path, key];
+      return problemAt(pointerOf(path), json.keyPlaceOf(path), {
+        fault: { rule: 'unknownKey', key: key.slice(0, 60) },
+      });
     });
   }
   const pointer = pointerOf(issue.path);
   const found = valueAt(file, issue.path);
   if (found === undefined) {
-    const key = String(issue.path.at(-1));
-    const message = `The key ${JSON.stringify(key)} is missing. ${describeIssue(issue, undefined)}`;
-    return [{ pointer, ...json.placeOf(issue.path.slice(0, -1)), message }];
+    const complaint = { ...complaintOf(issue, undefined), missing: String(issue.path.at(-1)) };
+    return [problemAt(pointer, json.placeOf(issue.path.slice(0, -1)), complaint)];
   }
   if (issue.code === 'invalid_union' && issue.errors.length > 0) {
     const inner = nearestForm(issue.errors).map((part) => ({ ...part, path: [...issue.path, ...part.path] }) as Issue);
     return inner.flatMap((part) => problemsOf(part, file, json));
   }
-  return [{ pointer, ...json.placeOf(issue.path), message: describeIssue(issue, found) }];
+  return [problemAt(pointer, json.placeOf(issue.path), complaintOf(issue, found))];
 }
 
 /** Of the forms a value may have, the one it comes nearest to: its own complaints are the useful ones. */
@@ -172,7 +165,6 @@ function inOrder(problems: Problem[]): Problem[] {
   const sorted = problems.sort((a, b) => a.line - b.line || a.column - b.column);
   const next = sorted[mostProblems];
   if (!next) return sorted;
-  const others = sorted.length - mostProblems;
-  const message = `There ${others === 1 ? 'is 1 more problem' : `are ${others} more problems`} from here on.`;
-  return [...sorted.slice(0, mostProblems), { ...next, pointer: '', message }];
+  const fault: Fault = { rule: 'moreProblems', count: sorted.length - mostProblems };
+  return [...sorted.slice(0, mostProblems), problemAt('', next, { fault })];
 }

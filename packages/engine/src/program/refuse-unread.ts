@@ -1,12 +1,13 @@
-import type { Problem } from './problem.ts';
+import type { Fault, PlacedThing } from './fault.ts';
+import { type Problem, problemAt } from './problem.ts';
 
 /** Deeper than any file of ours nests. */
 const deepest = 40;
 
 /** How much of a text is read. */
 export interface ReadLimits {
-  /** What the file is, in a word: 'program'. */
-  thing: string;
+  /** What the file is. */
+  thing: PlacedThing;
   /** More commas than such a file has. */
   mostCommas: number;
 }
@@ -33,22 +34,16 @@ export function refuseUnread(text: string, { thing, mostCommas }: ReadLimits): P
       if (code === backslash) at++;
       else if (code === quote) inString = false;
       if (at - opened > longestText) {
-        const message = `This text is longer than ${longestText} characters; no text of a ${thing} is. The file was not read.`;
-        return refuse(text, opened, message);
+        return refuse(text, opened, { rule: 'textTooLong', most: longestText, thing });
       }
     } else if (code === quote) {
       inString = true;
       opened = at;
     } else if (code === openBrace || code === openBracket) {
-      if (++depth > deepest)
-        return refuse(text, at, `The file nests more than ${deepest} levels deep; a ${thing} needs fewer.`);
+      if (++depth > deepest) return refuse(text, at, { rule: 'tooDeep', most: deepest, thing });
     } else if (code === closeBrace || code === closeBracket) depth--;
     else if (code === comma && ++commas > mostCommas) {
-      return refuse(
-        text,
-        at,
-        `The file holds more than ${mostCommas} values; a ${thing} holds fewer. It was not read.`,
-      );
+      return refuse(text, at, { rule: 'tooManyValues', most: mostCommas, thing });
     }
   }
   return undefined;
@@ -57,12 +52,9 @@ export function refuseUnread(text: string, { thing, mostCommas }: ReadLimits): P
 const [quote, backslash, comma] = [0x22, 0x5c, 0x2c];
 const [openBrace, closeBrace, openBracket, closeBracket] = [0x7b, 0x7d, 0x5b, 0x5d];
 
-function bareControl(code: number): string {
-  if (code === 0x0a || code === 0x0d) {
-    return 'This is not JSON: a text breaks off at the end of its line. Close it with a quote, or write a line break as \\n.';
-  }
-  const written = code === 0x09 ? '\\t' : 'an escape, or remove it';
-  return `This is not JSON: a text holds the bare control character ${codePointName(code)}. Write it as ${written}.`;
+function bareControl(code: number): Fault {
+  if (code === 0x0a || code === 0x0d) return { rule: 'textBreaks' };
+  return { rule: code === 0x09 ? 'bareTab' : 'bareControl', character: codePointName(code) };
 }
 
 /**
@@ -74,7 +66,7 @@ export function codePointName(code: number): string {
   return `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
 }
 
-function refuse(text: string, offset: number, message: string): Problem {
+function refuse(text: string, offset: number, fault: Fault): Problem {
   const lines = text.slice(0, offset).split(/\r\n?|\n/);
-  return { pointer: '', line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1, message };
+  return problemAt('', { line: lines.length, column: (lines.at(-1)?.length ?? 0) + 1 }, { fault });
 }

@@ -69,7 +69,7 @@ describe('a season file', () => {
     ],
     ['an answer without an instant', '2026-12-28T18:00:00+01:00', '2026-12-28', '/dated/0/madeAt', /offset/],
     ['a weekday that is none', '"tuesday"', '"someday"', '/blocks/1/days/someday', /not known/],
-    ['another importance', '"minor"', '"huge"', '/competitions/1/importance', /"main" or "middle" or "minor"/],
+    ['another importance', '"minor"', '"huge"', '/competitions/1/importance', /"main" \/ "middle" \/ "minor"/],
     ['a newer version', '"version": 1', '"version": 2', '/version', /Update Larkhold/],
     ['another format', 'larkhold/season', 'larkhold/program', '/format', /not a season/],
   ])('with %s is refused, with pointer, line and column', (_, from, to, pointer, message) => {

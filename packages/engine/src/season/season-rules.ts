@@ -13,15 +13,13 @@ const mostDatedDays = 62;
 export function checkSeason({ blocks, competitions, restDays, dated }: Season): RuleBreak[] {
   const breaks: RuleBreak[] = [];
   const notBefore = (first: string, last: string, path: RuleBreak['path']) => {
-    if (last < first)
-      breaks.push({ path, message: `Expected ${first} or later. Found ${last}: it would end before it begins.` });
+    if (last < first) breaks.push({ path, fault: { rule: 'endsBefore', first, found: last } });
   };
   blocks.forEach(({ weeks, lighterWeeks }, index) => {
     lighterWeeks.forEach((week, at) => {
       const path = ['blocks', index, 'lighterWeeks', at];
-      if (week > weeks)
-        breaks.push({ path, message: `Expected at most ${weeks}, for the block has ${weeks} weeks. Found ${week}.` });
-      if (lighterWeeks.indexOf(week) < at) breaks.push({ path, message: `Week ${week} is named twice. Keep one.` });
+      if (week > weeks) breaks.push({ path, fault: { rule: 'weekBeyond', weeks, found: week } });
+      if (lighterWeeks.indexOf(week) < at) breaks.push({ path, fault: { rule: 'weekTwice', week } });
     });
   });
   competitions.forEach(({ day, lastDay = day }, index) => {
@@ -35,14 +33,12 @@ export function checkSeason({ blocks, competitions, restDays, dated }: Season): 
     notBefore(from, to, [...path, 'to']);
     const days = dayNumber(to) - dayNumber(from) + 1;
     if (days > mostDatedDays)
-      breaks.push({ path: [...path, 'to'], message: `Expected at most ${mostDatedDays} days. Found ${days}.` });
+      breaks.push({ path: [...path, 'to'], fault: { rule: 'tooManyDays', most: mostDatedDays, found: days } });
     const seen = new Set<string>();
     sessions.forEach(({ day }, at) => {
       const where = [...path, 'sessions', at, 'day'];
-      if (day < from || day > to)
-        breaks.push({ path: where, message: `Expected a day from ${from} to ${to}. Found ${day}.` });
-      if (seen.has(day))
-        breaks.push({ path: where, message: `${day} is named twice. Write its programs in one session.` });
+      if (day < from || day > to) breaks.push({ path: where, fault: { rule: 'dayOutside', from, to, found: day } });
+      if (seen.has(day)) breaks.push({ path: where, fault: { rule: 'dayTwice', day } });
       seen.add(day);
     });
   });

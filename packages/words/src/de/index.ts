@@ -2,6 +2,7 @@ import type { en } from '../en/index.ts';
 import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
+import { bench } from './bench.ts';
 import { calls } from './calls.ts';
 import { caution } from './caution.ts';
 import { clash } from './clash.ts';
@@ -10,6 +11,7 @@ import { day } from './day.ts';
 import { dose } from './dose.ts';
 import { drill } from './drill.ts';
 import { effort } from './effort.ts';
+import { fault } from './fault.ts';
 import { feel } from './feel.ts';
 import { field } from './field.ts';
 import { file } from './file.ts';
@@ -26,13 +28,16 @@ import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
+import { rack } from './rack.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
 import { reason } from './reason.ts';
 import { rep } from './rep.ts';
 import { report } from './report.ts';
 import { ribbon } from './ribbon.ts';
+import { routine } from './routine.ts';
 import { season } from './season.ts';
+import { share } from './share.ts';
 import { sight } from './sight.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
@@ -77,6 +82,11 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...clash,
   ...file,
   ...report,
+  ...rack,
+  ...share,
+  ...routine,
+  ...fault,
+  ...bench,
   ...reason,
   ...caution,
   ...why,

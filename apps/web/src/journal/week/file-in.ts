@@ -9,7 +9,7 @@ import {
   type Program,
 } from '@larkhold/engine';
 import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
-import { pieces, say } from '@larkhold/words';
+import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -92,7 +92,7 @@ export class FileIn extends PlaceElement {
     if (incoming.kind === 'hand-over') return this.#handOver(app, incoming.handOver);
     const [first, ...more] = incoming.problems;
     return html`<h3>${say('file.refused', { file: this.name })}</h3>
-      <p>${first?.message}${first?.line === undefined ? '' : say('file.at', { line: first.line, column: first.column ?? 1 })}</p>
+      <p>${first && problemWords(first)} ${first?.line === undefined ? '' : say('file.at', { line: first.line, column: first.column ?? 1 })}</p>
       ${first?.pointer ? html`<p class="dim small">${say('file.atPointer', { place: first.pointer })}</p>` : nothing}
       ${more.length > 0 ? html`<p>${say('file.moreProblems', { n: more.length })}</p>` : nothing}
       <p>${say('file.nothingChanged')}</p>

@@ -9,6 +9,7 @@ import {
   type QuickBlock,
 } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
+import { presentWords, say } from '@larkhold/words';
 import { consume } from '@lit/context';
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { customElement, property, query, state } from 'lit/decorators.js';
@@ -108,15 +109,15 @@ export class BenchPage extends LitElement {
     if (!app || !history) return nothing;
     const form = this.#form(history.present);
     const { elsewhere } = this.#problems;
-    return html`<h1>Bench</h1>
+    return html`<h1>${say('bench.title')}</h1>
       <p class="dim">${this.#whatIsEdited(app)}</p>
       ${this.#keptTemplate(app)}
       <div class="bar">
-        ${this.#worked ? totalsTemplate(this.#worked.outline) : html`<p>Put right what is marked to see the times.</p>`}
+        ${this.#worked ? totalsTemplate(this.#worked.outline) : html`<p>${say('bench.toSeeTimes')}</p>`}
         <div class="row">
-          <button type="button" ?disabled=${history.past.length === 0} @click=${() => this.#step(undo)}>Undo</button>
-          <button type="button" ?disabled=${history.future.length === 0} @click=${() => this.#step(redo)}>Redo</button>
-          <button type="button" class="main" @click=${this.#onSave}>Save</button>
+          <button type="button" ?disabled=${history.past.length === 0} @click=${() => this.#step(undo)}>${say('bench.undo')}</button>
+          <button type="button" ?disabled=${history.future.length === 0} @click=${() => this.#step(redo)}>${say('bench.redo')}</button>
+          <button type="button" class="main" @click=${this.#onSave}>${say('bench.save')}</button>
         </div>
         <p role="status" class="small">${this.said}</p>
       </div>
@@ -124,7 +125,7 @@ export class BenchPage extends LitElement {
       <div @focusout=${this.#onLeave}>
         ${headFields(form)}
         <section aria-labelledby="blocks-title">
-          <h2 id="blocks-title">Blocks</h2>
+          <h2 id="blocks-title">${say('bench.blocks')}</h2>
           <ol class="blocks">
             ${repeat(
               history.present.blockKeys,
@@ -134,7 +135,7 @@ export class BenchPage extends LitElement {
           </ol>
           ${this.#problemsOf('/blocks')}
           <lark-quick-line @quick-block=${(event: CustomEvent<QuickBlock>) => form.change(addBlock(form.draft, quickBlock(event.detail)))}></lark-quick-line>
-          <button type="button" id="add-block" ?disabled=${blocksOf(form.draft).length >= 20} @click=${() => form.change(addBlock(form.draft))}>Add a block</button>
+          <button type="button" id="add-block" ?disabled=${blocksOf(form.draft).length >= 20} @click=${() => form.change(addBlock(form.draft))}>${say('bench.addBlock')}</button>
         </section>
       </div>
       ${this.#worked ? this.#ahead(app, this.#worked) : nothing} ${this.#clashTemplate()}`;
@@ -146,11 +147,11 @@ export class BenchPage extends LitElement {
       this.#edit(this.#startDraft(app));
       this.keeper.keep(this.programId, undefined);
       this.isKept = false;
-      this.said = 'Started over. Undo brings your work back.';
+      this.said = say('bench.startedOver');
     };
     return html`<div class="row">
-      <p>Your unsaved work is back.</p>
-      <button type="button" @click=${startOver}>Start over</button>
+      <p>${say('bench.keptBack')}</p>
+      <button type="button" @click=${startOver}>${say('bench.startOver')}</button>
     </div>`;
   }
 
@@ -164,12 +165,12 @@ export class BenchPage extends LitElement {
   #clashTemplate(): TemplateResult {
     const canReplace = this.clash?.id !== undefined && this.app?.view.openedIds.has(this.clash.id);
     return html`<dialog aria-labelledby="clash-title">
-      <h2 id="clash-title">There is a program with this title already</h2>
-      <p>“${this.clash?.title}” is on the rack.</p>
+      <h2 id="clash-title">${say('bench.titleClash')}</h2>
+      <p>${say('bench.isOnRack', { title: this.clash?.title ?? '' })}</p>
       <div class="row">
-        <button type="button" class="main" @click=${() => this.#onClash('both')}>Keep both</button>
-        ${canReplace ? html`<button type="button" @click=${() => this.#onClash('replace')}>Replace it</button>` : nothing}
-        <button type="button" class="quiet" @click=${() => this.dialog?.close()}>Cancel</button>
+        <button type="button" class="main" @click=${() => this.#onClash('both')}>${say('bench.keepBoth')}</button>
+        ${canReplace ? html`<button type="button" @click=${() => this.#onClash('replace')}>${say('bench.replaceIt')}</button>` : nothing}
+        <button type="button" class="quiet" @click=${() => this.dialog?.close()}>${say('bench.cancel')}</button>
       </div>
     </dialog>`;
   }
@@ -250,8 +251,9 @@ export class BenchPage extends LitElement {
 
   #whatIsEdited({ view }: App): string {
     const program = view.programs.find(({ id }) => id === this.programId);
-    if (!program) return 'A new program.';
-    return view.openedIds.has(this.programId) ? `“${program.title}”, from the rack.` : `A copy of “${program.title}”.`;
+    if (!program) return say('bench.aNew');
+    const { title } = program;
+    return say(view.openedIds.has(this.programId) ? 'bench.fromRack' : 'bench.aCopy', { title });
   }
 
   #sortableOn(list: HTMLElement): Sortable {
@@ -289,7 +291,7 @@ export class BenchPage extends LitElement {
     const { app } = this;
     if (!app || !this.#parsed) return;
     if (!this.#parsed.ok) {
-      this.said = `Not saved: ${this.#parsed.problems.length === 1 ? 'one thing has' : `${this.#parsed.problems.length} things have`} to be put right first.`;
+      this.said = say('bench.notSaved', { n: this.#parsed.problems.length });
       await this.updateComplete;
       this.renderRoot.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
       return;
@@ -325,11 +327,10 @@ export class BenchPage extends LitElement {
 
 function wordsOfChange(before: Draft, next: Draft): string {
   const count = next.blockKeys.length - before.blockKeys.length;
-  if (count > 0) return 'Block added.';
-  if (count < 0) return 'Block removed. Undo brings it back.';
-  return `Blocks are now: ${blocksOf(next)
-    .map((block) => String(valueAt(block, ['title'])))
-    .join(', ')}.`;
+  if (count > 0) return say('bench.blockAdded');
+  if (count < 0) return say('bench.blockRemoved');
+  const titles = blocksOf(next).map((block) => String(valueAt(block, ['title'])));
+  return say('bench.blocksNow', { titles: presentWords().list(titles) });
 }
 
 declare global {

@@ -1,17 +1,12 @@
 import type { DraftOutline, Program, WeekAhead } from '@larkhold/engine';
-import type { Units } from '@larkhold/words';
+import { say, toolWord, type Units } from '@larkhold/words';
 import { html, type TemplateResult } from 'lit';
 import { hrefOf } from '../../shell/routing.ts';
 import type { BenchForm } from './bench-form.ts';
 import { areaField, choiceField, linesField, textField } from './field-templates.ts';
 import { fatigueTemplate, weeksTemplate } from './outline-template.ts';
 
-const tools = [
-  ['bow', 'Bow'],
-  ['light-bow', 'Light bow'],
-  ['band', 'Stretch band'],
-  ['strap', 'Strap'],
-] as const;
+const tools = ['bow', 'light-bow', 'band', 'strap'] as const;
 
 /** What the draft asks for, worked out once for each draft. */
 export interface Worked {
@@ -27,17 +22,22 @@ export interface Worked {
  */
 export function headFields(form: BenchForm): TemplateResult {
   return html`<div class="fields">
-      ${textField(form, ['title'], { label: 'Title' })}
-      ${choiceField(form, ['tool'], { label: 'Drawn with' }, tools)}
-      ${areaField(form, ['about'], { label: 'What it is for' })}
+      ${textField(form, ['title'], { label: say('bench.fieldTitle') })}
+      ${choiceField(
+        form,
+        ['tool'],
+        { label: say('bench.drawnWith') },
+        tools.map((tool) => [tool, toolWord(tool)] as const),
+      )}
+      ${areaField(form, ['about'], { label: say('bench.whatFor') })}
     </div>
     <details>
-      <summary>Author, source, warm-up and cool-down</summary>
+      <summary>${say('bench.more')}</summary>
       <div class="fields">
-        ${textField(form, ['author'], { label: 'Author' })}
-        ${areaField(form, ['source'], { label: 'Where the numbers come from' })}
-        ${linesField(form, ['warmUp'], { label: 'Warm-up', hint: 'One line each.' })}
-        ${linesField(form, ['coolDown'], { label: 'Cool-down', hint: 'One line each.' })}
+        ${textField(form, ['author'], { label: say('bench.author') })}
+        ${areaField(form, ['source'], { label: say('bench.source') })}
+        ${linesField(form, ['warmUp'], { label: say('bench.warmUp'), hint: say('bench.oneLineEach') })}
+        ${linesField(form, ['coolDown'], { label: say('bench.coolDown'), hint: say('bench.oneLineEach') })}
       </div>
     </details>`;
 }
@@ -58,13 +58,13 @@ export function aheadTemplate(
     if (target instanceof HTMLSelectElement) sessions.choose(Number(target.value));
   };
   return html`<section aria-labelledby="fatigue-title">
-      <h2 id="fatigue-title">How tired it makes you</h2>
+      <h2 id="fatigue-title">${say('bench.tired')}</h2>
       ${fatigueTemplate(outline, hrefOf('kit'))}
     </section>
     <section aria-labelledby="weeks-title">
-      <h2 id="weeks-title">The next eight weeks</h2>
-      <p class="dim">If every session is clean.</p>
-      <p class="sessions"><label for="sessions">Sessions a week</label>
+      <h2 id="weeks-title">${say('bench.nextWeeks')}</h2>
+      <p class="dim">${say('bench.ifClean')}</p>
+      <p class="sessions"><label for="sessions">${say('bench.sessionsAWeek')}</label>
         <select id="sessions" @change=${choose}>
           ${[1, 2, 3, 4, 5, 6, 7].map((count) => html`<option .selected=${count === sessions.count}>${count}</option>`)}
         </select></p>

@@ -1,4 +1,5 @@
 import { formatQuickLine } from '@larkhold/engine';
+import { pieces, say } from '@larkhold/words';
 import { html, nothing, type TemplateResult } from 'lit';
 import type { BenchForm } from './bench-form.ts';
 import { blocksOf, duplicateBlock, moveBlock, removeBlock } from './draft.ts';
@@ -6,18 +7,8 @@ import { choiceField, field, fieldId, linesField, numberField, selectOf, textFie
 import { type Path, pointerOfPath, valueAt } from './json-path.ts';
 import { ladderTemplate } from './ladder-template.ts';
 
-const drills = [
-  ['holding', 'Holding'],
-  ['power', 'Power'],
-  ['flexibility', 'Flexibility'],
-  ['structure', 'Structure'],
-  ['free', 'Free'],
-] as const;
-const hands = [
-  ['usual', 'Usual'],
-  ['opposite', 'Opposite'],
-  ['both', 'Both, rep by rep'],
-] as const;
+const drills = ['holding', 'power', 'flexibility', 'structure', 'free'] as const;
+const hands = ['usual', 'opposite', 'both'] as const;
 
 /**
  * One block's fields and what can be done with it.
@@ -29,45 +20,55 @@ export function blockTemplate(form: BenchForm, index: number): TemplateResult {
   const at: Path = ['blocks', index];
   const blocks = blocksOf(form.draft);
   const title = valueAt(blocks[index], ['title']);
-  const name = typeof title === 'string' ? title : `Block ${index + 1}`;
+  const name = typeof title === 'string' ? title : say('bench.block', { n: index + 1 });
   const { draft } = form;
   return html`<div class="block-head">
-      <span class="grip" aria-hidden="true" title="Drag to move">⠿</span>
-      <h3 tabindex="-1">${index + 1}. ${name}</h3>
+      <span class="grip" aria-hidden="true" title=${say('bench.drag')}>⠿</span>
+      <h3 tabindex="-1">${say('bench.blockHead', { n: index + 1, title: name })}</h3>
     </div>
-    <div class="row" role="group" aria-label="Block ${index + 1}">
-      <button type="button" data-does="up" ?disabled=${index === 0} @click=${() => form.change(moveBlock(draft, index, index - 1))}>Up</button>
-      <button type="button" data-does="down" ?disabled=${index === blocks.length - 1} @click=${() => form.change(moveBlock(draft, index, index + 1))}>Down</button>
-      <button type="button" ?disabled=${blocks.length >= 20} @click=${() => form.change(duplicateBlock(draft, index))}>Duplicate</button>
-      <button type="button" ?disabled=${blocks.length < 2} @click=${() => form.change(removeBlock(draft, index))}>Remove</button>
+    <div class="row" role="group" aria-label=${say('bench.block', { n: index + 1 })}>
+      <button type="button" data-does="up" ?disabled=${index === 0} @click=${() => form.change(moveBlock(draft, index, index - 1))}>${say('bench.up')}</button>
+      <button type="button" data-does="down" ?disabled=${index === blocks.length - 1} @click=${() => form.change(moveBlock(draft, index, index + 1))}>${say('bench.down')}</button>
+      <button type="button" ?disabled=${blocks.length >= 20} @click=${() => form.change(duplicateBlock(draft, index))}>${say('bench.duplicate')}</button>
+      <button type="button" ?disabled=${blocks.length < 2} @click=${() => form.change(removeBlock(draft, index))}>${say('bench.remove')}</button>
     </div>
     ${problems(form, at)}
     ${quickLine(form, index)}
     <div class="fields">
-      ${textField(form, [...at, 'title'], { label: 'Block title' })}
-      ${choiceField(form, [...at, 'drill'], { label: 'Drill' }, drills)}
-      ${numberField(form, [...at, 'sets'], { label: 'Sets', unit: '1 to 20' })}
-      ${numberField(form, [...at, 'reps'], { label: 'Reps', unit: '1 to 60' })}
-      ${numberField(form, [...at, 'draw'], { label: 'Draw', unit: 's' })}
-      ${numberField(form, [...at, 'hold'], { label: 'Hold', unit: 's' })}
-      ${numberField(form, [...at, 'letDown'], { label: 'Let-down', unit: 's' })}
+      ${textField(form, [...at, 'title'], { label: say('bench.blockTitle') })}
+      ${choiceField(
+        form,
+        [...at, 'drill'],
+        { label: say('bench.drill') },
+        drills.map((drill) => [drill, say(`bench.${drill}`)] as const),
+      )}
+      ${numberField(form, [...at, 'sets'], { label: say('bench.sets'), unit: say('bench.range', { least: 1, most: 20 }) })}
+      ${numberField(form, [...at, 'reps'], { label: say('bench.reps'), unit: say('bench.range', { least: 1, most: 60 }) })}
+      ${numberField(form, [...at, 'draw'], { label: say('bench.draw'), unit: say('bench.secondsUnit') })}
+      ${numberField(form, [...at, 'hold'], { label: say('bench.hold'), unit: say('bench.secondsUnit') })}
+      ${numberField(form, [...at, 'letDown'], { label: say('bench.letDown'), unit: say('bench.secondsUnit') })}
       ${restFields(form, [...at, 'rest'])}
-      ${numberField(form, [...at, 'setRest'], { label: 'Set rest', unit: 's' })}
+      ${numberField(form, [...at, 'setRest'], { label: say('bench.setRest'), unit: say('bench.secondsUnit') })}
     </div>
     <details>
-      <summary>Hand, weight and calls</summary>
+      <summary>${say('bench.handMore')}</summary>
       <div class="fields">
-        ${choiceField(form, [...at, 'hand'], { label: 'Hand' }, hands)}
-        ${choiceField(form, [...at, 'letDownTo'], { label: 'Lets down to' }, [
-          ['rest', 'Rest'],
-          ['set-up', 'Set-up'],
+        ${choiceField(
+          form,
+          [...at, 'hand'],
+          { label: say('bench.hand') },
+          hands.map((hand) => [hand, say(`bench.${hand}`)] as const),
+        )}
+        ${choiceField(form, [...at, 'letDownTo'], { label: say('bench.letsDownTo') }, [
+          ['rest', say('bench.toRest')],
+          ['set-up', say('bench.toSetUp')],
         ])}
-        ${numberField(form, [...at, 'addedWeight'], { label: 'Added weight', unit: 'lb', hint: 'Over the bow’s own. Empty: none' })}
+        ${numberField(form, [...at, 'addedWeight'], { label: say('bench.addedWeight'), unit: say('bench.pounds'), hint: say('bench.weightHint') })}
         ${callsFields(form, [...at, 'calls'])}
       </div>
     </details>
     <details>
-      <summary>Ladder</summary>
+      <summary>${say('bench.ladder')}</summary>
       ${ladderTemplate(form, [...at, 'ladder'])}
     </details>`;
 }
@@ -79,17 +80,17 @@ function restFields(form: BenchForm, at: Path): TemplateResult {
   return html`${field(
     form,
     at,
-    { label: 'Rest given in' },
+    { label: say('bench.restIn') },
     selectOf({
       ...{ id, value: key, form, path: at },
       choices: [
-        ['seconds', 'Seconds'],
-        ['timesHold', 'Holds'],
+        ['seconds', say('bench.seconds')],
+        ['timesHold', say('bench.holds')],
       ],
       set: (chosen) => form.set(at, chosen === 'seconds' ? { seconds: 20 } : { timesHold: 2 }),
     }),
   )}
-  ${numberField(form, [...at, key], { label: 'Rest', unit: key === 'seconds' ? 's' : '× hold' })}`;
+  ${numberField(form, [...at, key], { label: say('bench.rest'), unit: say(key === 'seconds' ? 'bench.secondsUnit' : 'bench.timesHold') })}`;
 }
 
 function callsFields(form: BenchForm, at: Path): TemplateResult {
@@ -99,15 +100,17 @@ function callsFields(form: BenchForm, at: Path): TemplateResult {
         type="checkbox"
         .checked=${own}
         @change=${() => form.set(at, own ? undefined : 'shot-process')}
-      />Call the archer’s own shot process</label
+      />${say('bench.ownCalls')}</label
     >
-    ${own ? nothing : linesField(form, at, { label: 'Calls', hint: 'One a line, said during the hold.' })}`;
+    ${own ? nothing : linesField(form, at, { label: say('bench.calls'), hint: say('bench.callsHint') })}`;
 }
 
 /** The block as the quick line says it, to be read, copied or learnt from. */
 function quickLine({ program }: BenchForm, index: number): TemplateResult | typeof nothing {
   const block = program?.blocks[index];
-  return block ? html`<p class="as-line small dim">As a line: <code>${formatQuickLine(block)}</code></p>` : nothing;
+  return block
+    ? html`<p class="as-line small dim">${pieces('bench.asLine', { line: html`<code>${formatQuickLine(block)}</code>` })}</p>`
+    : nothing;
 }
 
 function problems(form: BenchForm, path: Path): TemplateResult[] {

@@ -1,13 +1,8 @@
 import { blocksOf, type Draft, listAt } from './draft.ts';
 import { type Path, pointerOfPath, valueAt } from './json-path.ts';
 
-/** What a rung can raise, in words. */
-export const leverWords = [
-  ['hold', 'Hold'],
-  ['reps', 'Reps'],
-  ['sets', 'Sets'],
-  ['addedWeight', 'Added weight'],
-] as const;
+/** What a rung can raise. */
+export const levers = ['hold', 'reps', 'sets', 'addedWeight'] as const;
 
 const fileKeys = ['title', 'author', 'about', 'source', 'tool', 'warmUp', 'coolDown', 'blocks'];
 const blockKeys = [
@@ -67,13 +62,11 @@ function ladderFields(draft: Draft, at: Path): Path[] {
  * @param index of the rung, 0-based
  * @returns levers
  */
-export function resettable(draft: Draft, at: Path, index: number): string[] {
+export function resettable(draft: Draft, at: Path, index: number): (typeof levers)[number][] {
   const rungs = listAt(draft.file, [...at, 'rungs']);
   const own = valueAt(rungs[index], ['raise']);
   const earlier = rungs.slice(0, index).map((rung) => valueAt(rung, ['raise']));
   const resets = valueAt(rungs[index], ['resets']);
   const said = typeof resets === 'object' && resets !== null ? Object.keys(resets) : [];
-  return leverWords
-    .map(([lever]) => lever)
-    .filter((lever) => said.includes(lever) || (lever !== own && earlier.includes(lever)));
+  return levers.filter((lever) => said.includes(lever) || (lever !== own && earlier.includes(lever)));
 }

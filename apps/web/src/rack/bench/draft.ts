@@ -1,4 +1,5 @@
 import { formatProgram, type Program } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { type Json, type JsonObject, type Path, valueAt, withValueAt } from './json-path.ts';
 
 /** A program while it is being written: a file that may still be wrong. Never changed in place. */
@@ -10,8 +11,8 @@ export interface Draft {
 }
 
 /** What a fresh block says. Times are seconds; 5 s holds with 20 s rest are those of the built-in first program. */
-const freshBlock: JsonObject = {
-  title: 'New block',
+const freshBlock = (): JsonObject => ({
+  title: say('bench.newBlock'),
   drill: 'holding',
   sets: 1,
   reps: 5,
@@ -19,7 +20,7 @@ const freshBlock: JsonObject = {
   hold: 5,
   letDown: 3,
   rest: { seconds: 20 },
-};
+});
 
 /**
  * A draft of a program.
@@ -38,8 +39,8 @@ export function createDraft(program: Program, changes: Partial<Pick<Program, 'id
  * @returns the draft
  */
 export function createEmptyDraft(id: string): Draft {
-  const head = { format: 'larkhold/program', version: 2, id, title: 'New program', tool: 'bow' };
-  return { file: { ...head, blocks: [freshBlock] }, blockKeys: [0] };
+  const head = { format: 'larkhold/program', version: 2, id, title: say('bench.newProgram'), tool: 'bow' };
+  return { file: { ...head, blocks: [freshBlock()] }, blockKeys: [0] };
 }
 
 /**
@@ -84,7 +85,7 @@ export function setValue(draft: Draft, path: Path, value: Json | undefined): Dra
  * @param block what it says, if not the usual first numbers
  * @returns the changed draft; the block before it gets a rest when it has none, for it needs one now
  */
-export function addBlock(draft: Draft, block: Json = freshBlock): Draft {
+export function addBlock(draft: Draft, block: Json = freshBlock()): Draft {
   const blocks = blocksOf(draft).map((one) => withSetRest(one));
   return { file: { ...draft.file, blocks: [...blocks, block] }, blockKeys: [...draft.blockKeys, freshKey(draft)] };
 }
@@ -96,7 +97,7 @@ export function addBlock(draft: Draft, block: Json = freshBlock): Draft {
  * @returns the changed draft
  */
 export function duplicateBlock(draft: Draft, index: number): Draft {
-  const block = withSetRest(blocksOf(draft)[index] ?? freshBlock);
+  const block = withSetRest(blocksOf(draft)[index] ?? freshBlock());
   return {
     file: { ...draft.file, blocks: blocksOf(draft).toSpliced(index, 1, block, block) },
     blockKeys: draft.blockKeys.toSpliced(index + 1, 0, freshKey(draft)),

@@ -1,5 +1,6 @@
 import { parseQuickLine, type QuickLineProblem } from '@larkhold/engine';
 import { controlStyles, pageStyles } from '@larkhold/ui';
+import { problemWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 
@@ -47,7 +48,7 @@ export class LarkQuickLine extends LitElement {
   override render() {
     return html`<form @submit=${this.#onSubmit}>
         <label for="line"
-          >Quick line
+          >${say('bench.quickLine')}
           <input
             id="line"
             autocomplete="off"
@@ -59,26 +60,27 @@ export class LarkQuickLine extends LitElement {
             aria-describedby="said"
             @input=${this.#onInput}
         /></label>
-        <button>Add as a block</button>
+        <button>${say('bench.addAsBlock')}</button>
       </form>
       <div id="said" class="small" role="status">
         ${
           this.problems.length === 0
-            ? html`<p class="dim">Such as: 3x10 hold 30 rest 2x, set rest 2m</p>`
+            ? html`<p class="dim">${say('bench.suchAs', { example: '3x10 hold 30 rest 2x, set rest 2m' })}</p>`
             : this.problems.map((problem) => this.#problem(problem))
         }
       </div>`;
   }
 
-  #problem({ start, end, message }: QuickLineProblem) {
+  #problem(problem: QuickLineProblem) {
     const { text } = this;
+    const { start, end } = problem;
     const marked = text.slice(start, end);
     return html`${
       marked === ''
         ? nothing
         : html`<p class="line">${text.slice(0, start)}<mark>${marked}</mark>${text.slice(end)}</p>`
     }
-      <p>${message}</p>`;
+      <p>${problemWords(problem)}</p>`;
   }
 
   readonly #onInput = ({ target }: Event): void => {

@@ -1,7 +1,6 @@
-import type { DraftOutline, WeekAhead } from '@larkhold/engine';
-import { FATIGUE_CAUTION, type Program } from '@larkhold/engine';
+import type { DraftOutline, Program, WeekAhead } from '@larkhold/engine';
 import { fatiguePicture, timelinePicture } from '@larkhold/ui';
-import { formatCounted, formatDuration, formatReps, formatSeconds, formatWeight, type Units } from '@larkhold/words';
+import { formatDuration, formatReps, formatWeight, pieces, say, type Units } from '@larkhold/words';
 import { html, nothing, svg, type TemplateResult } from 'lit';
 
 /**
@@ -12,11 +11,11 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 export function totalsTemplate({ timeline, tensionMs }: DraftOutline): TemplateResult {
   const holds = timeline.steps.filter(({ kind }) => kind === 'hold').length;
   const total = formatDuration(timeline.durationMs);
-  const words = `Timeline to scale: ${formatCounted(holds, 'hold')} in ${total}`;
+  const words = say('bench.scale', { n: holds, ms: timeline.durationMs });
   return html`<dl class="totals numbers">
-      <div><dt>Total</dt><dd id="total-time">${total}</dd></div>
-      <div><dt>Full draw</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
-      <div class="spare"><dt>Holds</dt><dd>${holds}</dd></div>
+      <div><dt>${say('bench.total')}</dt><dd id="total-time">${total}</dd></div>
+      <div><dt>${say('bench.fullDraw')}</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
+      <div class="spare"><dt>${say('bench.titleHolding')}</dt><dd>${holds}</dd></div>
     </dl>
     ${timelinePicture(timeline, words)}`;
 }
@@ -29,16 +28,19 @@ export function totalsTemplate({ timeline, tensionMs }: DraftOutline): TemplateR
  */
 export function fatigueTemplate({ timeline, fatigue }: DraftOutline, kitHref: string): TemplateResult {
   if (!fatigue) {
-    return html`<p class="dim">Give your longest hold in the <a href=${kitHref}>kit</a> to see how tired this makes you.</p>`;
+    return html`<p class="dim">${pieces('bench.giveHold', { kit: html`<a href=${kitHref}>${say('bench.kit')}</a>` })}</p>`;
   }
   const { failsAt } = fatigue;
   const least = Math.min(...fatigue.reps.map(({ reserve }) => reserve));
   const words = failsAt
-    ? `By the model the hold fails in block ${failsAt.block + 1}, set ${failsAt.set + 1}, rep ${failsAt.rep + 1}, after ${formatSeconds(failsAt.secondsIn * 1000)}.`
-    : `By the model every hold stands. At least ${Math.round(least * 100)} % of your strength to hold is left.`;
-  return html`${fatiguePicture(timeline, fatigue, `Strength left along the session. ${words}`)}
+    ? say('bench.failsAt', {
+        ...{ block: failsAt.block + 1, set: failsAt.set + 1, rep: failsAt.rep + 1 },
+        in: failsAt.secondsIn * 1000,
+      })
+    : say('bench.stands', { reserve: least });
+  return html`${fatiguePicture(timeline, fatigue, say('bench.strengthLeft', { words }))}
     <p>${words}</p>
-    <p class="small dim">${FATIGUE_CAUTION}</p>`;
+    <p class="small dim">${say('outlook.caution')}</p>`;
 }
 
 /**
@@ -50,10 +52,13 @@ export function fatigueTemplate({ timeline, fatigue }: DraftOutline, kitHref: st
  */
 export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], units: Units): TemplateResult {
   const most = Math.max(1, ...weeks.map(({ tensionMs }) => tensionMs));
-  const weight = (lbf: number) => (lbf > 0 ? `, ${formatWeight(lbf, units)} added` : '');
-  return html`<div class="weeks-room"><table class="weeks numbers" aria-label="The weeks ahead">
+  const doseOf = (block: WeekAhead['blocks'][number]): string => {
+    const weight = formatWeight(block.addedWeightLbf, units);
+    return block.addedWeightLbf > 0 ? say('bench.doseAdded', { reps: formatReps(block), weight }) : formatReps(block);
+  };
+  return html`<div class="weeks-room"><table class="weeks numbers" aria-label=${say('bench.weeksAhead')}>
     <thead>
-      <tr><th scope="col">Week</th><th scope="col">Last session</th><th scope="col">Under tension</th></tr>
+      <tr><th scope="col">${say('bench.week')}</th><th scope="col">${say('bench.lastSession')}</th><th scope="col">${say('bench.underTension')}</th></tr>
     </thead>
     <tbody>
       ${weeks.map(
@@ -62,11 +67,11 @@ export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], uni
           <td>
             ${blocks.map(
               (block) => html`<div>
-                ${program.blocks.length > 1 ? html`<span class="dim">${block.title}: </span>` : nothing}${formatReps(block)}${weight(block.addedWeightLbf)}
+                ${program.blocks.length > 1 ? pieces('bench.blockDose', { block: html`<span class="dim">${block.title}</span>`, dose: doseOf(block) }) : doseOf(block)}
               </div>`,
             )}
-            ${isDeload ? html`<div class="dim small">Lighter week</div>` : nothing}
-            ${limits.length > 0 ? html`<div class="dim small">Held back by the growth limit</div>` : nothing}
+            ${isDeload ? html`<div class="dim small">${say('bench.lighterWeek')}</div>` : nothing}
+            ${limits.length > 0 ? html`<div class="dim small">${say('bench.heldBack')}</div>` : nothing}
           </td>
           <td>
             ${formatDuration(tensionMs)}

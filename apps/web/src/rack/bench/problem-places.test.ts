@@ -44,7 +44,7 @@ test('a missing value is told beside the field that is empty', () => {
   expect(placed(two).byField.get('/blocks/0/setRest')?.[0]).toMatch(/^Needed because another block follows/);
 });
 
-test('a rule between keys is told where it can be put right', () => {
+test('a rule between keys is told where it can be fixed', () => {
   const ladder = { rungs: [{ raise: 'hold', by: 1, until: 2 }] };
   expect([...after(['blocks', 0, 'ladder'], ladder).byField.keys()]).toEqual(['/blocks/0/ladder/rungs/0/until']);
 });

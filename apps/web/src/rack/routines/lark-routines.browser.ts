@@ -72,7 +72,7 @@ test('a routine is ticked off and logged as minutes of work; no drill comes of i
   expect(stood.days).toMatchObject([
     { date: '2026-11-25', note: 'Wet', work: [{ kind: 'mobility', minutes: 8, effort: 3 }] },
   ]);
-  expect(said(element)).toBe('Logged today: 8 min of mobility.');
+  expect(said(element)).toBe('Logged today: 8\u00a0min of mobility.');
   expect(boxes.some(({ checked }) => checked)).toBe(false);
   await press(element, 'Take it back');
   expect(stood.days[0]?.work).toBeUndefined();

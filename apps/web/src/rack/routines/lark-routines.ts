@@ -1,11 +1,15 @@
 import type { DayEntry } from '@larkhold/engine';
 import { choiceOf, tickOf } from '@larkhold/ui';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { builtInRoutines } from './built-in-routines.ts';
 import { type Routine, readRoutine, withWork } from './routine.ts';
+
+const MINUTE_MS = 60_000;
+const MOST_ROUTINES = 30;
 
 /** A routine that is being written. */
 type Writing = Parameters<typeof readRoutine>[0];
@@ -61,17 +65,17 @@ export class LarkRoutines extends PlaceElement {
     const { app, writing } = this;
     if (!app) return nothing;
     const own = app.view.kit.routines ?? [];
-    const built = builtInRoutines.filter(({ id }) => own.every((one) => one.id !== id));
+    const built = builtInRoutines().filter(({ id }) => own.every((one) => one.id !== id));
     return html`<div class="routines">
         ${[...built, ...own].map((routine) => this.#routine(app, routine, own.includes(routine)))}
       </div>
       <p role="status">${this.said}</p>
-      ${this.dayBefore ? html`<button class="quiet" @click=${() => this.#takeBack(app)}>Take it back</button>` : nothing}
+      ${this.dayBefore ? html`<button class="quiet" @click=${() => this.#takeBack(app)}>${say('routine.takeBack')}</button>` : nothing}
       ${
         writing
           ? this.#form(app, writing)
           : html`<button class="new" @click=${() => this.#write({ id: app.act.newId(), kind: 'strength', title: '', lines: '', minutes: '15' })}>
-              New routine
+              ${say('routine.new')}
             </button>`
       }`;
   }
@@ -80,7 +84,7 @@ export class LarkRoutines extends PlaceElement {
     const { id, title, kind, minutes, lines } = routine;
     const keyOf = (at: number) => `${id} ${at}`;
     return html`<details>
-      <summary><span>${title} <span class="dim small">${kind} · ${minutes} min</span></span></summary>
+      <summary><span>${title} <span class="dim small">${say('routine.about', { kind, ms: minutes * MINUTE_MS })}</span></span></summary>
       ${lines.map((line, at) =>
         tickOf(line, this.ticked.has(keyOf(at)), (isOn) => {
           const ticked = new Set(this.ticked);
@@ -90,11 +94,11 @@ export class LarkRoutines extends PlaceElement {
         }),
       )}
       <form class="row" @submit=${(event: SubmitEvent) => this.#log(event, app, routine)}>
-        <label>Minutes <input name="minutes" type="number" inputmode="numeric" min="1" max="240" required .value=${String(minutes)} /></label>
-        <label>Effort, 0 to 10 <input name="effort" type="number" inputmode="decimal" min="0" max="10" step="0.5" placeholder="not said" /></label>
-        <button>Log as ${kind}</button>
-        <button type="button" class="quiet" aria-label="Change: ${title}" @click=${() => this.#write({ ...routine, lines: lines.join('\n'), minutes: String(minutes) })}>Change</button>
-        ${isOwn ? html`<button type="button" class="quiet" aria-label="Remove: ${title}" @click=${() => this.#remove(app, routine)}>Remove</button>` : nothing}
+        <label>${say('routine.minutes')} <input name="minutes" type="number" inputmode="numeric" min="1" max="240" required .value=${String(minutes)} /></label>
+        <label>${say('routine.effort')} <input name="effort" type="number" inputmode="decimal" min="0" max="10" step="0.5" placeholder=${say('routine.notSaid')} /></label>
+        <button>${say('routine.log', { kind })}</button>
+        <button type="button" class="quiet" aria-label=${say('routine.changeOne', { title })} @click=${() => this.#write({ ...routine, lines: lines.join('\n'), minutes: String(minutes) })}>${say('routine.change')}</button>
+        ${isOwn ? html`<button type="button" class="quiet" aria-label=${say('routine.removeOne', { title })} @click=${() => this.#remove(app, routine)}>${say('routine.remove')}</button>` : nothing}
       </form>
     </details>`;
   }
@@ -110,13 +114,13 @@ export class LarkRoutines extends PlaceElement {
           change({ [name]: target.value });
       };
     return html`<form class="writing" @submit=${(event: Event) => this.#save(event, app)}>
-      <label>Title <input class="title" maxlength="120" .value=${writing.title} @input=${typed('title')} /></label>
-      ${choiceOf('Kind', writing.kind, { strength: 'Strength', mobility: 'Mobility', fitness: 'Fitness' }, (kind) => change({ kind }))}
-      <label>One exercise on each line <textarea rows="5" .value=${writing.lines} @input=${typed('lines')}></textarea></label>
-      <label>Minutes it takes <input inputmode="numeric" .value=${writing.minutes} @input=${typed('minutes')} /></label>
+      <label>${say('routine.name')} <input class="title" maxlength="120" .value=${writing.title} @input=${typed('title')} /></label>
+      ${choiceOf(say('routine.kind'), writing.kind, { strength: say('routine.strength'), mobility: say('routine.mobility'), fitness: say('routine.fitness') }, (kind) => change({ kind }))}
+      <label>${say('routine.lines')} <textarea rows="5" .value=${writing.lines} @input=${typed('lines')}></textarea></label>
+      <label>${say('routine.minutesItTakes')} <input inputmode="numeric" .value=${writing.minutes} @input=${typed('minutes')} /></label>
       <div class="row">
-        <button class="main">Keep it</button>
-        <button type="button" class="quiet" @click=${() => this.#close('')}>Leave it</button>
+        <button class="main">${say('routine.keep')}</button>
+        <button type="button" class="quiet" @click=${() => this.#close('')}>${say('routine.leave')}</button>
       </div>
     </form>`;
   }
@@ -139,8 +143,8 @@ export class LarkRoutines extends PlaceElement {
     }
     const own = view.kit.routines ?? [];
     const isThere = own.some(({ id }) => id === read.routine.id);
-    if (!isThere && own.length >= 30) {
-      this.said = 'Not kept: there are 30 routines. Remove one first.';
+    if (!isThere && own.length >= MOST_ROUTINES) {
+      this.said = say('routine.tooMany', { most: MOST_ROUTINES });
       return;
     }
     const { routine } = read;
@@ -148,12 +152,12 @@ export class LarkRoutines extends PlaceElement {
       routines: isThere ? routines.map((one) => (one.id === routine.id ? routine : one)) : [...routines, routine],
     }));
     if (!isKept) return;
-    await this.#close(`Kept: ${read.routine.title}.`);
+    await this.#close(say('routine.kept', { title: read.routine.title }));
   }
 
   async #remove({ act }: App, routine: Routine): Promise<void> {
     await act.changeKit(({ routines = [] }) => ({ routines: routines.filter(({ id }) => id !== routine.id) }));
-    await this.#close(`Removed: ${routine.title}.`);
+    await this.#close(say('routine.removed', { title: routine.title }));
   }
 
   async #log(event: SubmitEvent, { view, act }: App, routine: Routine): Promise<void> {
@@ -166,13 +170,13 @@ export class LarkRoutines extends PlaceElement {
     const done = { kind: routine.kind, minutes, effort: effort === '' ? undefined : Number(effort) };
     const next = withWork(day, done);
     if (next === day) {
-      this.said = 'Not logged: the day is full.';
+      this.said = say('routine.dayFull');
       return;
     }
     if (!(await act.putDay({ ...next, editedAt: act.instant() }))) return;
     this.ticked = new Set([...this.ticked].filter((key) => !key.startsWith(`${routine.id} `)));
     this.dayBefore = day;
-    this.said = `Logged today: ${minutes} min of ${routine.kind}.`;
+    this.said = say('routine.logged', { ms: minutes * MINUTE_MS, kind: routine.kind });
   }
 
   async #takeBack({ view, act }: App): Promise<void> {
@@ -181,7 +185,7 @@ export class LarkRoutines extends PlaceElement {
     const { work: _, ...now } = view.journal.days.find(({ date }) => date === before.date) ?? before;
     await act.putDay({ ...now, ...(before.work ? { work: before.work } : {}), editedAt: act.instant() });
     this.dayBefore = undefined;
-    this.said = 'Taken back.';
+    this.said = say('routine.takenBack');
   }
 
   async #close(said: string): Promise<void> {

@@ -1,5 +1,6 @@
 import type { DayEntry } from '@larkhold/engine';
 import type { Kit } from '@larkhold/store';
+import { say } from '@larkhold/words';
 
 /** Work without a bow: lines to tick off. It has no holds, and is never logged as any. */
 export type Routine = NonNullable<Kit['routines']>[number];
@@ -32,16 +33,18 @@ export function readRoutine(typed: {
     .map((line) => line.trim())
     .filter((line) => line !== '');
   const minutes = Number(typed.minutes.trim() || Number.NaN);
-  if (title === '' || title.length > longestTitle) return wrong(`a title of 1 to ${longestTitle} characters`);
-  if (lines.length === 0 || lines.length > mostLines) return wrong(`1 to ${mostLines} lines`);
-  if (lines.some((line) => line.length > longestLine)) return wrong(`lines of at most ${longestLine} characters`);
+  if (title === '' || title.length > longestTitle) return wrong('routine.needsTitle', longestTitle);
+  if (lines.length === 0 || lines.length > mostLines) return wrong('routine.needsLines', mostLines);
+  if (lines.some((line) => line.length > longestLine)) return wrong('routine.needsShorter', longestLine);
   if (!Number.isInteger(minutes) || minutes < 1 || minutes > mostMinutes)
-    return wrong(`1 to ${mostMinutes} whole minutes`);
+    return wrong('routine.needsMinutes', mostMinutes);
   return { ok: true, routine: { id: typed.id, title, kind: typed.kind, minutes, lines } };
 }
 
-function wrong(expected: string): ReadRoutine {
-  return { ok: false, message: `Not kept: expected ${expected}.` };
+type Needs = 'routine.needsTitle' | 'routine.needsLines' | 'routine.needsShorter' | 'routine.needsMinutes';
+
+function wrong(needs: Needs, most: number): ReadRoutine {
+  return { ok: false, message: say(needs, { most }) };
 }
 
 /**

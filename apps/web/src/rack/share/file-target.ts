@@ -1,3 +1,5 @@
+import { say } from '@larkhold/words';
+
 /** A file that the archer has chosen, to be written again without asking. */
 export interface FileTarget {
   readonly name: string;
@@ -30,7 +32,7 @@ export async function chooseFile(scope: object, suggestedName: string): Promise<
   try {
     handle = await picker.showSaveFilePicker({
       suggestedName,
-      types: [{ description: 'Drill program', accept: { 'application/json': ['.json'] } }],
+      types: [{ description: say('share.fileKind'), accept: { 'application/json': ['.json'] } }],
     });
   } catch (error) {
     if (error instanceof DOMException && error.name === 'AbortError') return undefined; // the archer thought better of it

@@ -73,7 +73,7 @@ test('a clash asks: keep both, replace, or leave it', async () => {
 
 test('a broken link says what is wrong with it, and leads to the rack', async () => {
   const { page, put, words } = await open('****');
-  expect(words()).toContain('signs in it that do not belong');
+  expect(words()).toContain('characters in it that do not belong');
   expect(page.renderRoot.querySelector('a')?.getAttribute('href')).toBe('#/rack');
   expect((await axe.run(page)).violations.map(({ id }) => id)).toEqual([]);
   expect(put).toEqual([]);

@@ -1,5 +1,5 @@
 import { formatProgram, idOf, layOut, type Program, prescribe, timeUnderTensionMs } from '@larkhold/engine';
-import { blockSentence, cautionsOf, formatDuration, ladderSentences, toolWord } from '@larkhold/words';
+import { blockSentence, cautionsOf, formatDuration, ladderSentences, say, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -65,25 +65,26 @@ export class LarkOpenLink extends PlaceElement {
     const { app } = this;
     if (!app) return nothing;
     if (!this.#read.ok) {
-      return html`<h1>This link can’t be opened</h1>
+      return html`<h1>${say('share.cannotOpen')}</h1>
         <p>${this.#read.message}</p>
-        <p class="row"><a class="button" href=${hrefOf('rack')}>To the rack</a></p>`;
+        <p class="row"><a class="button" href=${hrefOf('rack')}>${say('rack.toRack')}</a></p>`;
     }
     const { program } = this.#read;
     const same = app.view.programs.find((one) => formatProgram({ ...one, id: program.id }) === formatProgram(program));
-    return html`<p class="dim">From a link</p>
+    const tool = toolWord(program.tool);
+    return html`<p class="dim">${say('share.fromLink')}</p>
       <h1>${program.title}</h1>
-      <p class="dim">${toolWord(program.tool)}${program.author ? ` · by ${program.author}` : ''}</p>
+      <p class="dim">${program.author ? say('rack.byAuthor', { tool, author: program.author }) : tool}</p>
       ${program.about ? html`<p class="about">${program.about}</p>` : nothing}
       <div class="row">
         ${
           same
-            ? html`<p>This program is in the rack already.</p><a class="button" href=${hrefOf('rack', idOf(same))}>Show it</a>`
-            : html`<button class="main" @click=${() => this.#accept(app, program)}>Add to the rack</button>`
+            ? html`<p>${say('share.there')}</p><a class="button" href=${hrefOf('rack', idOf(same))}>${say('share.show')}</a>`
+            : html`<button class="main" @click=${() => this.#accept(app, program)}>${say('share.add')}</button>`
         }
-        <a class="button" href=${hrefOf('rack')}>Not now</a>
+        <a class="button" href=${hrefOf('rack')}>${say('share.notNow')}</a>
       </div>
-      ${same ? nothing : html`<p class="small dim">Nothing is added until you say so.</p>`} ${this.#preview(app, program)}
+      ${same ? nothing : html`<p class="small dim">${say('share.nothingAdded')}</p>`} ${this.#preview(app, program)}
       ${this.answer ? html`<lark-file-answer .answer=${this.answer} @lark-answered=${this.#answered}></lark-file-answer>` : nothing}`;
   }
 
@@ -91,8 +92,8 @@ export class LarkOpenLink extends PlaceElement {
     const prescription = prescribe({ program, records: [], today: view.today });
     const { units } = view.kit;
     return html`<dl class="facts numbers">
-        <div><dt class="dim small">In all</dt><dd>${formatDuration(prescription.durationMs)}</dd></div>
-        <div><dt class="dim small">At full draw</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
+        <div><dt class="dim small">${say('share.inAll')}</dt><dd>${formatDuration(prescription.durationMs)}</dd></div>
+        <div><dt class="dim small">${say('share.fullDraw')}</dt><dd>${formatDuration(timeUnderTensionMs(prescription))}</dd></div>
       </dl>
       <lark-timeline-picture .timeline=${layOut(prescription)}></lark-timeline-picture>
       ${program.blocks.map(
@@ -108,7 +109,7 @@ export class LarkOpenLink extends PlaceElement {
   }
 
   async #accept(app: App, program: Program): Promise<void> {
-    const read = readProgramFile('The link', formatProgram(program), app.view.programs, app.act.newId);
+    const read = readProgramFile(say('share.theLink'), formatProgram(program), app.view.programs, app.act.newId);
     if (read.kind === 'new') await this.#put(read.program);
     else this.answer = read;
   }

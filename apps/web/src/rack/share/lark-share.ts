@@ -1,4 +1,5 @@
 import { formatProgram, type Program } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
@@ -73,28 +74,27 @@ export class LarkShare extends PlaceElement {
     if (!program) return nothing;
     const link = formatLink(this.address, program);
     return html`<div class="row">
-        ${target ? html`<button @click=${() => this.#write(target)}>Save again to ${target.name}</button>` : nothing}
-        <button @click=${this.#save}>${target ? 'Save to another file' : 'Save as a file'}</button>
-        ${this.#canShare() ? html`<button @click=${this.#share}>Send…</button>` : nothing}
+        ${target ? html`<button @click=${() => this.#write(target)}>${say('share.again', { file: target.name })}</button>` : nothing}
+        <button @click=${this.#save}>${say(target ? 'share.another' : 'share.save')}</button>
+        ${this.#canShare() ? html`<button @click=${this.#share}>${say('share.send')}</button>` : nothing}
       </div>
       <div class="link">
-        <label>Link <input readonly .value=${link} @focus=${select} /></label>
-        <button @click=${() => this.#copy(link)}>Copy the link</button>
+        <label>${say('share.link')} <input readonly .value=${link} @focus=${select} /></label>
+        <button @click=${() => this.#copy(link)}>${say('share.copy')}</button>
       </div>
-      <p class="small dim">The whole program is in the link. Nothing is sent until you send it.</p>
+      <p class="small dim">${say('share.inLink')}</p>
       <p role="status">${this.said}</p>
       ${this.#qr(link)}`;
   }
 
   #qr(link: string) {
     const qr = qrOf(link);
-    if (!qr)
-      return html`<p class="small dim">This program is too long for a QR code that a phone reads well. Send the file or the link.</p>`;
+    if (!qr) return html`<p class="small dim">${say('share.tooLong')}</p>`;
     return html`<details>
-      <summary>QR code</summary>
+      <summary>${say('share.qr')}</summary>
       <figure>
-        ${svg`<svg viewBox="0 0 ${qr.size} ${qr.size}" role="img" aria-label="QR code of the link above" shape-rendering="crispEdges"><path d=${qr.path}></path></svg>`}
-        <figcaption class="small dim">Holds the link above. Point a phone’s camera at it.</figcaption>
+        ${svg`<svg viewBox="0 0 ${qr.size} ${qr.size}" role="img" aria-label=${say('share.qrOf')} shape-rendering="crispEdges"><path d=${qr.path}></path></svg>`}
+        <figcaption class="small dim">${say('share.qrAbout')}</figcaption>
       </figure>
     </details>`;
   }
@@ -114,7 +114,7 @@ export class LarkShare extends PlaceElement {
     const name = `${fileNameOf(program.title)}.drill.json`;
     if (!canChooseFile(window)) {
       app.act.saveFile(name, formatProgram(program));
-      this.said = `Saved as ${name}.`;
+      this.said = say('share.savedAs', { file: name });
       return;
     }
     try {
@@ -137,14 +137,14 @@ export class LarkShare extends PlaceElement {
       await target.write(formatProgram(program));
       await keepTarget(keyOf(program), target);
       this.target = target;
-      this.said = `Saved to ${target.name}.`;
+      this.said = say('share.savedTo', { file: target.name });
     } catch (error) {
       // Moved or deleted: it will not come back. A refusal may be taken back.
       if (error instanceof DOMException && error.name === 'NotFoundError') {
         await forgetTarget(keyOf(program));
         this.target = undefined;
       }
-      this.said = `${target.name} could not be written. Save to another file.`;
+      this.said = say('share.notWritten', { file: target.name });
     }
   }
 
@@ -156,18 +156,17 @@ export class LarkShare extends PlaceElement {
     try {
       await navigator.share(navigator.canShare?.({ files }) ? { title: program.title, files } : text);
     } catch (error) {
-      if (!(error instanceof DOMException && error.name === 'AbortError'))
-        this.said = 'The system did not take it. Send the file or the link.';
+      if (!(error instanceof DOMException && error.name === 'AbortError')) this.said = say('share.notShared');
     }
   };
 
   async #copy(link: string): Promise<void> {
     try {
       await navigator.clipboard.writeText(link);
-      this.said = 'The link is copied.';
+      this.said = say('share.copied');
     } catch {
       this.renderRoot.querySelector('input')?.select();
-      this.said = 'The link is marked: copy it with the keys of your system.';
+      this.said = say('share.marked');
     }
   }
 }

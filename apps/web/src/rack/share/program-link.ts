@@ -1,4 +1,5 @@
 import { formatProgram, largestProgramBytes, type Program, parseProgram } from '@larkhold/engine';
+import { problemWords, say } from '@larkhold/words';
 import { deflateSync, Inflate } from 'fflate';
 
 /** A program out of a link, or what is wrong with the link: a sentence or two for the archer. */
@@ -45,23 +46,24 @@ export function payloadIn(text: string): string | undefined {
  * @returns the program, or what is wrong
  */
 export function parsePayload(payload: string): ReadLink {
-  if (payload === '') return wrong('There is no program in this link.');
-  if (payload.length > longestPayload)
-    return wrong('This link is too long to hold a program. Ask for the file instead.');
+  if (payload === '') return wrong(say('share.empty'));
+  if (payload.length > longestPayload) return wrong(say('share.long'));
   const bytes = fromBase64Url(payload);
-  if (!bytes) return wrong('This link has signs in it that do not belong there. Copy it again, whole.');
+  if (!bytes) return wrong(say('share.strange'));
   const json = inflate(bytes);
-  if (json === 'large')
-    return wrong('This link unfolds to more than 1 MiB. No program is that large; it was not opened.');
-  if (json === 'broken')
-    return wrong('This link is cut off or was changed on its way. Ask for it again, or for the file.');
+  if (json === 'large') return wrong(say('share.large'));
+  if (json === 'broken') return wrong(say('share.broken'));
   const text = decode(json);
-  if (text === undefined) return wrong('This link does not hold text. Ask for it again, or for the file.');
+  if (text === undefined) return wrong(say('share.notText'));
   const parsed = parseProgram(text);
   if (parsed.ok) return parsed;
   const [first] = parsed.problems;
-  const where = first?.pointer ? ` At ${first.pointer.slice(0, 80)}.` : '';
-  return wrong(`The program in this link is not valid. ${first?.message ?? ''}${where}`);
+  const problem = first ? problemWords(first) : '';
+  return wrong(
+    first?.pointer
+      ? say('share.invalidAt', { problem, pointer: first.pointer.slice(0, 80) })
+      : say('share.invalid', { problem }),
+  );
 }
 
 function wrong(message: string): ReadLink {

@@ -1,0 +1,43 @@
+import type { share as en } from '../en/share.ts';
+
+/** A program given to others, and one out of a link. */
+export const share: Readonly<Record<keyof typeof en, string>> = {
+  'share.again': 'Wieder in {file} sichern',
+  'share.another': 'In eine andere Datei sichern',
+  'share.save': 'Als Datei sichern',
+  'share.send': 'Senden…',
+  'share.link': 'Link',
+  'share.copy': 'Link kopieren',
+  'share.inLink': 'Das ganze Programm steckt im Link. Nichts wird gesendet, bis du ihn sendest.',
+  'share.tooLong':
+    'Dieses Programm ist zu lang für einen QR-Code, den ein Telefon gut liest. Sende die Datei oder den Link.',
+  'share.qr': 'QR-Code',
+  'share.qrOf': 'QR-Code des Links darüber',
+  'share.qrAbout': 'Enthält den Link darüber. Halt die Kamera eines Telefons darauf.',
+  'share.savedAs': 'Gesichert als {file}.',
+  'share.savedTo': 'In {file} gesichert.',
+  'share.notWritten': '{file} ließ sich nicht schreiben. Sichere in eine andere Datei.',
+  'share.notShared': 'Das System hat es nicht angenommen. Sende die Datei oder den Link.',
+  'share.copied': 'Der Link ist kopiert.',
+  'share.marked': 'Der Link ist markiert: Kopiere ihn mit den Tasten deines Systems.',
+  'share.fileKind': 'Übungsprogramm',
+  'share.cannotOpen': 'Dieser Link lässt sich nicht öffnen',
+  'share.fromLink': 'Aus einem Link',
+  'share.there': 'Dieses Programm ist schon im Regal.',
+  'share.show': 'Anzeigen',
+  'share.add': 'Ins Regal stellen',
+  'share.notNow': 'Jetzt nicht',
+  'share.nothingAdded': 'Nichts kommt dazu, bevor du es sagst.',
+  'share.inAll': 'Insgesamt',
+  'share.fullDraw': 'Im Vollauszug',
+  'share.theLink': 'Der Link',
+  'share.empty': 'In diesem Link ist kein Programm.',
+  'share.long': 'Dieser Link ist zu lang für ein Programm. Bitte um die Datei.',
+  'share.strange': 'In diesem Link sind Zeichen, die nicht hineingehören. Kopiere ihn noch einmal ganz.',
+  'share.large': 'Dieser Link entpackt sich zu mehr als 1 MiB. So groß ist kein Programm; er wurde nicht geöffnet.',
+  'share.broken':
+    'Dieser Link ist abgeschnitten oder unterwegs verändert worden. Bitte noch einmal darum oder um die Datei.',
+  'share.notText': 'In diesem Link steht kein Text. Bitte noch einmal darum oder um die Datei.',
+  'share.invalid': 'Das Programm in diesem Link ist nicht gültig. {problem}',
+  'share.invalidAt': 'Das Programm in diesem Link ist nicht gültig. {problem} Bei {pointer}.',
+};
