@@ -7,7 +7,7 @@ export type BoxAnswer<T> = { ok: true; value: T } | { ok: false; trouble: BoxTro
 export interface BoxEntry {
   name: string;
   bytes: number;
-  /** Changes whenever the file does; empty where the host does not say. */
+  /** Changes whenever the host thinks that the file did; empty where it does not say. */
   mark: string;
 }
 
@@ -17,12 +17,10 @@ export interface BoxFile {
   mark: string;
 }
 
-/** What must be true of a file for it to be put: that it is not there, or that it is still as it was seen. */
-export type Precondition = { is: 'absent' } | { is: 'unchanged'; mark: string };
-
 /**
- * A folder of opaque files that somebody hosts. Four verbs and no more, so that any host can be one. Nothing throws; what is wrong comes back as a
- * value. One acceptance suite runs on every adapter.
+ * A folder of opaque files that somebody hosts. Four verbs and no more, so that any host can be one. A file is written once: its name follows from its
+ * content (`boxFileName`), so no two writes can mean different things by one name, and a host need not heed a precondition. Nothing throws; what is wrong
+ * comes back as a value. One acceptance suite runs on every adapter.
  */
 export interface BoxAdapter {
   /** What is in the box; empty where there is no such box yet. */
@@ -30,25 +28,13 @@ export interface BoxAdapter {
   /** A whole file; `missing` where there is none. */
   get(name: string): Promise<BoxAnswer<BoxFile>>;
   /**
-   * Puts a whole file, or none of it.
-   * @param when what must be true; `changed` comes back where it is not
+   * Puts a whole file, or none of it; again where it is there already.
    * @returns the mark that the file has now
    */
-  put(name: string, content: Uint8Array<ArrayBuffer>, when?: Precondition): Promise<BoxAnswer<string>>;
+  put(name: string, content: Uint8Array<ArrayBuffer>): Promise<BoxAnswer<string>>;
   /** Removes a file; good also where there is none. */
   remove(name: string): Promise<BoxAnswer<undefined>>;
 }
 
 /** The biggest file that is read at all, bytes: ten years of an archer are a sixth of a megabyte. */
 export const LARGEST_FILE_BYTES = 8 * 1024 * 1024;
-
-const namePattern = /^[a-z0-9][a-z0-9-]{0,63}(\.prev)?\.(age|tmp)$/;
-
-/**
- * Tells whether a name is one that a box may hold: no path, no other file of the folder.
- * @param name as a list or a caller gives it.
- * @returns true if it is.
- */
-export function isBoxName(name: string): boolean {
-  return namePattern.test(name);
-}

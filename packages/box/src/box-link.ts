@@ -1,28 +1,20 @@
-import * as z from 'zod';
+import { z } from 'zod';
+import { boxTroubleKinds } from './box-trouble.ts';
+import { roundEntrySchema } from './round-news.ts';
 
 /** What this device knows of another one in the box. */
 export const metDeviceSchema = z.object({
   /** What the archer calls it. */
   title: z.string().max(60),
-  /** The mark of its file when it was last read, and the turn that it said. */
-  mark: z.string().max(200),
+  /** The turn of its latest file that was read, and the names of the files of that turn. */
   turn: z.int().min(0),
+  files: z.array(z.string().max(64)).max(100),
   /** When that file was written, and when it was read here, ISO 8601. */
   madeAt: z.string().max(40),
   metAt: z.string().max(40),
 });
 /** What this device knows of another one in the box. */
 export type MetDevice = z.output<typeof metDeviceSchema>;
-
-/** A round that was made, for the log. */
-export const roundEntrySchema = z.object({
-  at: z.string().max(40),
-  /** What happened, in plain words; one line each. */
-  lines: z.array(z.string().max(400)).max(40),
-  isGood: z.boolean(),
-});
-/** A round that was made, for the log. */
-export type RoundEntry = z.output<typeof roundEntrySchema>;
 
 /** The way to the archer's box, and what this device knows of it. It is kept on this device and goes into no file. */
 export const boxLinkSchema = z.object({
@@ -33,11 +25,21 @@ export const boxLinkSchema = z.object({
   /** What the archer calls this device. */
   title: z.string().max(60),
   turn: z.int().min(0),
-  /** The mark of this device's own file as it was last put, and what it held. */
-  ownMark: z.string().max(200).optional(),
-  ownDigest: z.string().max(64).optional(),
-  lastPutAt: z.string().max(40).optional(),
+  /** This device's file, the one before it, and one that was on its way when the app was last closed. */
+  own: z.object({
+    file: z.string().max(64).optional(),
+    before: z.string().max(64).optional(),
+    coming: z.string().max(64).optional(),
+    /** The mark of the file as the host told it, and what it held. */
+    mark: z.string().max(200).optional(),
+    digest: z.string().max(64).optional(),
+    madeAt: z.string().max(40).optional(),
+    /** Files under a name that this device has given up. */
+    left: z.array(z.string().max(64)).max(4).optional(),
+  }),
   met: z.record(z.string().max(16), metDeviceSchema),
+  /** Files that were told of as bad, with the mark they had: they are not read again. */
+  told: z.record(z.string().max(64), z.object({ mark: z.string().max(200), kind: z.enum(boxTroubleKinds) })),
   /** When a round last went well. */
   lastRoundAt: z.string().max(40).optional(),
   /** The last rounds, latest first. */
@@ -55,7 +57,17 @@ export type BoxLink = z.output<typeof boxLinkSchema>;
  * @returns the link, with a device's name of the platform's own chance.
  */
 export function createBoxLink(pairing: { secret: string; address?: string }, title: string): BoxLink {
-  return { ...pairing, device: createDeviceName(), title, turn: 0, met: {}, log: [] };
+  return { ...pairing, device: createDeviceName(), title, turn: 0, own: {}, met: {}, told: {}, log: [] };
+}
+
+/**
+ * Reads a link as it was kept.
+ * @param found what was stored.
+ * @returns the link; undefined where none is stored that this version can use.
+ */
+export function readBoxLink(found: unknown): BoxLink | undefined {
+  const read = boxLinkSchema.safeParse(found);
+  return read.success ? read.data : undefined;
 }
 
 /**

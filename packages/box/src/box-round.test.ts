@@ -1,9 +1,11 @@
 import { canonicalText, createJournal, mergeJournals } from '@larkhold/engine';
-import { Encrypter } from 'age-encryption';
-import { deflateSync } from 'fflate';
+import { createWords } from '@larkhold/words';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { boxFileName, readBoxFileName } from './box-file-name.ts';
+import { boxTroubleKinds, troubled, troubleWords } from './box-trouble.ts';
 import { createMemoryBox } from './memory-box.ts';
 import { type BoxKeys, createPairing, deriveBoxKeys, type Pairing } from './pairing.ts';
+import { createAgeCipher, sealText } from './sealed-text.ts';
 import { TrialDevice, trialDrill } from './trial/trial-device.ts';
 
 let pairing: Pairing;
@@ -19,7 +21,7 @@ function devices() {
   const box = createMemoryBox();
   const phone = new TrialDevice('Phone', pairing, keys);
   const laptop = new TrialDevice('Laptop', pairing, keys);
-  return { box, phone, laptop, file: () => `${phone.link.device}.age` };
+  return { box, phone, laptop, file: () => phone.link.own.file ?? 'none' };
 }
 
 describe('a round', () => {
@@ -82,14 +84,23 @@ describe('a bad file in the box', () => {
     expect(await textOf(laptop)).toBe(await textOf(phone));
     return { kinds: round.troubles.map(({ kind }) => kind), mended: mended.isPushed };
   };
-  const seal = async (text: string, recipient = keys.recipient): Promise<Uint8Array> => {
-    const packed = deflateSync(new TextEncoder().encode(text));
-    const framed = new Uint8Array(4 + packed.length);
-    new DataView(framed.buffer).setUint32(0, packed.length);
-    framed.set(packed, 4);
-    const encrypter = new Encrypter();
-    encrypter.addRecipient(recipient);
-    return encrypter.encrypt(framed);
+  /** Puts another content under a name that fits it, as whoever can write into the folder may do. */
+  const replaced = async (text: string, recipient = keys.recipient) => {
+    const { box, phone, laptop, file } = devices();
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    await phone.meet(box);
+    const named = readBoxFileName(file())!;
+    const content = await sealText(text, createAgeCipher({ recipient }));
+    box.files.clear();
+    box.files.set(await boxFileName(named.owner, named.turn, content), { content, mark: 'other' });
+    const round = await laptop.meet(box);
+    expect(round.isPushed).toBe(true);
+    expect((await laptop.meet(box)).troubles).toEqual([]); // told once
+    await phone.meet(box);
+    await laptop.meet(box);
+    expect(await textOf(laptop)).toBe(await textOf(phone));
+    expect((await laptop.journal()).drills).toHaveLength(1);
+    return round.troubles.map(({ kind }) => kind);
   };
 
   it.each([0, 1, 100, 200, 300])(
@@ -110,42 +121,75 @@ describe('a bad file in the box', () => {
 
   it('that is sealed with another secret, or is of another box, is foreign', async () => {
     const other = await deriveBoxKeys(createPairing());
-    expect((await spoil(() => seal('{}', other.recipient))).kinds).toEqual(['foreign']);
+    expect(await replaced('{}', other.recipient)).toEqual(['foreign']);
     const state = { format: 'larkhold/box-file', version: 1, box: other.path, device: 'x', title: '', turn: 1 };
-    expect((await spoil(() => seal(JSON.stringify({ ...state, madeAt: '', journal: '{}' })))).kinds).toEqual([
-      'foreign',
-    ]);
+    expect(await replaced(JSON.stringify({ ...state, madeAt: '', journal: '{}' }))).toEqual(['foreign']);
   });
 
   it('that holds no journal, a newer one, or gigabytes of nothing is told apart', async () => {
-    expect((await spoil(() => seal('[]'))).kinds).toEqual(['damaged']);
-    expect((await spoil(() => seal('{"format":"larkhold/box-file","version":2}'))).kinds).toEqual(['newer']);
-    expect((await spoil(() => seal(' '.repeat(64 * 1024 * 1024 + 1)))).kinds).toEqual(['enormous']);
+    expect(await replaced('[]')).toEqual(['damaged']);
+    expect(await replaced('{"format":"larkhold/box-file","version":2}')).toEqual(['newer']);
+    expect(await replaced(' '.repeat(64 * 1024 * 1024 + 1))).toEqual(['enormous']);
   });
 
-  it('that was swapped with another device’s is told of', async () => {
+  it('that says it has nine megabytes is not even fetched', async () => {
+    const { box, phone, laptop, file } = devices();
+    await phone.meet(box);
+    const list = box.list;
+    let isFetched = false;
+    const round = await laptop.meet({
+      ...box,
+      list: async () => {
+        const listed = await list();
+        return listed.ok
+          ? { ok: true, value: listed.value.map((one) => ({ ...one, bytes: 9 * 1024 * 1024 })) }
+          : listed;
+      },
+      get: async (name) => {
+        isFetched ||= name === file();
+        return box.get(name);
+      },
+    });
+    expect(round.troubles).toMatchObject([{ kind: 'enormous' }]);
+    expect(isFetched).toBe(false);
+  });
+
+  it('that was swapped with another device’s is told of: under its own digest, and under one that was made to fit', async () => {
     const { box, phone, laptop, file } = devices();
     const tablet = new TrialDevice('Tablet', pairing, keys);
     await phone.meet(box);
     await tablet.meet(box);
-    const [a, b] = [box.files.get(file())!, box.files.get(`${tablet.link.device}.age`)!];
-    box.files.set(file(), b).set(`${tablet.link.device}.age`, a);
-    expect((await laptop.meet(box)).troubles.map(({ kind }) => kind)).toEqual(['swapped', 'swapped']);
+    const [one, other] = [file(), tablet.link.own.file!];
+    const [a, b] = [box.files.get(one)!, box.files.get(other)!];
+    box.files.clear();
+    box.files.set(one, b).set(other, a);
+    expect((await laptop.meet(box)).troubles.map(({ kind }) => kind)).toEqual(['damaged', 'damaged']);
+    box.files.clear();
+    const forged = await boxFileName(phone.link.device, 9, new Uint8Array(b.content));
+    box.files.set(forged, b);
+    expect((await laptop.meet(box)).troubles).toMatchObject([{ kind: 'swapped' }]);
   });
 
   it('that is played back brings nothing back from the dead', async () => {
     const { box, phone, laptop, file } = devices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     await phone.meet(box);
-    const old = { ...box.files.get(file())!, mark: 'played back' };
+    const old = [file(), { ...box.files.get(file())!, mark: 'played back' }] as const;
     await laptop.meet(box);
-    await phone.store.removeDrills(['d1']);
-    await phone.meet(box);
-    await laptop.meet(box);
-    box.files.set(file(), old);
-    expect((await laptop.meet(box)).troubles).toMatchObject([{ kind: 'replayed' }]);
+    for (let turn = 0; turn < 2; turn += 1) {
+      await phone.store.removeDrills(['d1']);
+      await phone.store.putDay({ date: '2026-11-25', note: `Windy ${turn}`, editedAt: await phone.instant() });
+      await phone.meet(box);
+      await laptop.meet(box);
+    }
+    for (const name of [...box.files.keys()]) if (name.startsWith(phone.link.device)) box.files.delete(name);
+    box.files.set(...old);
+    expect((await laptop.meet(box)).troubles).toMatchObject([{ kind: 'replayed', title: 'Phone' }]);
     expect((await phone.meet(box)).troubles).toMatchObject([{ kind: 'replayed' }]);
+    expect(box.files.has(old[0])).toBe(false);
+    await laptop.meet(box);
     for (const device of [phone, laptop]) expect((await device.journal()).drills).toEqual([]);
+    expect(await textOf(laptop)).toBe(await textOf(phone));
   });
 });
 
@@ -160,7 +204,7 @@ describe('two devices of one name', () => {
     await copy.store.putDrill({ ...trialDrill('d2', 3), editedAt: await copy.instant() });
     await phone.store.putDrill({ ...trialDrill('d3', 4), editedAt: await phone.instant() });
     await copy.meet(box);
-    expect((await phone.meet(box)).troubles).toMatchObject([{ kind: 'changed' }]);
+    expect((await phone.meet(box)).troubles).toMatchObject([{ kind: 'nameTaken' }]);
     await copy.meet(box);
     await phone.meet(box);
     expect(phone.link.device).not.toBe(copy.link.device);
@@ -185,4 +229,98 @@ describe('two devices of one name', () => {
     await phone.meet(box);
     for (const device of [phone, laptop]) expect((await device.journal()).days[0]?.note).toBe('second');
   });
+
+  it('that put at one moment lose nothing: both files are there, and both are read', async () => {
+    const { box, phone, laptop } = devices();
+    await phone.meet(box);
+    const copy = new TrialDevice('Phone', pairing, keys);
+    copy.link = structuredClone(phone.link);
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    await copy.store.putDrill({ ...trialDrill('d2', 3), editedAt: await copy.instant() });
+    await Promise.all([phone.meet(box), copy.meet(box)]);
+    await laptop.meet(box);
+    expect((await laptop.journal()).drills.map(({ id }) => id).sort()).toEqual(['d1', 'd2']);
+    for (const device of [phone, copy, phone, laptop]) await device.meet(box);
+    expect(phone.link.device).not.toBe(copy.link.device);
+    expect(await textOf(phone)).toBe(await textOf(copy));
+  });
+
+  it('a device that was closed between putting its file and knowing it goes on under its own name', async () => {
+    const { box, phone, laptop } = devices();
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    let isPut = false;
+    const put = phone.meet({
+      ...box,
+      put: async (name, content) => {
+        await box.put(name, content);
+        isPut = true;
+        throw new Error('the app is closed');
+      },
+    });
+    await expect(put).rejects.toThrow('closed');
+    expect(isPut).toBe(true);
+    const name = phone.link.device;
+    expect((await phone.meet(box)).troubles).toEqual([]);
+    await laptop.meet(box);
+    expect(phone.link.device).toBe(name);
+    expect(Object.keys(laptop.link.met)).toEqual([name]);
+  });
+
+  it('a clock a year off, on either device, loses no edit that was made after a round', async () => {
+    const { box, phone, laptop } = devices();
+    phone.pass(366 * 86_400_000);
+    await phone.store.putDay({ date: '2026-11-25', note: 'a year ahead', editedAt: await phone.instant() });
+    await phone.meet(box);
+    await laptop.meet(box);
+    laptop.pass(-366 * 86_400_000);
+    const known = (await laptop.journal()).days[0]!;
+    await laptop.store.putDay({ ...known, note: 'two years behind', editedAt: await laptop.instant() });
+    await laptop.meet(box);
+    await phone.meet(box);
+    for (const device of [phone, laptop]) expect((await device.journal()).days[0]?.note).toBe('two years behind');
+  });
+
+  it('an old app beside a new one: what only the new one knows goes through the old one and comes back whole', async () => {
+    const { box, phone, laptop } = devices();
+    const newer = { date: '2026-11-25', note: 'Windy', windMps: 4, editedAt: await phone.instant() };
+    await phone.store.putDay(newer);
+    await phone.meet(box);
+    await laptop.meet(box);
+    laptop.pass(60_000);
+    const known = (await laptop.journal()).days[0]!;
+    await laptop.store.putDay({ date: known.date, note: 'Still', editedAt: await laptop.instant() });
+    await laptop.meet(box);
+    await phone.meet(box);
+    expect((await phone.journal()).days[0]).toMatchObject({ note: 'Still', windMps: 4 });
+  });
+});
+
+it.each(['full', 'slow', 'gone', 'refused', 'fault', 'noBox'] as const)(
+  'a host that is %s: nothing is lost, and all goes there once it can',
+  async (kind) => {
+    const { box, phone, laptop } = devices();
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    const bad = async () => troubled(kind);
+    // At the first call, and at each one after it: half-way through a round as well.
+    for (const verbs of [{ list: bad }, { put: bad }, { get: bad, put: bad }]) {
+      const round = await phone.meet({ ...box, ...verbs });
+      expect(round.troubles).toMatchObject([{ kind }]);
+      expect(round.link.lastRoundAt).toBeUndefined();
+      expect((await phone.journal()).drills).toHaveLength(1);
+    }
+    await phone.meet(box);
+    await laptop.meet(box);
+    expect(await textOf(laptop)).toBe(await textOf(phone));
+  },
+);
+
+it('says every trouble in whole sentences, in English and in German, with the device’s name where a file is one’s', () => {
+  for (const kind of boxTroubleKinds) {
+    for (const language of ['en', 'de']) {
+      const said = troubleWords({ kind, title: 'Laptop' }, createWords(language));
+      expect(said).toMatch(/^[A-ZÄÖÜ„“].{30,}[.]$/);
+      expect(said).not.toMatch(/undefined|boxTrouble/);
+    }
+    if (kind === 'damaged') expect(troubleWords({ kind }, createWords('en'))).toContain('another device');
+  }
 });

@@ -1,4 +1,5 @@
-import { type BoxAdapter, type BoxAnswer, type BoxEntry, isBoxName, LARGEST_FILE_BYTES } from './box-adapter.ts';
+import { type BoxAdapter, type BoxAnswer, type BoxEntry, LARGEST_FILE_BYTES } from './box-adapter.ts';
+import { readBoxFileName } from './box-file-name.ts';
 import { troubled } from './box-trouble.ts';
 
 /**
@@ -22,7 +23,7 @@ export function createFolderBox(folder: FileSystemDirectoryHandle): BoxAdapter {
       guarded(async () => {
         const entries: BoxEntry[] = [];
         for await (const [name, handle] of folder.entries()) {
-          if (handle.kind !== 'file' || !isBoxName(name)) continue;
+          if (handle.kind !== 'file' || readBoxFileName(name) === undefined) continue;
           const file = await (handle as FileSystemFileHandle).getFile();
           entries.push({ name, bytes: file.size, mark: markOf(file) });
         }
@@ -35,12 +36,8 @@ export function createFolderBox(folder: FileSystemDirectoryHandle): BoxAdapter {
         if (file.size > LARGEST_FILE_BYTES) return troubled('enormous', name);
         return { ok: true, value: { content: new Uint8Array(await file.arrayBuffer()), mark: markOf(file) } };
       }),
-    put: (name, content, when) =>
+    put: (name, content) =>
       guarded(async () => {
-        const known = await fileOf(name);
-        if (when?.is === 'absent' && known !== undefined) return troubled('changed', name);
-        if (when?.is === 'unchanged' && (known === undefined || markOf(known) !== when.mark))
-          return troubled('changed', name);
         // `createWritable` writes beside the file and swaps at `close`: all of it or none.
         const writable = await (await folder.getFileHandle(name, { create: true })).createWritable();
         try {

@@ -1,5 +1,6 @@
 import * as z from 'zod';
-import { type BoxAdapter, type BoxAnswer, isBoxName, LARGEST_FILE_BYTES } from './box-adapter.ts';
+import { type BoxAdapter, type BoxAnswer, LARGEST_FILE_BYTES } from './box-adapter.ts';
+import { readBoxFileName } from './box-file-name.ts';
 import { type BoxTroubleKind, troubled } from './box-trouble.ts';
 
 /** What an HTTP box needs. */
@@ -26,7 +27,7 @@ const listSchema = z
 
 /**
  * A box on a host that understands GET, PUT and DELETE (WebDAV, RFC 4918) and lists a folder as JSON, as nginx does with `dav_methods` and
- * `autoindex_format json`. A precondition is sent as RFC 9110 says (`If-Match`, `If-None-Match`), and looked at first, for nginx does not heed it on a PUT.
+ * `autoindex_format json`. No precondition is sent: nginx does not heed one on a PUT, and a file that is named by its content needs none.
  * @param options see `HttpBoxOptions`.
  * @returns the box.
  */
@@ -66,8 +67,8 @@ export function createHttpBox(options: HttpBoxOptions): BoxAdapter {
       const text = await bodyOf(sent.value);
       if (!text.ok) return text;
       const read = listSchema.safeParse(parsed(new TextDecoder().decode(text.value)));
-      if (!read.success) return troubled('no box');
-      const entries = read.data.filter(({ name, type }) => type === 'file' && isBoxName(name));
+      if (!read.success) return troubled('noBox');
+      const entries = read.data.filter(({ name, type }) => type === 'file' && readBoxFileName(name) !== undefined);
       return {
         ok: true,
         value: entries.map(({ name, size = 0, mtime = '' }) => ({ name, bytes: size, mark: listMark(mtime, size) })),
@@ -77,27 +78,19 @@ export function createHttpBox(options: HttpBoxOptions): BoxAdapter {
       const sent = await send(name);
       if (!sent.ok) return sent;
       if (!sent.value.ok) return troubled(sent.value.status === 404 ? 'missing' : kindOf(sent.value.status), name);
-      if (/html/i.test(sent.value.headers.get('content-type') ?? '')) return troubled('no box', name);
+      if (/html/i.test(sent.value.headers.get('content-type') ?? '')) return troubled('noBox', name);
       const body = await bodyOf(sent.value, name);
       return body.ok ? { ok: true, value: { content: body.value, mark: tagOf(sent.value) } } : body;
     },
-    put: async (name, content, when) => {
-      const headers: Record<string, string> = { 'content-type': 'application/octet-stream' };
-      if (when !== undefined) {
-        const known = await markOf(name);
-        if (!known.ok) return known;
-        if (known.value !== (when.is === 'absent' ? undefined : when.mark)) return troubled('changed', name);
-        if (when.is === 'absent') headers['if-none-match'] = '*';
-        else if (when.mark.startsWith('"')) headers['if-match'] = when.mark;
-      }
+    put: async (name, content) => {
+      const headers = { 'content-type': 'application/octet-stream' };
       const sent = await send(name, { method: 'PUT', body: content, headers });
       if (!sent.ok) return sent;
       const { status } = sent.value;
-      if (status === 412) return troubled('changed', name);
       if (status !== 200 && status !== 201 && status !== 204) return troubled(kindOf(status), name);
       const now = await markOf(name);
       if (!now.ok) return now;
-      return now.value === undefined ? troubled('no box', name) : { ok: true, value: now.value };
+      return now.value === undefined ? troubled('noBox', name) : { ok: true, value: now.value };
     },
     remove: async (name) => {
       const sent = await send(name, { method: 'DELETE' });
@@ -114,7 +107,7 @@ function kindOf(status: number): BoxTroubleKind {
   if (status === 413) return 'enormous';
   if (status === 507) return 'full';
   if (status === 408 || status === 429 || status === 504) return 'slow';
-  return status >= 500 ? 'fault' : 'no box';
+  return status >= 500 ? 'fault' : 'noBox';
 }
 
 function tagOf(response: Response): string {

@@ -1,10 +1,12 @@
-import { canonicalText, createJournal, mergeJournals } from '@larkhold/engine';
+import { canonicalText, createJournal, type Journal, mergeJournals } from '@larkhold/engine';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import type { BoxFile } from './box-adapter.ts';
+import type { BoxAdapter, BoxAnswer, BoxFile } from './box-adapter.ts';
+import type { BoxLink } from './box-link.ts';
+import { troubled } from './box-trouble.ts';
 import { createMemoryBox } from './memory-box.ts';
 import { createPairing, deriveBoxKeys } from './pairing.ts';
-import type { Cipher } from './sealed-file.ts';
+import type { Cipher } from './sealed-text.ts';
 import { TrialDevice, trialDrill } from './trial/trial-device.ts';
 
 // More of them with MODEL_RUNS=5000, other ones with MODEL_SEED.
@@ -39,8 +41,14 @@ const anyMove = fc.oneof(
     arbitrary: fc.record({ do: fc.constant('clock' as const), device, days: fc.constantFrom(-366, -1, 0, 1, 366) }),
   },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('keep an old box' as const) }) },
-  { weight: 1, arbitrary: fc.record({ do: fc.constant('play the old box back' as const) }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('play the old box back' as const), isWhole: fc.boolean() }) },
   { weight: 1, arbitrary: fc.record({ do: fc.constant('cut a file off' as const), place, length: fc.nat(500) }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('lose a file' as const), place }) },
+  // A device put back from an old backup, its way to the box as old; and two devices under one name, as a copied profile makes them.
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('back up' as const), device }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('restore' as const), device }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('copy the link' as const), device }) },
+  { weight: 1, arbitrary: fc.record({ do: fc.constant('host fails' as const), device, calls: fc.nat(5) }) },
 );
 type Move = (typeof anyMove extends fc.Arbitrary<infer T> ? T : never) & {};
 
@@ -48,6 +56,18 @@ const pairing = createPairing();
 const keys = await deriveBoxKeys(pairing);
 
 const plainCipher: Cipher = { seal: async (plain) => plain, open: async (sealed) => sealed };
+
+/** A host that dies after so many calls. */
+function failing(box: BoxAdapter, calls: number): BoxAdapter {
+  let count = 0;
+  const or =
+    <A extends unknown[], T>(work: (...args: A) => Promise<BoxAnswer<T>>) =>
+    async (...args: A): Promise<BoxAnswer<T>> => {
+      count += 1;
+      return count > calls ? troubled('fault') : work(...args);
+    };
+  return { list: or(box.list), get: or(box.get), put: or(box.put), remove: or(box.remove) };
+}
 
 async function live(moves: readonly Move[], tally: Record<string, number>, count: number): Promise<void> {
   const box = createMemoryBox();
@@ -57,6 +77,7 @@ async function live(moves: readonly Move[], tally: Record<string, number>, count
   const made = new Map<string, number>();
   const removed = new Map<string, ReturnType<typeof trialDrill>>();
   let old: Map<string, BoxFile> | undefined;
+  const backups = new Map<number, { journal: Journal; link: BoxLink }>();
   for (const [index, move] of moves.entries()) {
     tally[move.do] = (tally[move.do] ?? 0) + 1;
     const at = devices['device' in move ? move.device : 0]!;
@@ -95,11 +116,32 @@ async function live(moves: readonly Move[], tally: Record<string, number>, count
     } else if (move.do === 'keep an old box') {
       old = new Map(box.files);
     } else if (move.do === 'play the old box back' && old) {
+      // Half of the time the host forgets what came since, as a disk that is put back does.
+      if (move.isWhole) box.files.clear();
       for (const [name, file] of old) box.files.set(name, { ...file, mark: `${file.mark} again ${index}` });
     } else if (move.do === 'cut a file off' && box.files.size > 0) {
       const name = [...box.files.keys()][move.place % box.files.size]!;
       const file = box.files.get(name)!;
       box.files.set(name, { content: file.content.slice(0, move.length), mark: `${file.mark} cut ${index}` });
+    } else if (move.do === 'lose a file' && box.files.size > 0) {
+      box.files.delete([...box.files.keys()][move.place % box.files.size]!);
+    } else if (move.do === 'back up') {
+      backups.set(move.device, { journal: await store.journal(), link: structuredClone(at.link) });
+    } else if (move.do === 'restore') {
+      const backup = backups.get(move.device);
+      if (backup === undefined) continue;
+      // What was never in the box is lost with the disk; what another device has comes back.
+      await at.meet(box);
+      await devices[(move.device + 1) % 3]!.meet(box);
+      await store.replaceJournal(backup.journal);
+      at.link = structuredClone(backup.link);
+      store.nameDevice(at.link.device);
+    } else if (move.do === 'copy the link') {
+      const copy = devices[(move.device + 1) % 3]!;
+      copy.link = structuredClone(at.link);
+      copy.store.nameDevice(copy.link.device);
+    } else if (move.do === 'host fails') {
+      await at.meet(failing(box, move.calls));
     }
   }
   const daysBefore = await Promise.all(devices.map(async ({ store }) => (await store.journal()).days));

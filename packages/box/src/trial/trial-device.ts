@@ -4,7 +4,7 @@ import type { BoxAdapter } from '../box-adapter.ts';
 import { type BoxLink, createBoxLink } from '../box-link.ts';
 import { meetBox, type Round } from '../box-round.ts';
 import type { BoxKeys, Pairing } from '../pairing.ts';
-import type { Cipher } from '../sealed-file.ts';
+import type { Cipher } from '../sealed-text.ts';
 
 /** A device of an archer: a store with a clock of its own, and the way to a box. */
 export class TrialDevice {
@@ -41,6 +41,9 @@ export class TrialDevice {
       ...{ box, keys: this.#keys, link: this.link, now: () => this.clock, cipher: this.cipher },
       readJournal: () => this.store.journal(),
       mergeIn: (journal) => this.store.mergeInto(journal),
+      keep: async (link) => {
+        this.link = link;
+      },
     });
     this.link = round.link;
     this.store.nameDevice(this.link.device);

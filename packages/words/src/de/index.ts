@@ -3,6 +3,8 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { bench } from './bench.ts';
+import { boxRound } from './box-round.ts';
+import { boxTrouble } from './box-trouble.ts';
 import { calls } from './calls.ts';
 import { caution } from './caution.ts';
 import { clash } from './clash.ts';
@@ -73,6 +75,8 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...today,
   ...month,
   ...backup,
+  ...boxRound,
+  ...boxTrouble,
   ...kit,
   ...coach,
   ...journal,

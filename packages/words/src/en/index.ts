@@ -2,6 +2,8 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { bench } from './bench.ts';
+import { boxRound } from './box-round.ts';
+import { boxTrouble } from './box-trouble.ts';
 import { calls } from './calls.ts';
 import { caution } from './caution.ts';
 import { clash } from './clash.ts';
@@ -72,6 +74,8 @@ export const en = {
   ...today,
   ...month,
   ...backup,
+  ...boxRound,
+  ...boxTrouble,
   ...kit,
   ...coach,
   ...journal,

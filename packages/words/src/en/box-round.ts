@@ -1,0 +1,6 @@
+/**  */
+export const boxRound = {
+  'boxRound.cameIn': 'News of {title} came in.',
+  'boxRound.wentOut': 'What is new here went out.',
+  'boxRound.takenBack': 'What the last round brought was taken back. This device waits until you let it meet again.',
+} as const;
