@@ -6,6 +6,7 @@ import { askForPersistence, dumpDatabase, openStore, storedWitness } from '@lark
 import { createAppState } from './shell/app-state.ts';
 import { folderPicker } from './shell/backup-folder.ts';
 import { createBoxKeeper } from './shell/box-keeper.ts';
+import { meetOnOccasions } from './shell/box-occasions.ts';
 import './lark-app.ts';
 import { createDrillLock } from './shell/drill-lock.ts';
 import { keepVersion } from './shell/newer-version.ts';
@@ -26,6 +27,7 @@ const box = await createBoxKeeper({
   origin: location.href,
   now: () => store.instant(),
   isDrilling: () => isDrilling,
+  report: (error) => reportError(error),
 });
 
 const state = createAppState({
@@ -58,21 +60,16 @@ function speak(language: Language = languageOf(navigator.language)): void {
   document.documentElement.lang = presentWords().locale;
 }
 state.subscribe((app) => {
+  isDrilling = app.view.isDrilling;
   document.documentElement.dataset.theme = app.view.kit.theme;
   speak(app.view.kit.language);
   if (page) page.app = app;
 });
 await state.reload();
 
-// The box is met on opening, on coming back and after a drill; never in one.
-void box.meet();
-document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'visible') void box.meet();
-});
-state.subscribe(({ view }) => {
-  const isOver = isDrilling && !view.isDrilling;
-  isDrilling = view.isDrilling;
-  if (isOver) void box.meet();
+meetOnOccasions(box, {
+  ...{ document, window },
+  onDrilling: (hear) => state.subscribe(({ view }) => hear(view.isDrilling)),
 });
 
 watchDay(today, () => void state.reload());

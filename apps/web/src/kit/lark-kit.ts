@@ -4,6 +4,7 @@ import { formatLength, formatWeight, say, toCentimetres, toInches } from '@larkh
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
+import { localWhen } from '../shell/local-when.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './lark-integrity.ts';
 import './lark-shot-process.ts';
@@ -139,9 +140,9 @@ export class LarkKit extends PlaceElement {
     const hasDemo = view.journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<section aria-labelledby="stored">
       <h2 id="stored">${say('kit.kept')}</h2>
-      ${act.box ? html`<p><a href="#/box">All my devices: one journal on phone, laptop and tablet</a></p>` : nothing}
+      ${act.box ? html`<p><a href="#/box">${say('box.kitLink')}</a>${act.box.link ? html`<br /><span class="dim small">${boxState(act.box.link)}</span>` : nothing}</p>` : nothing}
       <p>
-        ${view.where === 'disk' ? (act.box?.link ? 'Everything is on this device, and sealed in your box.' : say('kit.onDevice')) : say('kit.notKept')}
+        ${view.where === 'disk' ? (act.box?.link ? say('box.onDevice') : say('kit.onDevice')) : say('kit.notKept')}
         ${view.persistence === 'kept' ? say('kit.persistent') : ''}
         ${view.persistence === 'may be cleared' ? say('kit.mayClear') : ''}
       </p>
@@ -186,6 +187,12 @@ export class LarkKit extends PlaceElement {
       if (isGood) change(value);
     };
   }
+}
+
+/** One quiet line: when this device last met the others. */
+function boxState({ lastRoundAt, isPaused }: NonNullable<NonNullable<App['act']['box']>['link']>): string {
+  if (isPaused) return say('box.paused');
+  return lastRoundAt ? say('box.quiet', localWhen(lastRoundAt)) : say('box.notMet');
 }
 
 declare global {

@@ -1,16 +1,17 @@
-import type { BoxAdapter, BoxLink, Pairing, Round, RoundEntry } from '@larkhold/box';
+import type { BoxAdapter, BoxLink, Pairing, RoundEntry, RoundNews } from '@larkhold/box';
 import type { Store, TakenIn } from '@larkhold/store';
 import { type BackupFolder, isAllowed } from './backup-folder.ts';
 
 /** A change rests so long before the box is met, so that a page that is typed makes one round, milliseconds. */
-const RESTS_MS = 10_000;
+export const RESTS_MS = 10_000;
 /** After a trouble of the host the next try waits, twice as long each time. */
-const FIRST_WAIT_MS = 60_000;
-const LONGEST_WAIT_MS = 3_600_000;
+export const FIRST_WAIT_MS = 60_000;
+/** The longest wait between two tries, milliseconds. */
+export const LONGEST_WAIT_MS = 3_600_000;
 const LOG_LENGTH = 20;
 
 /** What is kept of a box on this device. */
-interface KeptBox {
+export interface KeptBox {
   link: BoxLink;
   folder?: BackupFolder;
 }
@@ -23,6 +24,10 @@ export interface BoxKeeperParts {
   now(): string;
   /** Nothing is met while a drill fills the screen. */
   isDrilling(): boolean;
+  /** Hears of what nobody expects: a journal that cannot be read or written. */
+  report(error: unknown): void;
+  /** Opens the box; the host or folder of the link unless a test says otherwise. */
+  openBox?(kept: KeptBox, asks: boolean): Promise<BoxAdapter | undefined>;
 }
 
 /** Keeps this device in the archer's box: when it meets, what it says, and what can be undone. */
@@ -33,18 +38,23 @@ export interface BoxKeeper {
   readonly isMeeting: boolean;
   /** The last round here brought something that can be taken back. */
   readonly canUndo: boolean;
-  /** Makes or joins a box, and meets it. @returns what was wrong, in plain words; undefined where it went well */
-  join(pairing: Pairing, title: string, folder?: BackupFolder): Promise<string | undefined>;
-  /** Meets the box now; a press may let the browser ask for leave to a folder. */
+  /** Makes or joins a box, and meets it. @returns what its first round did or what was wrong with it */
+  join(pairing: Pairing, title: string, folder?: BackupFolder): Promise<RoundEntry | undefined>;
+  /** Meets the box now; a press does not wait after a trouble, and may let the browser ask for leave to a folder. */
   meet(isPress?: boolean): Promise<void>;
-  /** Leaves the box: what is here stays here, and this device's file goes. */
+  /** Leaves the box: what is here stays here, and this device's files go. */
   leave(): Promise<void>;
+  /** Takes another device's files out of the box: one that was lost or given away. */
+  forget(device: string): Promise<void>;
   /** Takes back what the last round brought, and meets no more until `resume`. */
   undo(): Promise<void>;
   resume(): Promise<void>;
   /** Hears of every change. @returns stops it */
   subscribe(fn: () => void): () => void;
 }
+
+/** A drill began in the middle of a round, which ends there and is made again after the drill. */
+const DRILL_BEGAN = new Error('a drill began');
 
 /**
  * Makes the keeper and reads what is kept.
@@ -54,7 +64,7 @@ export interface BoxKeeper {
 export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper> {
   const { store } = parts;
   const listeners = new Set<() => void>();
-  let kept = (await store.boxLink().catch(() => undefined)) as KeptBox | undefined;
+  let kept = await readKept(store);
   let isMeeting = false;
   let taken: TakenIn[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -71,56 +81,60 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     await store.putBoxLink(next).catch(() => undefined); // told by the store's trouble
     tell();
   };
-  const open = async (
-    { link, folder }: KeptBox,
-    asks: boolean,
-  ): Promise<{ box: BoxAdapter; path: string } | undefined> => {
-    const { boxAddress, createFolderBox, createHttpBox, deriveBoxKeys } = await import('@larkhold/box');
-    const { path } = await deriveBoxKeys(link);
-    if (link.address !== undefined)
-      return { box: createHttpBox({ address: boxAddress(link.address, path, parts.origin) }), path };
-    return folder && (await isAllowed(folder, asks)) ? { box: createFolderBox(folder), path } : undefined;
+  const openBox = parts.openBox ?? ((one, asks) => openBoxOf(one, parts.origin, asks));
+  const logged = (link: BoxLink, isGood: boolean, news: RoundNews[]): BoxLink =>
+    news.length === 0 ? link : { ...link, log: [{ at: parts.now(), isGood, news }, ...link.log].slice(0, LOG_LENGTH) };
+  /** Tries again by itself: an edit that has rested, or a host that was in trouble. */
+  const meetAfter = (ms: number): void => {
+    clearTimeout(timer);
+    timer = setTimeout(() => void meet(), ms);
   };
-  const logged = (link: BoxLink, entry: RoundEntry): BoxLink => ({
-    ...link,
-    log: [entry, ...link.log].slice(0, LOG_LENGTH),
-  });
 
   const meetNow = async (asks: boolean): Promise<void> => {
-    if (!kept) return;
-    const { deriveBoxKeys, meetBox } = await import('@larkhold/box');
-    const opened = await open(kept, asks);
-    if (!opened) {
-      const lines = ['The browser’s leave to the folder has lapsed. Press “Meet now” to give it again.'];
-      return keep({ ...kept, link: logged(kept.link, { at: parts.now(), isGood: false, lines }) });
+    if (!kept || parts.isDrilling()) return;
+    const { deriveBoxKeys, meetBox, newsOf } = await import('@larkhold/box');
+    const box = await openBox(kept, asks);
+    if (!box) {
+      const trouble = { kind: 'noLeave' as const };
+      const isSaid = kept.link.log[0]?.news.some((one) => one.what === 'trouble' && one.trouble.kind === 'noLeave');
+      if (!isSaid) await keep({ ...kept, link: logged(kept.link, false, [{ what: 'trouble', trouble }]) });
+      return;
     }
     const brought: TakenIn[] = [];
+    const before = kept;
     const round = await meetBox({
-      ...{ box: opened.box, keys: await deriveBoxKeys(kept.link), link: kept.link, now: parts.now },
+      ...{
+        box: untilDrill(box, parts.isDrilling),
+        keys: await deriveBoxKeys(kept.link),
+        link: kept.link,
+        now: parts.now,
+      },
       readJournal: () => store.journal(),
       mergeIn: async (journal) => {
         const one = await store.takeIn({ journal });
         if (one.values.length > 0) brought.push(one);
       },
+      keep: (link) => keep({ ...before, link }),
     });
+    if (!kept) return; // the box was left meanwhile
     if (brought.length > 0) taken = brought;
-    const isGood = round.link.lastRoundAt !== kept.link.lastRoundAt;
+    const isGood = round.link.lastRoundAt !== before.link.lastRoundAt;
     waitMs = isGood ? 0 : Math.min(Math.max(FIRST_WAIT_MS, waitMs * 2), LONGEST_WAIT_MS);
-    notBefore = Date.now() + waitMs;
-    const lines = linesOf(round);
-    await keep({
-      ...kept,
-      link: lines.length === 0 ? round.link : logged(round.link, { at: parts.now(), isGood, lines }),
-    });
+    notBefore = performance.now() + waitMs;
+    if (waitMs > 0) meetAfter(waitMs);
+    await keep({ ...before, link: logged(round.link, isGood, newsOf(round)) });
   };
   const meet = async (isPress = false): Promise<void> => {
-    if (!kept || isMeeting || parts.isDrilling() || kept.link.isPaused || (!isPress && Date.now() < notBefore)) return;
+    if (!kept || isMeeting || parts.isDrilling() || kept.link.isPaused) return;
+    if (!isPress && performance.now() < notBefore) return;
     isMeeting = true;
     tell();
     try {
       // One tab at a time: two would put one file.
       const locks = globalThis.navigator?.locks;
       await (locks ? locks.request('larkhold-box', () => meetNow(isPress)) : meetNow(isPress));
+    } catch (error) {
+      if (error !== DRILL_BEGAN) parts.report(error);
     } finally {
       isMeeting = false;
       tell();
@@ -128,9 +142,8 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
   };
 
   store.subscribe(() => {
-    if (!kept || isMeeting) return;
-    clearTimeout(timer);
-    timer = setTimeout(() => void meet(), RESTS_MS);
+    // After a trouble the next try is set already, and takes this change along.
+    if (kept && waitMs === 0) meetAfter(RESTS_MS);
   });
   return {
     get link() {
@@ -146,22 +159,33 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
       const { createBoxLink } = await import('@larkhold/box');
       await keep({ link: createBoxLink(pairing, title), ...(folder ? { folder } : {}) });
       await meet(true);
-      const [last] = kept?.link.log ?? [];
-      return last && !last.isGood ? last.lines.join(' ') : undefined;
+      return kept?.link.log[0];
     },
     meet,
     async leave() {
       const left = kept;
+      clearTimeout(timer);
       await keep(undefined);
-      const opened = left && (await open(left, false));
-      for (const end of ['age', 'prev.age']) await opened?.box.remove(`${left?.link.device}.${end}`);
+      const box = left && (await openBox(left, false));
+      const { file, before, coming } = left?.link.own ?? {};
+      for (const name of [file, before, coming]) if (name !== undefined) await box?.remove(name);
+    },
+    async forget(device) {
+      if (!kept) return;
+      const { readBoxFileName } = await import('@larkhold/box');
+      const box = await openBox(kept, true);
+      const listed = await box?.list();
+      for (const { name } of listed?.ok ? listed.value : []) {
+        if (readBoxFileName(name)?.owner === device) await box?.remove(name);
+      }
+      const { [device]: _gone, ...met } = kept.link.met;
+      if (listed?.ok) await keep({ ...kept, link: { ...kept.link, met } });
     },
     async undo() {
       if (!kept) return;
       for (const one of taken.toReversed()) await store.takeBack(one);
       taken = [];
-      const lines = ['What the last round brought was taken back. This device waits until you let it meet again.'];
-      await keep({ ...kept, link: { ...logged(kept.link, { at: parts.now(), isGood: true, lines }), isPaused: true } });
+      await keep({ ...kept, link: { ...logged(kept.link, true, [{ what: 'takenBack' }]), isPaused: true } });
     },
     async resume() {
       if (!kept) return;
@@ -177,11 +201,32 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
   };
 }
 
-/** What a round did, one line each; none where there was nothing to do. */
-function linesOf({ merged, isPushed, troubles }: Round): string[] {
-  return [
-    ...merged.map((title) => `News of ${title} came in.`),
-    ...(isPushed && merged.length === 0 ? ['What is new here went out.'] : []),
-    ...troubles.map(({ message }) => message),
-  ];
+async function readKept(store: Store): Promise<KeptBox | undefined> {
+  const found = (await store.boxLink().catch(() => undefined)) as { link?: unknown; folder?: BackupFolder } | undefined;
+  if (found === undefined) return undefined;
+  const { readBoxLink } = await import('@larkhold/box');
+  const link = readBoxLink(found.link);
+  return link && { link, ...(found.folder ? { folder: found.folder } : {}) };
+}
+
+async function openBoxOf({ link, folder }: KeptBox, origin: string, asks: boolean): Promise<BoxAdapter | undefined> {
+  const { boxAddress, createFolderBox, createHttpBox, deriveBoxKeys } = await import('@larkhold/box');
+  if (link.address !== undefined) {
+    const { path } = await deriveBoxKeys(link);
+    return createHttpBox({ address: boxAddress(link.address, path, origin) });
+  }
+  return folder && (await isAllowed(folder, asks)) ? createFolderBox(folder) : undefined;
+}
+
+/** A box that ends the round as soon as a drill fills the screen. */
+function untilDrill(box: BoxAdapter, isDrilling: () => boolean): BoxAdapter {
+  const or =
+    <A extends unknown[], T>(work: (...args: A) => Promise<T>) =>
+    async (...args: A): Promise<T> => {
+      if (isDrilling()) throw DRILL_BEGAN;
+      const answer = await work(...args);
+      if (isDrilling()) throw DRILL_BEGAN;
+      return answer;
+    };
+  return { list: or(box.list), get: or(box.get), put: or(box.put), remove: or(box.remove) };
 }

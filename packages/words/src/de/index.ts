@@ -3,6 +3,7 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { bench } from './bench.ts';
+import { box } from './box.ts';
 import { boxRound } from './box-round.ts';
 import { boxTrouble } from './box-trouble.ts';
 import { calls } from './calls.ts';
@@ -75,6 +76,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...today,
   ...month,
   ...backup,
+  ...box,
   ...boxRound,
   ...boxTrouble,
   ...kit,

@@ -2,6 +2,7 @@ import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
 import { bench } from './bench.ts';
+import { box } from './box.ts';
 import { boxRound } from './box-round.ts';
 import { boxTrouble } from './box-trouble.ts';
 import { calls } from './calls.ts';
@@ -74,6 +75,7 @@ export const en = {
   ...today,
   ...month,
   ...backup,
+  ...box,
   ...boxRound,
   ...boxTrouble,
   ...kit,

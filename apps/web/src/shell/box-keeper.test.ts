@@ -1,0 +1,183 @@
+import { createMemoryBox, createPairing, deriveBoxKeys, troubled } from '@larkhold/box';
+import { createLocalStore, createMemoryAdapter } from '@larkhold/store';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { createBoxKeeper, FIRST_WAIT_MS, LONGEST_WAIT_MS, RESTS_MS } from './box-keeper.ts';
+import { meetOnOccasions } from './box-occasions.ts';
+
+beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'performance', 'Date'] }));
+afterEach(() => void vi.useRealTimers());
+
+const pairing = createPairing('/box');
+await deriveBoxKeys(pairing);
+
+async function device(box = createMemoryBox()) {
+  const now = () => new Date().toISOString();
+  const store = createLocalStore({ adapter: createMemoryAdapter(), now });
+  const state = { isDrilling: false, listCount: 0, faults: [] as unknown[], isDown: false };
+  const keeper = await createBoxKeeper({
+    ...{ store, origin: 'http://club.invalid/', now, isDrilling: () => state.isDrilling },
+    report: (error) => state.faults.push(error),
+    openBox: async () => ({
+      ...box,
+      list: async () => {
+        state.listCount += 1;
+        return state.isDown ? troubled('fault') : box.list();
+      },
+    }),
+  });
+  const write = async (note: string) => {
+    await store.putDay({ date: '2026-11-25', note, editedAt: store.instant() });
+  };
+  /** Lets time pass, and what it set off come to its end. */
+  const pass = async (ms: number) => {
+    await vi.advanceTimersByTimeAsync(ms);
+    do await new Promise((done) => setImmediate(done));
+    while (keeper.isMeeting);
+  };
+  return { box, store, keeper, state, write, pass };
+}
+
+describe('a round is made', () => {
+  it('ten seconds after an edit has rested, once for a page that is typed', async () => {
+    const { box, keeper, state, write, pass } = await device();
+    await keeper.join(pairing, 'Phone');
+    await pass(RESTS_MS);
+    const [before, file] = [state.listCount, keeper.link?.own.file];
+    for (let letter = 0; letter < 5; letter += 1) {
+      await write(`Windy${'!'.repeat(letter)}`);
+      await pass(RESTS_MS / 2);
+    }
+    expect(state.listCount).toBe(before);
+    await pass(RESTS_MS);
+    expect(state.listCount).toBe(before + 1);
+    expect(keeper.link?.own.file).not.toBe(file);
+    expect(box.files.has(keeper.link?.own.file ?? '')).toBe(true);
+  });
+
+  it('on opening, on coming back to the page and to the network, and after a drill; never in one', async () => {
+    const heard = new Map<string, () => void>();
+    const target = (more: object) =>
+      ({ addEventListener: (name: string, fn: () => void) => void heard.set(name, fn), ...more }) as never;
+    const document = { visibilityState: 'visible' };
+    let drilling = (_: boolean): void => undefined;
+    let count = 0;
+    const box = {
+      meet: async () => {
+        count += 1;
+      },
+    };
+    meetOnOccasions(box, {
+      document: target(document),
+      window: target({}),
+      onDrilling: (hear) => {
+        drilling = hear;
+      },
+    });
+    expect(count).toBe(1);
+    heard.get('visibilitychange')?.();
+    expect(count).toBe(2);
+    heard.get('online')?.();
+    expect(count).toBe(3);
+    drilling(true);
+    heard.get('visibilitychange')?.();
+    heard.get('online')?.();
+    expect(count).toBe(3);
+    drilling(false);
+    expect(count).toBe(4);
+    drilling(false);
+    expect(count).toBe(4);
+  });
+
+  it('never in a drill, also where an edit rested in it; one that had begun ends there, and nothing of it is half-done', async () => {
+    const { keeper, state, write, pass } = await device();
+    await keeper.join(pairing, 'Phone');
+    await pass(RESTS_MS);
+    const before = state.listCount;
+    state.isDrilling = true;
+    await write('Windy');
+    await pass(RESTS_MS * 3);
+    await keeper.meet(true);
+    expect(state.listCount).toBe(before);
+    state.isDrilling = false;
+    const meeting = keeper.meet();
+    state.isDrilling = true;
+    await meeting;
+    state.isDrilling = false;
+    await keeper.meet();
+    expect(state.faults).toEqual([]);
+    expect(keeper.link?.log.every(({ isGood }) => isGood)).toBe(true);
+  });
+});
+
+describe('a host in trouble', () => {
+  it('is tried again after a minute, then twice as long each time, an hour at most; a press does not wait', async () => {
+    const { keeper, state, pass } = await device();
+    await keeper.join(pairing, 'Phone');
+    await pass(RESTS_MS);
+    state.isDown = true;
+    await keeper.meet();
+    for (let wait = FIRST_WAIT_MS; wait < 3 * LONGEST_WAIT_MS; wait *= 2) {
+      const before = state.listCount;
+      await pass(Math.min(wait, LONGEST_WAIT_MS) - 1000);
+      await keeper.meet(); // coming back to the page does not hurry it
+      expect(state.listCount).toBe(before);
+      await pass(1000);
+      expect(state.listCount).toBe(before + 1);
+    }
+    const before = state.listCount;
+    state.isDown = false;
+    await keeper.meet(true);
+    expect(state.listCount).toBe(before + 1);
+    await keeper.meet();
+    expect(state.listCount).toBe(before + 2);
+    expect(keeper.link?.log.find(({ isGood }) => !isGood)?.news).toMatchObject([
+      { what: 'trouble', trouble: { kind: 'fault' } },
+    ]);
+  });
+});
+
+describe('what a round brought', () => {
+  it('can be taken back, keeps what was written since, and comes again once the device may meet', async () => {
+    const phone = await device();
+    const other = await device(phone.box);
+    await phone.write('Windy');
+    await phone.keeper.join(pairing, 'Phone');
+    await other.keeper.join(pairing, 'Laptop');
+    expect((await other.store.journal()).days).toHaveLength(1);
+    expect(other.keeper.canUndo).toBe(true);
+    await other.store.putDay({ date: '2026-11-24', note: 'Mine', editedAt: other.store.instant() });
+    await other.keeper.undo();
+    expect((await other.store.journal()).days.map(({ note }) => note)).toEqual(['Mine']);
+    await other.keeper.meet(true);
+    expect((await other.store.journal()).days).toHaveLength(1);
+    await other.keeper.resume();
+    expect((await other.store.journal()).days).toHaveLength(2);
+  });
+
+  it('stays where the device leaves the box, whose files are then those of the others', async () => {
+    const phone = await device();
+    const laptop = await device(phone.box);
+    await phone.write('Windy');
+    await phone.keeper.join(pairing, 'Phone');
+    await laptop.keeper.join(pairing, 'Laptop');
+    const name = laptop.keeper.link?.device ?? 'none';
+    await laptop.keeper.leave();
+    expect((await laptop.store.journal()).days).toHaveLength(1);
+    expect([...phone.box.files.keys()].some((file) => file.startsWith(name))).toBe(false);
+    expect(phone.box.files.size).toBeGreaterThan(0);
+  });
+
+  it('a device that was lost is taken out of the box, and what it wrote is kept', async () => {
+    const phone = await device();
+    const lost = await device(phone.box);
+    await lost.write('Windy');
+    await lost.keeper.join(pairing, 'Tablet');
+    await phone.keeper.join(pairing, 'Phone');
+    const name = lost.keeper.link?.device ?? 'none';
+    expect(phone.keeper.link?.met[name]?.title).toBe('Tablet');
+    await phone.keeper.forget(name);
+    expect(phone.keeper.link?.met[name]).toBeUndefined();
+    expect([...phone.box.files.keys()].some((file) => file.startsWith(name))).toBe(false);
+    expect((await phone.store.journal()).days).toHaveLength(1);
+  });
+});
