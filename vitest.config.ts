@@ -53,6 +53,8 @@ export default defineConfig({
             'uqr',
             'fflate',
             'perfect-freehand',
+            'age-encryption',
+            '@scure/base',
           ],
         },
         test: {

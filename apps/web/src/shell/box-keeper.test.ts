@@ -1,4 +1,4 @@
-import { createMemoryBox, createPairing, deriveBoxKeys, troubled } from '@larkhold/box';
+import { createMemoryBox, createPairing, deriveBoxKeys } from '@larkhold/box';
 import { createLocalStore, createMemoryAdapter } from '@larkhold/store';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { createBoxKeeper, FIRST_WAIT_MS, LONGEST_WAIT_MS, RESTS_MS } from './box-keeper.ts';
@@ -21,7 +21,7 @@ async function device(box = createMemoryBox()) {
       ...box,
       list: async () => {
         state.listCount += 1;
-        return state.isDown ? troubled('fault') : box.list();
+        return state.isDown ? { ok: false, trouble: { kind: 'fault' } } : box.list();
       },
     }),
   });
@@ -124,6 +124,7 @@ describe('a host in trouble', () => {
       await pass(1000);
       expect(state.listCount).toBe(before + 1);
     }
+    expect(state.faults).toEqual([]);
     const before = state.listCount;
     state.isDown = false;
     await keeper.meet(true);
