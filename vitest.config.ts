@@ -1,7 +1,6 @@
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { chromiumFlags, findChromium } from './scripts/find-chromium.mjs';
-import red from './tests/journeys/red.json' with { type: 'json' };
 
 const resolve = {
   conditions: ['@larkhold/source', 'module', 'browser', 'development|production', 'import', 'default'],
@@ -76,8 +75,6 @@ export default defineConfig({
           name: 'journeys',
           environment: 'node',
           include: ['tests/journeys/**/*.test.ts'],
-          // Known to be red, each with its reason; `LARKHOLD_RED=1` runs them too.
-          exclude: process.env.LARKHOLD_RED ? [] : Object.keys(red).map((file) => `tests/journeys/${file}`),
           globalSetup: ['tests/journeys/serve.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
