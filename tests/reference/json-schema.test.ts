@@ -44,6 +44,7 @@ const broken: [Path, unknown][] = [
   ...['title', 'drill', 'sets', 'reps', 'draw', 'hold', 'letDown', 'rest', 'setRest', 'letDownTo', 'hand', 'calls'].map(
     (key): [Path, unknown] => [['blocks', 0, key], false],
   ),
+  [['blocks', 0, 'countFrom'], 'call'],
   [['version'], '1'],
   [['id'], 'not-a-uuid'],
   [['title'], ''],

@@ -21,7 +21,7 @@ export function toolWord(tool: Program['tool'], words: Words = presentWords()): 
  * @returns some short sentences
  */
 export function blockSentence(block: Block, units: Units, words: Words = presentWords()): string {
-  const { sets, reps, rest, setRest, letDownTo, hand, addedWeight } = block;
+  const { sets, reps, rest, setRest, countFrom, letDownTo, hand, addedWeight } = block;
   const ms = (seconds: number) => seconds * 1000;
   const times = { draw: ms(block.draw), hold: ms(block.hold), letDown: ms(block.letDown) };
   const restMs = ms('seconds' in rest ? rest.seconds : rest.timesHold * block.hold);
@@ -29,6 +29,7 @@ export function blockSentence(block: Block, units: Units, words: Words = present
     sets > 1
       ? words.say('program.blockOfSets', { sets, reps, ...times })
       : words.say('program.block', { reps, ...times }),
+    countFrom === 'anchor' && words.say('program.fromAnchor'),
     letDownTo === 'set-up' && words.say('program.toSetUp'),
     restMs === 0 ? words.say('program.noRest') : words.say('program.rest', { rest: restMs }),
     sets > 1 && setRest !== undefined && words.say('program.setRest', { rest: ms(setRest) }),

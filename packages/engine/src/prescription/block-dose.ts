@@ -14,12 +14,13 @@ const LONGEST_REST_SECONDS = 1800;
  * @returns milliseconds and pounds-force
  */
 export function blockOf({ block, index }: BlockRules, dose: Dose, restHold: number, restFactor = 1): PrescribedBlock {
-  const { title, drill, letDownTo, hand, calls } = block;
+  const { title, drill, countFrom, letDownTo, hand, calls } = block;
   const own = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * restHold;
   const longer = (seconds: number) => Math.max(seconds, Math.min(LONGEST_REST_SECONDS, seconds * restFactor));
   const rest = longer(own);
   return {
     ...{ block: index, title, drill, sets: dose.sets, reps: dose.reps, letDownTo, hand, calls },
+    ...(countFrom === undefined ? {} : { countFrom }),
     addedWeightLbf: dose.addedWeight,
     ...{ drawMs: toMs(block.draw), holdMs: toMs(dose.hold), letDownMs: toMs(block.letDown) },
     ...{ restMs: toMs(rest), setRestMs: toMs(longer(block.setRest ?? own)) },

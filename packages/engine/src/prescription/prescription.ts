@@ -16,6 +16,8 @@ export interface PrescribedBlock {
   restMs: number;
   /** After the last rep of a set, or of the block when another follows. */
   setRestMs: number;
+  /** A hold that a camera sees counts from its anchor. Absent: from the call, unless the archer chose otherwise. */
+  countFrom?: 'anchor';
   letDownTo: 'rest' | 'set-up';
   hand: 'usual' | 'opposite' | 'both';
   addedWeightLbf: number;

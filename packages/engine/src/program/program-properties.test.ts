@@ -45,7 +45,7 @@ describe('any valid program', () => {
 
   it('is drawn with every key that the schema knows, and keeps each of them in its text', () => {
     const known = keyPaths(programJsonSchema, true);
-    const programs = fc.sample(anyProgram, { seed: 20_261_127, numRuns: 500 });
+    const programs = fc.sample(anyProgram, { seed: 20_261_127, numRuns: 1_000 });
     const drawn = programs.reduce((found, program) => keyPaths(program, false, '', found), new Set<string>());
     expect([...drawn].sort()).toEqual([...known].sort());
     const written = programs.reduce(

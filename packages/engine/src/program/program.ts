@@ -109,6 +109,12 @@ const blockSchema = z.strictObject({
     1800,
     'Seconds; replaces `rest` after the last rep of a set. Needed when sets > 1 or another block follows.',
   ).optional(),
+  countFrom: z
+    .literal('anchor')
+    .optional()
+    .describe(
+      'Where a camera sees the archer, the hold counts from the anchor; otherwise, and without this key, from the call.',
+    ),
   letDownTo: z
     .enum(['rest', 'set-up'])
     .default('rest')

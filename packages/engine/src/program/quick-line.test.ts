@@ -80,6 +80,12 @@ describe('formatQuickLine', () => {
     addedWeight: tenths(0, 300),
   }) as fc.Arbitrary<QuickBlock>;
 
+  it('says that a hold counts from the anchor', () => {
+    const read = parseQuickLine('1x5 hold 5 rest 20, from anchor');
+    expect(read).toMatchObject({ ok: true, block: { countFrom: 'anchor' } });
+    expect(read.ok && formatQuickLine(read.block)).toBe('1x5 hold 5 rest 20, from anchor');
+  });
+
   it('is read back as the block it was written from', () => {
     fc.assert(
       fc.property(anyBlock, (block) => {

@@ -41,6 +41,7 @@ const parts: { keys: string[]; form: RegExp; read: (found: string, other: string
   part(['draw'], String.raw`draw\s+(${time})`, (found) => ({ draw: secondsOf(found) })),
   part(['letDown'], String.raw`let[\s-]down\s+(${time})`, (found) => ({ letDown: secondsOf(found) })),
   part(['letDownTo'], String.raw`to\s+(set-up|rest)`, (letDownTo) => ({ letDownTo: letDownTo.toLowerCase() })),
+  part(['countFrom'], String.raw`from\s+anchor`, () => ({ countFrom: 'anchor' })),
   part(['addedWeight'], String.raw`add\s+(${number})(?:\s*lbf?)?`, (found) => ({ addedWeight: Number(found) })),
   part(['hand'], String.raw`(usual|opposite|both)\s+hands?`, (hand) => ({ hand: hand.toLowerCase() })),
   part(['drill'], '(holding|power|flexibility|structure|free)', (drill) => ({ drill: drill.toLowerCase() })),
@@ -149,7 +150,7 @@ function secondsOf(found: string): number {
  * @example formatQuickLine(block) // '3x10 hold 30 rest 2x, set rest 2m'
  */
 export function formatQuickLine(block: QuickBlock): string {
-  const { sets, reps, drill, draw, hold, letDown, rest, setRest, letDownTo, hand, addedWeight } = block;
+  const { sets, reps, drill, draw, hold, letDown, rest, setRest, countFrom, letDownTo, hand, addedWeight } = block;
   const said = [
     `${sets}x${reps}`,
     drill !== usual.drill && drill,
@@ -160,6 +161,7 @@ export function formatQuickLine(block: QuickBlock): string {
     setRest !== undefined && `set rest ${timeText(setRest)}`,
     draw !== usual.draw && `draw ${timeText(draw)}`,
     letDown !== usual.letDown && `let down ${timeText(letDown)}`,
+    countFrom !== undefined && `from ${countFrom}`,
     letDownTo !== 'rest' && `to ${letDownTo}`,
     addedWeight !== 0 && `add ${numberText(addedWeight)} lb`,
     hand !== 'usual' && `${hand} ${hand === 'both' ? 'hands' : 'hand'}`,

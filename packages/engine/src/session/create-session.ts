@@ -135,7 +135,8 @@ export function createSession(input: SessionInput): Session {
     checkNow(seenAtMs);
     walkTo(nowMs);
     if (chart.value !== 'running' || seenAtMs > seenMs()) return;
-    const fromAnchor = input.countFromAnchor === true;
+    const { step } = chart.context.walk;
+    const fromAnchor = input.countFromAnchor === true || step?.countFrom === 'anchor';
     if (seen === 'drawn') react({ type: 'drawn', atMs: seenMs(), seenAtMs, fromAnchor });
     else {
       const { walk } = chart.context;

@@ -100,6 +100,22 @@ describe('a witness', () => {
     expect(outcomes(quick)).toEqual([held(0, 0)]);
   });
 
+  it('[S26] counts from the anchor where the program says so', () => {
+    const session = made(timelineOf({ countFrom: 'anchor' }));
+    send(session, 'begin', 0);
+    walk(session, 0, FIRST_HOLD_MS + 1700);
+    observe(session, 'drawn', FIRST_HOLD_MS + 500, FIRST_HOLD_MS + 1700);
+    const again = createSession({
+      timeline: timelineOf({ countFrom: 'anchor' }),
+      ...start,
+      resumeFrom: session.snapshot(),
+    });
+    walk(again, FIRST_HOLD_MS + 1700, FIRST_HOLD_MS + HOLD_MS + 499);
+    expect(again.view().step?.kind).toBe('hold');
+    again.advance(FIRST_HOLD_MS + HOLD_MS + 500);
+    expect(outcomes(again)).toEqual([held(0, 0)]);
+  });
+
   it('[S26] never makes the drill wait: what is not seen is counted by the clock', () => {
     const session = made(timelineOf(), { countFromAnchor: true });
     send(session, 'begin', 0);

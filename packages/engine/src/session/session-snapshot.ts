@@ -42,6 +42,7 @@ const stepSchema = z.strictObject({
   set: index,
   rep: index,
   hand: z.enum(['usual', 'opposite']),
+  countFrom: z.literal('anchor').optional(),
   to: z.literal('set-up').optional(),
 });
 

@@ -48,6 +48,7 @@ export function layOut(prescription: Prescription, options: LayOutOptions = {}):
     const { block, set, hand } = rep;
     const step: Step = { kind, startMs: atMs, durationMs, block: block.block, set, rep: rep.rep, hand };
     if (to !== undefined) step.to = to;
+    if (block.countFrom !== undefined && (kind === 'draw' || kind === 'hold')) step.countFrom = block.countFrom;
     steps.push(step);
     atMs += durationMs;
   };

@@ -11,6 +11,8 @@ export interface Step {
   set: number;
   rep: number;
   hand: 'usual' | 'opposite';
+  /** Of a draw and a hold only: where full draw is seen, the hold counts from there. */
+  countFrom?: 'anchor';
   /** Of a let-down only: where it ends. Absent means rest. */
   to?: 'set-up';
 }

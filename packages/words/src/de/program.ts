@@ -10,6 +10,8 @@ export const program: Readonly<Record<keyof typeof en, string>> = {
     '{reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ausziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
   'program.blockOfSets':
     '{sets, plural, one {# Satz} other {# Sätze}} mit je {reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ausziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
+  'program.countFromAnchor': 'Das Halten ab dem Anker zählen, wo eine Kamera ihn sieht',
+  'program.fromAnchor': 'Das Halten zählt ab dem Anker, wo eine Kamera ihn sieht.',
   'program.toSetUp': 'Nur bis ins Set-up absetzen.',
   'program.rest': '{rest, number, seconds} Pause zwischen den Wiederholungen.',
   'program.noRest': 'Keine Pause zwischen den Wiederholungen.',

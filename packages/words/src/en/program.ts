@@ -8,6 +8,8 @@ export const program = {
     '{reps, plural, one {# rep} other {# reps}}: draw {draw, number, seconds}, hold {hold, number, seconds}, let down {letDown, number, seconds}.',
   'program.blockOfSets':
     '{sets, plural, one {# set} other {# sets}} of {reps, plural, one {# rep} other {# reps}}: draw {draw, number, seconds}, hold {hold, number, seconds}, let down {letDown, number, seconds}.',
+  'program.countFromAnchor': 'Count the hold from the anchor, where a camera sees it',
+  'program.fromAnchor': 'The hold counts from the anchor where a camera sees it.',
   'program.toSetUp': 'Let down to set-up only.',
   'program.rest': 'Rest {rest, number, seconds} between reps.',
   'program.noRest': 'No rest between reps.',

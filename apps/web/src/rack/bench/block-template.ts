@@ -63,6 +63,7 @@ export function blockTemplate(form: BenchForm, index: number): TemplateResult {
           ['rest', say('bench.toRest')],
           ['set-up', say('bench.toSetUp')],
         ])}
+        ${countFromField(form, [...at, 'countFrom'])}
         ${numberField(form, [...at, 'addedWeight'], { label: say('bench.addedWeight'), unit: say('bench.pounds'), hint: say('bench.weightHint') })}
         ${callsFields(form, [...at, 'calls'])}
       </div>
@@ -91,6 +92,19 @@ function restFields(form: BenchForm, at: Path): TemplateResult {
     }),
   )}
   ${numberField(form, [...at, key], { label: say('bench.rest'), unit: say(key === 'seconds' ? 'bench.secondsUnit' : 'bench.timesHold') })}`;
+}
+
+/** Only where a camera sees the archer: by the clock the hold counts from its call. */
+function countFromField(form: BenchForm, at: Path): TemplateResult {
+  const isFromAnchor = valueAt(form.draft.file, at) === 'anchor';
+  return html`<label class="tick wide"
+    ><input
+      type="checkbox"
+      id=${fieldId(at)}
+      .checked=${isFromAnchor}
+      @change=${() => form.set(at, isFromAnchor ? undefined : 'anchor')}
+    />${say('program.countFromAnchor')}</label
+  >`;
 }
 
 function callsFields(form: BenchForm, at: Path): TemplateResult {

@@ -7,7 +7,7 @@ export const levers = ['hold', 'reps', 'sets', 'addedWeight'] as const;
 const fileKeys = ['title', 'author', 'about', 'source', 'tool', 'warmUp', 'coolDown', 'blocks'];
 const blockKeys = [
   ...['title', 'drill', 'sets', 'reps', 'draw', 'hold', 'letDown', 'rest', 'setRest'],
-  ...['letDownTo', 'hand', 'addedWeight', 'calls', 'ladder'],
+  ...['countFrom', 'letDownTo', 'hand', 'addedWeight', 'calls', 'ladder'],
 ];
 const ladderPaths: readonly Path[] = [
   ['rungs'],
