@@ -3,6 +3,7 @@ import { existsSync, readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { findChromium } from './find-chromium.mjs';
 import { findFirefox } from './find-firefox.mjs';
+import { findWebkit } from './find-webkit.mjs';
 
 /** The project's root folder. */
 export const root = fileURLToPath(new URL('..', import.meta.url));
@@ -74,15 +75,25 @@ export function requireChromium() {
   return path;
 }
 
-/** What a small package mirror needs for Firefox, at most; a slower one leaves the second browser out, milliseconds. */
-const FIREFOX_WAIT_MS = 120_000;
+/** What a small package mirror needs for a browser, at most; a slower one leaves its journey out, milliseconds. */
+const BROWSER_WAIT_MS = 120_000;
 
 /** Installs Debian's Firefox for the second browser's journey, where that is quickly done. Without it that journey says so and passes. */
 export function tryFirefox() {
   if (findFirefox() || !canInstall()) return;
   say("installing Debian's firefox-esr, for the journey in a second browser …");
-  install(['--no-install-recommends', 'firefox-esr'], { stdio: 'ignore', timeout: FIREFOX_WAIT_MS });
+  install(['--no-install-recommends', 'firefox-esr'], { stdio: 'ignore', timeout: BROWSER_WAIT_MS });
   if (!findFirefox()) say('Firefox could not be installed here; the journey in a second browser will be left out.');
+}
+
+/** Installs Debian's WebKitGTK with its driver, for the third engine's journey, where that is quickly done. Without it that journey says so and passes. */
+export function tryWebkit() {
+  if (findWebkit() || !canInstall()) return;
+  say("installing Debian's webkit2gtk-driver, for the journey in a third engine …");
+  install(['--no-install-recommends', 'webkit2gtk-driver', 'xvfb', 'xauth'], {
+    ...{ stdio: 'ignore', timeout: BROWSER_WAIT_MS },
+  });
+  if (!findWebkit()) say('WebKitGTK could not be installed here; the journey in a third engine will be left out.');
 }
 
 /** Installs Debian's nginx, for the box on a host, where that can be done. Without it those tests say so and pass. */

@@ -3,12 +3,23 @@ import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { auditShipped } from './audit.mjs';
-import { fail, requireChromium, requireNode, requirePackages, run, say, tryFirefox, tryNginx } from './prepare.mjs';
+import {
+  fail,
+  requireChromium,
+  requireNode,
+  requirePackages,
+  run,
+  say,
+  tryFirefox,
+  tryNginx,
+  tryWebkit,
+} from './prepare.mjs';
 
 requireNode();
 requirePackages();
 requireChromium();
 tryFirefox();
+tryWebkit();
 tryNginx();
 
 const counts = { passed: 0, failed: 0 };

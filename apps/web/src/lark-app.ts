@@ -12,6 +12,7 @@ import { controlStyles, keepFocus, pageStyles } from '@larkhold/ui';
 import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
 import './shell/lark-lost.ts';
+import './shell/lark-missing-page.ts';
 import './shell/lark-odd-entries.ts';
 import './rack/lark-program.ts';
 import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
@@ -28,6 +29,8 @@ const pages = {
   restore: () => import('./journal/restore-page.ts'),
   box: () => import('./kit/box-page.ts'),
 };
+
+type PageName = keyof typeof pages;
 
 /** Own drawings, 24 units wide: a bow, programs on pegs, a written page, a finger tab. */
 const icons: Readonly<Record<Place, ReturnType<typeof svg>>> = {
@@ -54,6 +57,10 @@ export class LarkApp extends LitElement {
   @state() private route: Route = routeOf(location.hash);
   /** Files came in the middle of a drill, and the archer has not been to the rack since. */
   @state() private isWaiting = false;
+  /** Pages whose part of the app could not be fetched. */
+  @state() private missing: ReadonlySet<PageName> = new Set();
+  /** Another part could not be fetched: a sound encoder, the way to the box. */
+  @state() private isPartMissing = false;
 
   readonly #provider = new ContextProvider(this, { context: appContext });
 
@@ -72,12 +79,14 @@ export class LarkApp extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     window.addEventListener('hashchange', this.#onHash);
+    window.addEventListener('vite:preloadError', this.#onMissing);
     this.#endKeeping = keepFocus(this, this.#toMain);
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     window.removeEventListener('hashchange', this.#onHash);
+    window.removeEventListener('vite:preloadError', this.#onMissing);
     this.#endKeeping?.();
   }
 
@@ -140,6 +149,14 @@ export class LarkApp extends LitElement {
           : nothing
       }
       ${
+        this.isPartMissing && this.missing.size === 0
+          ? html`<div class="notice banner" role="status">
+        <p>${say('app.partMissing')}</p>
+        <button @click=${() => location.reload()}>${say('app.loadAgain')}</button>
+      </div>`
+          : nothing
+      }
+      ${
         this.newer
           ? html`<div class="notice banner" role="status">
         <p>${say('app.newer')}</p>
@@ -161,7 +178,10 @@ export class LarkApp extends LitElement {
   #place() {
     const { place, id, page, day } = this.route;
     if (page) {
-      void pages[page]();
+      void this.#fetch(page);
+      if (this.missing.has(page)) {
+        return html`<lark-missing-page .fetchAgain=${() => this.#fetch(page)}></lark-missing-page>`;
+      }
       if (page === 'bench') return html`<bench-page .programId=${id ?? 'new'}></bench-page>`;
       if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
@@ -179,6 +199,24 @@ export class LarkApp extends LitElement {
     if (place === 'journal') return html`<lark-journal .openId=${id}></lark-journal>`;
     return place === 'kit' ? html`<lark-kit></lark-kit>` : html`<lark-line></lark-line>`;
   }
+
+  /** @returns whether the page's part of the app is there */
+  async #fetch(page: PageName): Promise<boolean> {
+    const isThere = await pages[page]().then(
+      () => true,
+      () => false,
+    );
+    if (isThere === this.missing.has(page)) {
+      const others = [...this.missing].filter((one) => one !== page);
+      this.missing = new Set(isThere ? others : [...others, page]);
+    }
+    return isThere;
+  }
+
+  /** The builder's own event for a part that did not come; a page's is told in the page's place. */
+  readonly #onMissing = (): void => {
+    this.isPartMissing = true;
+  };
 
   get #isAtRack(): boolean {
     const { place, id, page } = this.route;

@@ -51,6 +51,12 @@ const state = createAppState({
   drillLock: createDrillLock(),
 });
 
+// What nobody has caught is told: a fault that is only in the console is a change that may be lost unseen.
+addEventListener('unhandledrejection', ({ reason }) => state.tell(reason));
+addEventListener('error', ({ error }) => {
+  if (error) state.tell(error); // a warning about layout carries none
+});
+
 const page = document.querySelector('lark-app');
 /** The kit's language, in the reader's own kind of it; the browser's where the kit says none. */
 function speak(language: Language = languageOf(navigator.language)): void {

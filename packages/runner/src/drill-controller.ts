@@ -252,6 +252,14 @@ export class DrillController {
     if (seen === 'letDown') this.#listener.onChange(this.#session.snapshot());
   }
 
+  /** Asks whether the drill shall stop; asked again it stops, but not while the bow is drawn. */
+  askToStop(): void {
+    const nowMs = this.#input.environment.nowMs();
+    if (!this.#isUnderWay() || !this.#counts('stop', nowMs)) return;
+    if (isDrawn(this.#session.view())) this.#stopUntilMs = undefined;
+    this.#askToStop(nowMs);
+  }
+
   /** Takes the question back. */
   keepGoing(): void {
     this.#stopUntilMs = undefined;

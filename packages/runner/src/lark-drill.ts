@@ -149,6 +149,11 @@ export class LarkDrill extends LitElement {
     this.#drill?.observe(seen, atMs, form);
   }
 
+  /** Asks whether the drill shall stop, as Stop does, for a way out that is easily taken by mistake: while the bow is drawn no asking is an answer. */
+  askToStop(): void {
+    this.#drill?.askToStop();
+  }
+
   /** Where the drill stands; undefined before it begins. */
   get view(): SessionView | undefined {
     return this.#drill?.view;

@@ -1,6 +1,8 @@
 import { createSession, layOut, type SessionView } from '@larkhold/engine';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { looksOtherwise, nextLookMs } from './next-look.ts';
+import { TimeWatch } from './time-watch.ts';
 import { trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 30, let down 3, rest 20.
@@ -62,6 +64,35 @@ describe('the next look', () => {
     }
     expect(seconds).toEqual([10, 9, 8, 7, 6, 5, 4, 3, 2, 1]);
   });
+});
+
+describe('a wait that nobody hears', () => {
+  // Browsers whose clock counts whole milliseconds (WebKit) look at exactly the second; a busy machine's timers are late.
+  it.each([1, 0.1])(
+    'is never taken for lost time by a page that lives, clock of %d ms, whatever its timers are late',
+    (grain) => {
+      fc.assert(
+        fc.property(
+          fc.infiniteStream(fc.integer({ min: 0, max: 200 })),
+          fc.integer({ min: 0, max: 999 }),
+          (late, first) => {
+            const drill = session();
+            const watch = new TimeWatch();
+            const look = (nowMs: number) =>
+              watch.look({ nowMs, wallMs: nowMs, isSeen: true, isHeard: false }, drill.view());
+            look(0);
+            let nowMs = first;
+            while (drill.view().step?.kind === 'ready') {
+              expect([nowMs, look(nowMs)]).toEqual([nowMs, undefined]);
+              drill.advance(nowMs);
+              const nextMs = nextLookMs(drill.view(), { nextCueMs: undefined, isSilent: true }) ?? 0;
+              nowMs = Math.ceil((nowMs + nextMs + (late.next().value ?? 0)) / grain) * grain;
+            }
+          },
+        ),
+      );
+    },
+  );
 });
 
 describe('looksOtherwise', () => {

@@ -8,6 +8,8 @@ const LEAST_PIECE_MS = 33;
 const MOST_PIECE_MS = 100;
 /** How often a drill that nobody hears is looked at near a draw, so that a page that stands still is noticed, milliseconds. */
 const SILENT_MS = UNNOTICED_MS / 4;
+/** From how long before a draw. A look a second early, and late by as much again, must still come before such a wait counts. */
+const SILENT_FROM_MS = CALL_BACK_MS + 2 * UNNOTICED_MS;
 
 /**
  * When a drill has to be looked at again. A machine at rest is asked for nothing: only a bow in movement needs every picture.
@@ -24,7 +26,7 @@ export function nextLookMs(
   const { nextCueMs = Number.POSITIVE_INFINITY, isSilent } = options;
   const next = Math.min(untilNextSecond(msLeft), nextCueMs);
   if (step.kind === 'hold') return Math.max(0, Math.min(pieceMs(stepMs), next));
-  return Math.max(0, isSilent && msLeft < CALL_BACK_MS + UNNOTICED_MS ? Math.min(SILENT_MS, next) : next);
+  return Math.max(0, isSilent && msLeft < SILENT_FROM_MS ? Math.min(SILENT_MS, next) : next);
 }
 
 /**

@@ -3,6 +3,7 @@ import { weekListing } from '@larkhold/engine';
 import { formatDay, say, type TrendWords, trendWords } from '@larkhold/words';
 import { css, html, LitElement, nothing, type PropertyValues, unsafeCSS } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import './valid-language.ts';
 import uPlot from 'uplot';
 import plotStyles from 'uplot/dist/uPlot.min.css?inline';
 import { chartColours } from './chart-colours.ts';

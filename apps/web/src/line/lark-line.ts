@@ -16,6 +16,7 @@ import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
 import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/words';
 import './lark-in-mind.ts';
+import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
 import './due-today.ts';
@@ -59,6 +60,7 @@ export class LarkLine extends PlaceElement {
   @state() private said = '';
   #isFocused = false;
   #isTaking = false;
+  readonly #guard = createBackGuard(() => this.#askAtBack());
   /** The next time's numbers, worked out once for a journal. */
   #next: (Pick<AppView, 'journal' | 'chosen' | 'kit'> & { next: Prescription }) | undefined;
 
@@ -80,6 +82,7 @@ export class LarkLine extends PlaceElement {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
     if (this.drill) this.app?.act.setDrilling(false);
+    this.#guard.end();
     this.app?.act.freeDrill();
   }
 
@@ -291,12 +294,14 @@ export class LarkLine extends PlaceElement {
     app.act.drillKeeper.begin({ prescription, program, programId, drawWeightLbf: app.view.kit.drawWeightLbf });
     this.drill = drill;
     app.act.setDrilling(true);
+    this.#guard.begin();
     await this.updateComplete;
     try {
       const element = this.renderRoot.querySelector('lark-drill');
       if (element instanceof LarkDrill) element.begin();
     } catch (error) {
       this.drill = undefined;
+      this.#guard.end();
       app.act.setDrilling(false);
       app.act.freeDrill();
       this.said = say('line.cannotRun', { why: error instanceof Error ? error.message : String(error) });
@@ -352,8 +357,20 @@ export class LarkLine extends PlaceElement {
     this.finished = undefined;
     this.minutes = undefined;
     this.#isFocused = false;
+    this.#guard.end();
     app.act.setDrilling(false);
     window.scrollTo(0, 0);
+  }
+
+  /** The browser's Back in a drill asks as Stop does; after the last rep there is nothing left to lose. */
+  #askAtBack(): boolean {
+    const drill = this.renderRoot.querySelector('lark-drill');
+    if (this.finished || !(drill instanceof LarkDrill)) {
+      if (this.app) this.#leave(this.app);
+      return false;
+    }
+    drill.askToStop();
+    return true;
   }
 
   readonly #onKey = (event: KeyboardEvent): void => {

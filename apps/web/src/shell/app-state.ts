@@ -23,6 +23,7 @@ import {
   type WitnessPlace,
   witnessOf,
 } from '@larkhold/store';
+import { say } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import type { BoxKeeper } from './box-keeper.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
@@ -61,6 +62,8 @@ export interface AppState {
   readonly app: App | undefined;
   /** Reads everything anew; also for a new day. */
   reload(): Promise<void>;
+  /** Says a fault that nobody else has caught. */
+  tell(error: unknown): void;
   /** Hears every new view. @returns stops it. */
   subscribe(fn: (app: App) => void): () => void;
 }
@@ -321,6 +324,10 @@ export function createAppState(around: Surroundings): AppState {
       return app;
     },
     reload,
+    tell(error) {
+      refusal = refusalOf(error);
+      if (app) show({ ...app, view: { ...app.view, refusal } });
+    },
     subscribe(fn) {
       listeners.add(fn);
       if (app) fn(app);
@@ -335,6 +342,6 @@ function refusalOf(error: unknown): Refusal {
   const reason = error instanceof Error ? error.message : String(error);
   return {
     thing: 'fault',
-    message: `Something in Larkhold failed (${reason}). The last change may not be on disk. Save everything as a file, then load the page again.`,
+    message: say('app.fault', { reason }),
   };
 }

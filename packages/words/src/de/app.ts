@@ -13,4 +13,13 @@ export const app: Readonly<Record<keyof typeof en, string>> = {
   'app.rack': 'Regal',
   'app.journal': 'Tagebuch',
   'app.kit': 'Ausrüstung',
+  'app.pageMissing': 'Diese Seite ließ sich nicht laden',
+  'app.pageMissingAbout':
+    'Ihr Teil von Larkhold kam nicht vom Server: Das Netz ist weg, oder die App wurde dort erneuert. Nichts ist verloren, und die Übung geht.',
+  'app.fetching': 'Sie wird noch einmal geladen.',
+  'app.loadAgain': 'Die ganze App neu laden',
+  'app.partMissing':
+    'Ein Teil von Larkhold ließ sich nicht vom Server laden. Was du siehst, geht; lade die App neu, wenn das Netz wieder da ist.',
+  'app.fault':
+    'In Larkhold ist etwas fehlgeschlagen ({reason}). Die letzte Änderung ist vielleicht nicht gespeichert. Sichere alles als Datei, dann lade die Seite neu.',
 };

@@ -11,4 +11,13 @@ export const app = {
   'app.rack': 'Rack',
   'app.journal': 'Journal',
   'app.kit': 'Kit',
+  'app.pageMissing': 'This page could not be loaded',
+  'app.pageMissingAbout':
+    'Its part of Larkhold did not come from the host: the network is gone, or the app was updated there. Nothing is lost, and the drill works.',
+  'app.fetching': 'Loading it again.',
+  'app.loadAgain': 'Load the whole app again',
+  'app.partMissing':
+    'A part of Larkhold could not be loaded from its host. What you see works; load the app again when the network is back.',
+  'app.fault':
+    'Something in Larkhold failed ({reason}). The last change may not be on disk. Save everything as a file, then load the page again.',
 } as const;
