@@ -32,7 +32,7 @@ try {
   await shoot();
   await reachHold(page);
   await shoot();
-  await page.goto(`${server.resolvedUrls.local[0]}#/kit`);
+  await page.goto(`${server.resolvedUrls.local[0]}#/kit/stored`);
   await page.reload();
   await page.getByRole('button', { name: /demo/i }).first().click();
   await page.goto(`${server.resolvedUrls.local[0]}#/journal`);

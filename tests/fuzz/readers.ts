@@ -20,12 +20,12 @@ import {
 import { cutOff, formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
 import fc from 'fast-check';
 import { deflateSync } from 'fflate';
-import { readIncoming } from '../../apps/web/src/journal/week/read-incoming.ts';
 import { readSteps } from '../../apps/web/src/kit/shot-steps.ts';
 import { createDraftKeeper } from '../../apps/web/src/rack/bench/draft-keeper.ts';
 import { readNumber } from '../../apps/web/src/rack/bench/read-number.ts';
 import { pastedProgram } from '../../apps/web/src/rack/share/pasted-program.ts';
 import { formatPayload, parsePayload } from '../../apps/web/src/rack/share/program-link.ts';
+import { readIncoming } from '../../apps/web/src/shell/files/read-incoming.ts';
 import { routeOf } from '../../apps/web/src/shell/routing.ts';
 import { damaged, hostileJson, hostileLine, misfilled } from './hostile-text.ts';
 

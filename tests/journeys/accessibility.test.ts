@@ -93,13 +93,15 @@ const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | '
   ],
   '#/trends': [['img', /^Time at full draw, .+: last .+, least .+, most .+/]],
   '#/coach': [['button', /^Open hand-overs$/]],
-  '#/kit': [['button', /^Take Space bar away from Begin$/]],
+  '#/kit': [['link', /^Sound 70/]],
+  '#/files': [['button', /^Open a file$/]],
+  '#/kit/controls': [['button', /^Take Space bar away from Begin$/]],
   '#/bench/new': [['textbox', /^Title/]],
   'a hand-over at the coach': [['row', /Ines/]],
 };
 
 /** Places that between them hold every kind of control; the colours are the same everywhere. */
-const alsoInContrast: readonly string[] = ['#/line', '#/rack', '#/week', '#/kit', 'the bench with a mistake'];
+const alsoInContrast: readonly string[] = ['#/line', '#/rack', '#/week', '#/kit/sound', 'the bench with a mistake'];
 
 describe.concurrent('every screen', { timeout: 400_000 }, () => {
   it('can be used by everyone', async () => {

@@ -42,7 +42,7 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   const [archer, coach] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
   await archer.page.getByRole('button', { name: 'Load a demo journal' }).click();
   await archer.page.getByText('The demo journal is in here').waitFor();
-  await archer.go('#/week');
+  await archer.go('#/files');
   await archer.page.getByText('Hand over to a coach', { exact: true }).click();
   await archer.page.getByLabel('Your name, as you call yourself').fill('Ines');
   const sent = await archer.save(() => archer.page.getByRole('button', { name: 'Save the hand-over' }).click());
@@ -65,7 +65,7 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   const answered = await coach.save(() => coach.page.getByRole('button', { name: 'Save the answer' }).click());
 
   const before = await journalOf(archer);
-  await archer.give('Open a backup, journal or answer', 'answer.json', withOtherRecords(answered));
+  await archer.give('Open a file', 'answer.json', withOtherRecords(answered));
   await archer.page.getByRole('button', { name: 'Keep the comment on the week’s page' }).click();
   await archer.page.getByRole('button', { name: 'Add Short and steady to the rack' }).click();
   await archer.page.getByText('Short and steady is in the rack and on the line.').waitFor();

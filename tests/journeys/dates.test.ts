@@ -19,18 +19,15 @@ async function openWeek(at: string, locale: string, timezoneId: string): Promise
 /** The words of a language that are pressed here. */
 interface Words {
   sixMore: RegExp;
-  saveFile: string;
   journalFile: string;
 }
 
 const english: Words = {
   sixMore: /: 6 more$/,
-  saveFile: 'Save as a file',
   journalFile: 'Journal, for another device',
 };
 const german: Words = {
   sixMore: /: 6 mehr$/,
-  saveFile: 'Als Datei sichern',
   journalFile: 'Tagebuch, für ein anderes Gerät',
 };
 
@@ -51,9 +48,11 @@ const listed = (page: Page) => page.locator('button.day b').allTextContents();
 const weekday = (page: Page) => page.locator('button.day.today b').textContent();
 
 async function savedDays(page: Page, words = english): Promise<[string, number | undefined][]> {
-  await page.getByText(words.saveFile, { exact: true }).click();
+  const before = page.url();
+  await page.goto(`${before.split('#')[0]}#/files`);
   const button = page.getByRole('button', { name: words.journalFile });
   const [download] = await Promise.all([page.waitForEvent('download'), button.click()]);
+  await page.goto(before);
   const read = parseJournal(await readFile(await download.path(), 'utf8'));
   if (!read.ok) throw new Error(read.problems[0]?.message);
   return read.journal.days.map(({ date, arrows }: DayEntry) => [date, arrows?.[0]?.count]);

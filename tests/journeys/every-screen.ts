@@ -61,7 +61,7 @@ export const stillScreens: readonly Screen[] = [
   {
     name: 'kit, learning a key',
     reach: async (page) => {
-      await goTo(page, '#/kit', demoIds);
+      await goTo(page, '#/kit/controls', demoIds);
       await page.getByRole('button', { name: 'Learn' }).first().click();
       await page.getByText(/^Press the key or pedal now/).waitFor();
     },
@@ -78,7 +78,7 @@ export const stillScreens: readonly Screen[] = [
 
 /** Loads the demo journal into a fresh profile. */
 export async function loadDemo(page: Page, way: 'by pointer' | 'by keyboard' = 'by pointer'): Promise<void> {
-  await goTo(page, '#/kit', demoIds);
+  await goTo(page, '#/kit/stored', demoIds);
   if (way === 'by keyboard') await tabAndPress(page, 'Load a demo journal');
   else await page.getByRole('button', { name: 'Load a demo journal' }).click();
   await page.getByRole('button', { name: 'Remove the demo journal' }).waitFor();

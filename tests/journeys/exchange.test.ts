@@ -8,7 +8,7 @@ import { type Device, openDevice, saveJournal } from './device.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { drillThrough } from './drill-through.ts';
 
-const FIELD = 'Open a backup, journal or answer';
+const FIELD = 'Open a file';
 let browser: Browser;
 beforeAll(async () => {
   browser = await launchChromium();
@@ -59,8 +59,8 @@ describe.concurrent('journals as files', () => {
         await drillThrough(page);
       }),
     );
-    await phone.go('#/week');
-    await tablet.go('#/week');
+    await phone.go('#/files');
+    await tablet.go('#/files');
     await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
     await tablet.page.getByLabel('What went right').fill('Set-up');
 
@@ -106,7 +106,7 @@ describe.concurrent('journals as files', () => {
 
   test('what was restored can be undone, and a bad file changes nothing', async () => {
     const device = await openDevice(browser, inject('address'));
-    await device.go('#/week');
+    await device.go('#/files');
     await takeIn(device, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
     const before = journalOf(await saveJournal(device));
     await takeIn(device, 'second.journal.json', formatJournal(drilled('second', '2026-03-03')));
@@ -122,11 +122,10 @@ describe.concurrent('journals as files', () => {
 
   test('a backup comes back on an empty device', async () => {
     const [old, fresh] = [await openDevice(browser, inject('address')), await openDevice(browser, inject('address'))];
-    await old.go('#/week');
+    await old.go('#/files');
     await takeIn(old, 'first.journal.json', formatJournal(drilled('first', '2026-03-02')));
-    await old.page.getByText('Save as a file', { exact: true }).click();
     const backup = await old.save(() => old.page.getByRole('button', { name: 'Backup of everything' }).click());
-    await fresh.go('#/week');
+    await fresh.go('#/files');
     await takeIn(fresh, 'old.backup.json', backup);
     expect(journalOf(await saveJournal(fresh))).toEqual(journalOf(await saveJournal(old)));
     await old.close();
@@ -135,10 +134,9 @@ describe.concurrent('journals as files', () => {
 
   test('tables and the calendar go out in order of days, and are read by others', async () => {
     const device = await openDevice(browser, inject('address'));
-    await device.go('#/week');
+    await device.go('#/files');
     await takeIn(device, 'late.journal.json', formatJournal(drilled('a-late', '2026-03-03')));
     await takeIn(device, 'early.journal.json', formatJournal(drilled('b-early', '2026-03-02')));
-    await device.page.getByText('Save as a file', { exact: true }).click();
     const press = (name: string) => device.save(() => device.page.getByRole('button', { name }).click());
     const read = (text: string) =>
       Papa.parse<Record<string, string>>(text, { header: true, skipEmptyLines: true }).data;

@@ -37,7 +37,7 @@ describe.concurrent('notes and what is kept in mind', () => {
     await drawWith('finger', browser, page.locator('lark-sketch-pad svg.open'));
     await page.getByRole('img', { name: 'Sketch of the focus, 1 stroke' }).waitFor();
 
-    await page.goto(`${inject('address')}#/kit`);
+    await page.goto(`${inject('address')}#/kit/shot-process`);
     const process = page.getByLabel('One step on each line');
     await process.fill('Stance\nSet-up\nExpansion');
     await process.blur();
@@ -81,7 +81,7 @@ describe.concurrent('notes and what is kept in mind', () => {
     await page.getByRole('link', { name: 'Club starter' }).first().click();
     await page.getByText('Elbow round, early').waitFor();
 
-    await page.goto(`${page.url().split('#')[0]}#/kit`);
+    await page.goto(`${page.url().split('#')[0]}#/kit/stored`);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save everything as a file' }).first().click(),

@@ -22,8 +22,8 @@ async function saved(page: Page, button: string): Promise<string> {
 
 /** The journal as another device gets it. */
 async function journalFile(page: Page): Promise<string> {
-  await page.goto(`${page.url().split('#')[0]}#/journal`);
-  return saved(page, 'Save as a file');
+  await page.goto(`${page.url().split('#')[0]}#/files`);
+  return saved(page, 'Journal, for another device');
 }
 
 /** Drills all of today's program and leaves the questions after it. */
@@ -63,7 +63,7 @@ describe.concurrent('when storage fails', () => {
 
     // Room is made: the next write takes along what had waited.
     await page.evaluate(() => (window as unknown as { makeRoom(): void }).makeRoom());
-    await page.goto(`${inject('address')}#/kit`);
+    await page.goto(`${inject('address')}#/kit/bow`);
     await page.getByLabel('Drawing hand').selectOption('left');
     await page.getByText('The device has no room left').waitFor({ state: 'detached' });
     expect(outcomesOf((await storedDrills(page))[0])).toEqual(['held', 'held', 'held']);
@@ -133,7 +133,7 @@ describe.concurrent('when storage fails', () => {
     expect(await asked()).toBeNull();
     await drillOnce(page);
     await page.waitForFunction(() => localStorage.getItem('asked') === '1', undefined, { polling: 100 });
-    await page.goto(`${inject('address')}#/kit`);
+    await page.goto(`${inject('address')}#/kit/stored`);
     await page.getByText('The browser keeps it also when room runs out.').waitFor();
     await page.goto(`${inject('address')}#/line`);
     await page.getByRole('button', { name: 'Begin' }).waitFor();
@@ -143,7 +143,7 @@ describe.concurrent('when storage fails', () => {
   });
 
   it('a damaged record is set aside, said in the kit, and is in the file', async () => {
-    const { page, leave } = await arrive('#/kit');
+    const { page, leave } = await arrive('#/kit/stored');
     await page.getByRole('button', { name: 'Check what is kept' }).waitFor();
     await putRows(page, [['drills', 'broken', { id: 'broken', program: 'Attic', reps: 'three' }]]);
     await page.reload();

@@ -87,10 +87,11 @@ const full: Journal = {
 
 test.each(['A4', 'Letter'])('the week is one %s page, however much was written', async (format) => {
   const { page, go, give } = device;
-  await go('#/week/2026-W10');
-  await give('Open a backup, journal or answer', 'full.journal.json', formatJournal(full));
+  await go('#/files');
+  await give('Open a file', 'full.journal.json', formatJournal(full));
   await page.getByRole('button', { name: 'Restore' }).click();
   await page.getByText('was restored').waitFor();
+  await go('#/week/2026-W10');
   if (!(await page.getByLabel('Major goal').isVisible())) await page.getByText('Goals and plan').click();
   await page.getByLabel('Major goal').fill(long.slice(0, 1000));
   await page.getByLabel("This week's goal").fill(long.slice(0, 1000));

@@ -48,7 +48,7 @@ export async function liveDrill(
   await browser.page.getByText('The device has no room left').first().waitFor();
   await browser.makeRoom();
   // What had no room goes along with this write.
-  await browser.go('#/kit');
+  await browser.go('#/kit/bow');
   const hand = browser.page.getByLabel('Drawing hand');
   await hand.selectOption((await hand.inputValue()) === 'left' ? 'right' : 'left');
   await browser.page.getByText('The device has no room left').waitFor({ state: 'detached' });

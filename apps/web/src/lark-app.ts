@@ -28,6 +28,7 @@ const pages = {
   plan: () => import('./rack/plan/plan-page.ts'),
   restore: () => import('./journal/restore-page.ts'),
   box: () => import('./kit/box-page.ts'),
+  files: () => import('./kit/files-page.ts'),
 };
 
 type PageName = keyof typeof pages;
@@ -61,6 +62,9 @@ export class LarkApp extends LitElement {
   @state() private missing: ReadonlySet<PageName> = new Set();
   /** Another part could not be fetched: a sound encoder, the way to the box. */
   @state() private isPartMissing = false;
+
+  /** Files that were picked on another page, for the page of files. */
+  @state() private picked: readonly File[] = [];
 
   readonly #provider = new ContextProvider(this, { context: appContext });
 
@@ -121,7 +125,12 @@ export class LarkApp extends LitElement {
           )}
         </ul>
       </nav>
-      <main id="main" tabindex="-1">
+      <main
+        id="main"
+        tabindex="-1"
+        @lark-pick-files=${this.#onPick}
+        @lark-open-program=${this.#onProgram}
+      >
         ${isDrilling ? nothing : this.#notices(app)}
         ${isDrilling ? nothing : html`<lark-lost></lark-lost><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
       </main>`;
@@ -187,6 +196,7 @@ export class LarkApp extends LitElement {
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
       if (page === 'box') return html`<box-page .payload=${id ?? ''}></box-page>`;
       if (page === 'restore') return html`<restore-page></restore-page>`;
+      if (page === 'files') return html`<files-page .incoming=${this.picked}></files-page>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       if (page === 'milestones') return html`<milestones-page></milestones-page>`;
       return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;
@@ -197,7 +207,7 @@ export class LarkApp extends LitElement {
         : html`<lark-program .programId=${id}></lark-program>`;
     }
     if (place === 'journal') return html`<lark-journal .openId=${id}></lark-journal>`;
-    return place === 'kit' ? html`<lark-kit></lark-kit>` : html`<lark-line></lark-line>`;
+    return place === 'kit' ? html`<lark-kit .page=${id}></lark-kit>` : html`<lark-line></lark-line>`;
   }
 
   /** @returns whether the page's part of the app is there */
@@ -222,6 +232,15 @@ export class LarkApp extends LitElement {
     const { place, id, page } = this.route;
     return place === 'rack' && id === undefined && page === undefined;
   }
+
+  readonly #onPick = (event: CustomEvent<readonly File[]>): void => {
+    this.picked = event.detail;
+    location.hash = '#/files';
+  };
+
+  readonly #onProgram = (event: CustomEvent<readonly File[]>): void => {
+    this.incoming = event.detail;
+  };
 
   readonly #toMain = (): void => {
     this.renderRoot.querySelector<HTMLElement>('main')?.focus();

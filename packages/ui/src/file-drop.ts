@@ -8,6 +8,7 @@ import { controlStyles, pageStyles } from './page-styles.ts';
  *
  * @prop words on the button
  * @prop accept which files the picker offers
+ * @prop plain a button alone, where a frame would be too much
  * @prop isMany takes more than one
  * @event files-take the files; detail is a list of `File`
  */
@@ -27,6 +28,13 @@ export class FileDrop extends LitElement {
         border-radius: var(--radius);
         color: var(--dim);
       }
+      :host([plain]) div {
+        padding: 0;
+        border: 0;
+      }
+      :host([plain]) span {
+        display: none;
+      }
       .over {
         border-color: var(--accent);
         color: var(--ink);
@@ -37,6 +45,7 @@ export class FileDrop extends LitElement {
   @property() words = 'Open a file';
   @property() accept = '.json,application/json';
   @property({ type: Boolean }) isMany = false;
+  @property({ type: Boolean, reflect: true }) plain = false;
   @state() private isOver = false;
 
   override render() {

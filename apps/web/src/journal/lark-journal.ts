@@ -10,7 +10,6 @@ import './load/load-summary.ts';
 import { drillsByDay } from '@larkhold/engine';
 import { PlaceElement } from '../shell/place-element.ts';
 import { hrefOf } from '../shell/routing.ts';
-import { saveJournal } from '../shell/save-journal.ts';
 import './lark-drill-entry.ts';
 import './month-calendar.ts';
 
@@ -73,7 +72,7 @@ export class LarkJournal extends PlaceElement {
         <a class="button" href="#/week">${say('journal.thisWeek')}</a>
         <a class="button" href="#/trends">${say('journal.trends')}</a>
         <a class="button" href="#/milestones">${say('journal.milestones')}</a>
-        <button @click=${() => saveJournal(app)}>${say('journal.saveFile')}</button>
+        <a class="button" href="#/files">${say('files.title')}</a>
       </header>
       ${
         hasDemo

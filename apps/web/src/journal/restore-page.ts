@@ -2,7 +2,7 @@ import { say } from '@larkhold/words';
 import { html } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
-import './week/file-in.ts';
+import '../shell/files/file-in.ts';
 
 /** Where a lost journal comes back from a file. */
 @customElement('restore-page')

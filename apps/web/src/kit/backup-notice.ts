@@ -49,7 +49,7 @@ export class BackupNotice extends PlaceElement {
       <div class="row">
         ${
           end === 'no folder'
-            ? html`<a class="button" href="#/kit">${say('backup.choose')}</a>`
+            ? html`<a class="button" href="#/kit/backup">${say('backup.choose')}</a>`
             : html`<button @click=${() => this.#save(app, true)}>${say('backup.save')}</button>`
         }
         ${end === 'not allowed' ? nothing : this.#asFile(app)} ${this.#notNow(app)}

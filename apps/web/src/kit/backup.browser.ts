@@ -177,7 +177,7 @@ test('a folder that is gone, or is on another device only, is told, and a file i
   document.body.replaceChildren();
   const again = await open({ folder, name });
   await expect.poll(() => again.notice.renderRoot.textContent).toContain('no folder is chosen on this device');
-  expect(again.notice.renderRoot.querySelector('a')?.hash).toBe('#/kit');
+  expect(again.notice.renderRoot.querySelector('a')?.hash).toBe('#/kit/backup');
   expect(again.settings.renderRoot.textContent).toContain('No folder is chosen on this device.');
   again.press(again.notice, 'Not now');
   await expect.poll(() => again.notice.renderRoot.textContent?.trim()).toBe('');

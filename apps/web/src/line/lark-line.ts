@@ -155,7 +155,7 @@ export class LarkLine extends PlaceElement {
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
           <due-today></due-today>
         </header>
-        ${view.journal.drills.length === 0 ? html`<p class="first">${say('today.firstRun')}</p>` : nothing}
+        ${view.journal.drills.length === 0 ? this.#first() : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
         ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
@@ -189,6 +189,21 @@ export class LarkLine extends PlaceElement {
         <fatigue-fold .prescription=${prescription}></fatigue-fold>
         <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title} .programId=${idOf(chosen)}></lark-cue-track>
       </div>
+    </div>`;
+  }
+
+  /** Nothing done yet: what this is, and the way back for whoever has done it elsewhere. */
+  #first() {
+    return html`<div class="first">
+      <p>${say('today.firstRun')}</p>
+      <file-drop
+        plain
+        words=${say('today.restore')}
+        @files-take=${(event: CustomEvent<readonly File[]>) =>
+          this.dispatchEvent(
+            new CustomEvent('lark-pick-files', { detail: event.detail, bubbles: true, composed: true }),
+          )}
+      ></file-drop>
     </div>`;
   }
 

@@ -69,9 +69,10 @@ test('two minutes give a drill worth doing, with what was given up', async () =>
 });
 
 test('age and bow chosen in the kit change today’s tool, its reason and its first caution', async () => {
-  const kit = () => trial.page.shadowRoot?.querySelector('lark-kit')?.shadowRoot;
+  const kit = () =>
+    trial.page.shadowRoot?.querySelector('lark-kit')?.shadowRoot?.querySelector('lark-kit-bow')?.shadowRoot;
   const choose = async (name: string, words: string) => {
-    location.hash = '#/kit';
+    location.hash = '#/kit/bow';
     const field = () => [...(kit()?.querySelectorAll('label') ?? [])].find((label) => textOf(label).startsWith(name));
     await expect.poll(() => field()?.querySelector('select')).toBeTruthy();
     await userEvent.selectOptions(field()!.querySelector('select')!, words);

@@ -111,6 +111,7 @@ export class LarkRack extends PlaceElement {
     return html`<header>
         <h1>${say('rack.title')}</h1>
         <div class="row">
+          <a class="button" href="#/files">${say('files.title')}</a>
           <a class="button" href=${benchHref('new')}>${say('rack.newProgram')}</a>
           <button @click=${this.#pick}>${say('rack.openFile')}</button>
         </div>

@@ -14,7 +14,7 @@ test('a program and a drill are found by id', () => {
 });
 
 test('anything else is the line', () => {
-  for (const hash of ['', '#', '#/', '#/nowhere', '#/kit/extra', '#//rack']) {
+  for (const hash of ['', '#', '#/', '#/nowhere', '#/kit/extra/more', '#//rack']) {
     expect(routeOf(hash)).toEqual({ place: 'line' });
   }
 });

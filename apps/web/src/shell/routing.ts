@@ -11,7 +11,7 @@ export interface Route {
   /** A program's id in the rack, a drill's or a week's in the journal; what a link holds. */
   id?: string;
   /** A page of its own within a place. */
-  page?: 'week' | 'trends' | 'coach' | 'milestones' | 'bench' | 'open' | 'plan' | 'box' | 'restore';
+  page?: 'week' | 'trends' | 'coach' | 'milestones' | 'bench' | 'open' | 'plan' | 'box' | 'files' | 'restore';
   /** The day that a week's page opens, ISO 8601. */
   day?: string;
 }
@@ -19,6 +19,8 @@ export interface Route {
 const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }[] = [
   ...places.map((place) => ({ place, pattern: parse(`/${place}`).pattern })),
   { place: 'rack', pattern: parse('/rack/:id').pattern },
+  { place: 'kit', pattern: parse('/kit/:id').pattern },
+  { place: 'kit', page: 'files', pattern: parse('/files').pattern },
   { place: 'journal', pattern: parse('/journal/:id').pattern },
   { place: 'journal', page: 'week', pattern: parse('/week/:id?/:day?').pattern },
   { place: 'journal', page: 'trends', pattern: parse('/trends').pattern },

@@ -17,7 +17,6 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.thisWeek': 'Diese Woche',
   'journal.trends': 'Verläufe',
   'journal.milestones': 'Meilensteine',
-  'journal.saveFile': 'Als Datei sichern',
   'journal.demoIn': 'Das Demo-Tagebuch ist hier drin: ein halbes Jahr einer erfundenen Person.',
   'journal.removeDemo': 'Demo-Tagebuch entfernen',
   'journal.removed': 'Entfernt: {title}.',

@@ -27,4 +27,5 @@ export const today: Readonly<Record<keyof typeof en, string>> = {
   'rest.none': 'Heute wird nichts angeboten. Ruh dich aus.',
   'rest.pain': 'Hast du heute Schmerzen?',
   'rest.drill': 'Trotzdem üben',
+  'today.restore': 'Aus einer Datei zurückholen',
 };

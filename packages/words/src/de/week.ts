@@ -21,7 +21,6 @@ export const week: Readonly<Record<keyof typeof en, string>> = {
   'week.ofReps': '{held, number} von {reps, number}',
   'week.planned': 'An {done, number} von {planned, plural, one {# geplanten Tag} other {# geplanten Tagen}} geübt.',
   'week.notes': 'Notizen',
-  'week.files': 'Dateien',
   'week.weeks': 'Wochen',
   'week.before': 'Die Woche davor',
   'week.after': 'Die Woche danach',

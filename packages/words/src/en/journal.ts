@@ -15,7 +15,6 @@ export const journal = {
   'journal.thisWeek': 'This week',
   'journal.trends': 'Trends',
   'journal.milestones': 'Milestones',
-  'journal.saveFile': 'Save as a file',
   'journal.demoIn': 'The demo journal is in here: half a year of an invented archer.',
   'journal.removeDemo': 'Remove the demo journal',
   'journal.removed': 'Removed: {title}.',

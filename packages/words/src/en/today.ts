@@ -24,4 +24,5 @@ export const today = {
   'rest.none': 'Nothing is offered today. Rest it.',
   'rest.pain': 'Any pain today?',
   'rest.drill': 'Drill all the same',
+  'today.restore': 'Restore from a file',
 } as const;

@@ -19,7 +19,6 @@ export const week = {
   'week.ofReps': '{held, number} of {reps, number}',
   'week.planned': '{done, number} of {planned, plural, one {# planned day} other {# planned days}} drilled.',
   'week.notes': 'Notes',
-  'week.files': 'Files',
   'week.weeks': 'Weeks',
   'week.before': 'The week before',
   'week.after': 'The week after',

@@ -2,7 +2,7 @@ import { createHandOver, createJournal, formatHandOver, parseHandOver } from '@l
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp } from '../week/trial-app.ts';
+import { openTrialApp } from '../../shell/files/trial-app.ts';
 import './coach-page.ts';
 
 beforeEach(() => {

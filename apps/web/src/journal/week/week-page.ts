@@ -12,9 +12,7 @@ import './day-entry.ts';
 import type { Kit } from '@larkhold/store';
 import type { DayChange } from './day-entry.ts';
 import '@larkhold/ui';
-import { daysOfWeek, mondayOfWeek, shiftWeek, weekdayOf, weekListing } from '@larkhold/engine';
-import './journal-exchange.ts';
-import { knownPlaces, placeOfDay } from '@larkhold/engine';
+import { daysOfWeek, knownPlaces, mondayOfWeek, placeOfDay, shiftWeek, weekdayOf, weekListing } from '@larkhold/engine';
 import { JournalKeeper } from './journal-keeper.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
@@ -59,10 +57,7 @@ export class WeekPageElement extends PlaceElement {
         ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
         ${this.#totals(app, week, summary)} ${this.#review(page)}
         <section aria-labelledby="notes"><h2 id="notes">${say('week.notes')}</h2><lark-notes .week=${page.week}></lark-notes></section>
-        <section aria-labelledby="files">
-          <h2 id="files">${say('week.files')}</h2>
-          <journal-exchange .settle=${this.#settle}></journal-exchange>
-        </section>
+        <p class="small"><a href="#/files">${say('files.title')}</a></p>
       </div>
       <week-paper .page=${page} .summary=${summary} .majorGoal=${this.#keeper.goal()}></week-paper>`;
   }
@@ -212,8 +207,6 @@ export class WeekPageElement extends PlaceElement {
       ></day-entry>
     </div>`;
   }
-
-  readonly #settle = (): Promise<void> => this.#keeper.flush();
 
   readonly #changeDay = ({ detail }: CustomEvent<DayChange>): void => {
     this.#keeper.changeDay(detail.date, detail.changes);

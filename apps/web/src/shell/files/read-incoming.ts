@@ -5,6 +5,7 @@ import {
   type Program,
   parseHandOver,
   parseJournal,
+  parseProgram,
   readablePrograms,
 } from '@larkhold/engine';
 import { type Kit, parseBackup } from '@larkhold/store';
@@ -13,10 +14,11 @@ import { type Kit, parseBackup } from '@larkhold/store';
 export type Incoming =
   | { kind: 'journal'; journal: Journal; programs: readonly Program[]; kit?: Kit; madeAt?: string }
   | { kind: 'hand-over'; handOver: HandOver }
+  | { kind: 'program'; program: Program }
   | { kind: 'refused'; problems: readonly FileProblem[] };
 
 /**
- * Reads a backup, a journal or a hand-over, whichever the file says it is. Changes nothing.
+ * Reads a backup, a journal, a hand-over or a program, whichever the file says it is. Changes nothing.
  * @param text what is in the file
  * @returns what it is; a file that is none of them is refused as a journal is
  */
@@ -32,6 +34,10 @@ export function readIncoming(text: string): Incoming {
   if (format === 'hand-over') {
     const read = parseHandOver(text);
     return read.ok ? { kind: 'hand-over', handOver: read.handOver } : { kind: 'refused', problems: read.problems };
+  }
+  if (format === 'program') {
+    const read = parseProgram(text);
+    return read.ok ? { kind: 'program', program: read.program } : { kind: 'refused', problems: read.problems };
   }
   const read = parseJournal(text);
   if (!read.ok) return { kind: 'refused', problems: read.problems };

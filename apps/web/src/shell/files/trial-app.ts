@@ -1,7 +1,7 @@
 import type { Journal } from '@larkhold/engine';
 import { openStore, type Store } from '@larkhold/store';
-import type { App } from '../../shell/app-context.ts';
-import { createAppState } from '../../shell/app-state.ts';
+import type { App } from '../app-context.ts';
+import { createAppState } from '../app-state.ts';
 
 /** What a test of a page stands on. */
 export interface TrialApp {

@@ -13,11 +13,11 @@ import {
 import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { App } from '../../shell/app-context.ts';
-import { archerIdOf } from '../../shell/archer-id.ts';
-import { PlaceElement } from '../../shell/place-element.ts';
-import { fileNameOf } from '../../shell/save-file.ts';
-import { saveJournal } from '../../shell/save-journal.ts';
+import type { App } from '../app-context.ts';
+import { archerIdOf } from '../archer-id.ts';
+import { PlaceElement } from '../place-element.ts';
+import { fileNameOf } from '../save-file.ts';
+import { saveJournal } from '../save-journal.ts';
 
 /** Days that a hand-over holds unless others are chosen: four weeks. */
 const USUAL_SPAN_DAYS = 28;
@@ -47,7 +47,20 @@ export class FileOut extends PlaceElement {
         display: block;
       }
       .all {
-        padding-bottom: 1rem;
+        margin-top: 1rem;
+      }
+      .all li {
+        display: grid;
+        grid-template-columns: minmax(min(13rem, 100%), auto) minmax(0, 1fr);
+        gap: 0.3rem 1rem;
+        align-items: center;
+        padding: 0.5rem 0;
+        border-top: 1px solid var(--rule);
+      }
+      @media (max-width: 30rem) {
+        .all li {
+          grid-template-columns: minmax(0, 1fr);
+        }
       }
     `,
   ];
@@ -99,20 +112,17 @@ export class FileOut extends PlaceElement {
           <div><button class="main">${say('file.saveHandOver')}</button></div>
         </form>
       </details>
-      <details>
-        <summary>${say('file.saveFile')}</summary>
-        <div class="row all">
-          ${this.#button(say('file.backupAll'), ({ act }) => act.saveBackup())}
-          ${this.#button(say('file.journalFile'), saveJournal)}
-          ${this.#button('Drills (CSV)', (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
-          ${this.#button('Reps (CSV)', (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
-          ${this.#button('Days (CSV)', (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
-          ${this.#button('Calendar (iCalendar)', async (now) => {
-            const options = { madeAt: now.act.instant(), archerId: await archerIdOf(now) };
-            save(now, 'calendar.ics', formatCalendar(inOrder(now), options));
-          })}
-        </div>
-      </details>`;
+      <ul class="all">
+        ${this.#thing(say('file.backupAll'), say('file.backupIs'), ({ act }) => act.saveBackup())}
+        ${this.#thing(say('file.journalFile'), say('file.journalIs'), saveJournal)}
+        ${this.#thing(say('file.drillsCsv'), say('file.tableIs'), (now) => save(now, 'drills.csv', formatDrillsCsv(inOrder(now))))}
+        ${this.#thing(say('file.repsCsv'), say('file.tableIs'), (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
+        ${this.#thing(say('file.daysCsv'), say('file.tableIs'), (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
+        ${this.#thing(say('file.calendar'), say('file.calendarIs'), async (now) => {
+          const options = { madeAt: now.act.instant(), archerId: await archerIdOf(now) };
+          save(now, 'calendar.ics', formatCalendar(inOrder(now), options));
+        })}
+      </ul>`;
   }
 
   #dayField(words: string, value: string, max: string, change: (day: string) => void) {
@@ -128,15 +138,18 @@ export class FileOut extends PlaceElement {
     /></label>`;
   }
 
-  #button(words: string, press: (app: App) => void | Promise<void>) {
-    return html`<button
-      @click=${async () => {
-        await this.settle();
-        if (this.app) await press(this.app);
-      }}
-    >
-      ${words}
-    </button>`;
+  #thing(words: string, about: string, press: (app: App) => void | Promise<void>) {
+    return html`<li>
+      <button
+        @click=${async () => {
+          await this.settle();
+          if (this.app) await press(this.app);
+        }}
+      >
+        ${words}
+      </button>
+      <span class="dim small">${about}</span>
+    </li>`;
   }
 
   async #handOver(event: Event, app: App, span: { from: string; to: string; name: string }): Promise<void> {

@@ -10,10 +10,10 @@ import {
 } from '@larkhold/engine';
 import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
 import { pieces, problemWords, say } from '@larkhold/words';
-import { css, html, nothing } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import type { App } from '../../shell/app-context.ts';
-import { PlaceElement } from '../../shell/place-element.ts';
+import type { App } from '../app-context.ts';
+import { PlaceElement } from '../place-element.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
 import '@larkhold/ui';
 import { type Incoming, readIncoming } from './read-incoming.ts';
@@ -34,8 +34,10 @@ function leftWords(left: readonly LeftValue[]): string {
 }
 
 /**
- * Takes in a backup, another device's journal, or a coach's answer: shown first, applied when the archer says so, and undoable.
+ * Takes in a file of any kind: it is shown first with what it will do, applied when the archer says so, and undoable. A program goes on to the rack.
  *
+ * @prop incomingFiles files that were picked somewhere else
+ * @event lark-open-program a program's file, for the rack; detail is a list of `File`
  * @prop settle writes down what was just typed
  */
 @customElement('file-in')
@@ -63,6 +65,7 @@ export class FileIn extends PlaceElement {
   ];
 
   @property({ attribute: false }) settle: () => Promise<void> = async () => undefined;
+  @property({ attribute: false }) incomingFiles: readonly File[] = [];
   @state() private name = '';
   @state() private incoming: Incoming | undefined;
   @state() private comparison: JournalComparison | undefined;
@@ -72,11 +75,19 @@ export class FileIn extends PlaceElement {
   /** What was taken in, in order: enough to take it back. */
   @state() private taken: readonly TakenIn[] = [];
   #takenCount = 0;
+  #file: File | undefined;
+
+  protected override updated(changed: PropertyValues): void {
+    if (changed.has('incomingFiles') && this.incomingFiles.length > 0) void this.#read(this.incomingFiles);
+    // So that what was opened is one press away, whoever opened it.
+    if (changed.has('incoming') && this.incoming?.kind === 'journal')
+      this.renderRoot.querySelector<HTMLElement>('button.main')?.focus({ preventScroll: true });
+  }
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    return html`<file-drop words="Open a backup, journal or answer" @files-take=${this.#take}></file-drop>
+    return html`<file-drop words=${say('file.open')} @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.incoming ? html`<div class="notice">${this.#shown(app, this.incoming)}</div>` : nothing}
         ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.taken.length > 0 ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
@@ -90,6 +101,7 @@ export class FileIn extends PlaceElement {
   #shown(app: App, incoming: Incoming) {
     if (incoming.kind === 'journal') return this.#journal(app, incoming);
     if (incoming.kind === 'hand-over') return this.#handOver(app, incoming.handOver);
+    if (incoming.kind === 'program') return this.#program(incoming.program);
     const [first, ...more] = incoming.problems;
     return html`<h3>${say('file.refused', { file: this.name })}</h3>
       <p>${first && problemWords(first)} ${first?.line === undefined ? '' : say('file.at', { line: first.line, column: first.column ?? 1 })}</p>
@@ -99,11 +111,30 @@ export class FileIn extends PlaceElement {
       <div><button @click=${this.#close}>${say('file.close')}</button></div>`;
   }
 
+  #program(program: Program) {
+    return html`<h3>${say('file.isProgram', { title: program.title })}</h3>
+      <p>${say('file.programWill')}</p>
+      <div class="row">
+        <button
+          class="main"
+          @click=${() => {
+            const detail = this.#file ? [this.#file] : [];
+            this.#close();
+            this.dispatchEvent(new CustomEvent('lark-open-program', { detail, bubbles: true, composed: true }));
+          }}
+        >
+          ${say('file.toRack')}
+        </button>
+        <button @click=${this.#close}>${say('file.leave')}</button>
+      </div>`;
+  }
+
   #journal(app: App, { journal, programs, kit, madeAt }: Extract<Incoming, { kind: 'journal' }>) {
     if (!this.comparison) return nothing;
     const { addedCount, changedCount, keptCount, sameCount, majorGoal, drills, days, weeks } = this.comparison;
     const removedCount = drills.removed.length + days.removed.length + weeks.removed.length;
-    return html`<h3>${this.name}</h3>
+    return html`<h3>${say(kit ? 'file.isBackup' : 'file.isJournal', { file: this.name })}</h3>
+      <p>${say('file.journalWill')}</p>
       ${madeAt ? html`<p class="dim">${say('file.written', { day: madeAt.slice(0, 10) })}</p>` : nothing}
       <p>
         ${say('file.sums', { added: addedCount, changed: changedCount, same: sameCount })}
@@ -179,9 +210,11 @@ export class FileIn extends PlaceElement {
       }`;
   }
 
-  readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
-    const [file] = detail;
+  readonly #take = ({ detail }: CustomEvent<readonly File[]>): Promise<void> => this.#read(detail);
+
+  async #read([file]: readonly File[]): Promise<void> {
     if (!file || !this.app) return;
+    this.#file = file;
     // What was shown before goes at once: a press now would be meant for the file that is still being read.
     this.#takenCount += 1;
     const turn = this.#takenCount;
@@ -192,14 +225,15 @@ export class FileIn extends PlaceElement {
     const ours = await this.app.act.storedJournal();
     if (turn !== this.#takenCount) return;
     this.name = file.name;
-    this.takesKit = false;
+    // A device on which nothing was done yet takes over everything.
+    this.takesKit = ours.drills.length === 0 && ours.days.length === 0;
     this.incoming = readIncoming(text);
     this.comparison = this.incoming.kind === 'journal' ? compareJournals(ours, this.incoming.journal) : undefined;
     this.clashes =
       this.incoming.kind === 'journal' && this.comparison
         ? findClashes(ours, this.incoming.journal, this.comparison)
         : [];
-  };
+  }
 
   async #apply(app: App, journal: Journal, kit: Kit | undefined): Promise<void> {
     // When this device was last backed up, and where to, is its own.

@@ -31,9 +31,9 @@ const backup = formatBackup({
   ...{ kit: { ...createKit(), hand: 'left' }, opened: [{ id: program.id, program }], ...theirs },
 });
 
-async function open(text: string) {
+async function open(text: string, journal = ours) {
   const element = document.createElement('file-in');
-  const { store } = await openTrialApp(element, ours);
+  const { store } = await openTrialApp(element, journal);
   document.body.append(element);
   await element.updateComplete;
   const drop = element.renderRoot.querySelector('file-drop');
@@ -84,6 +84,23 @@ test('without the tick a backup leaves the kit as it is', async () => {
   expect((await store.kit()).hand).toBe('right');
 });
 
+test('a device on which nothing was done yet takes over everything, kit included, at one press', async () => {
+  const { element, store, press } = await open(backup, createJournal());
+  await expect.poll(() => element.shadowRoot?.activeElement?.textContent?.trim()).toBe('Restore');
+  press('Restore');
+  await expect.poll(async () => (await store.kit()).hand).toBe('left');
+});
+
+test('a program says what it is, and goes to the rack only when asked', async () => {
+  const { element, store, press } = await open(JSON.stringify(program));
+  expect(element.renderRoot.textContent).toContain('A program: Short and steady');
+  expect(await store.programs()).toEqual([]);
+  const given: File[][] = [];
+  element.addEventListener('lark-open-program', (event) => event instanceof CustomEvent && given.push(event.detail));
+  press('Add to the rack');
+  expect(given[0]?.[0]?.name).toBe('file.json');
+});
+
 test('while another file is read, the one before can no longer be taken in; of two, the last one picked is shown', async () => {
   const { element, store } = await open(backup);
   const give = (name: string, text: Promise<string>) => {
@@ -100,11 +117,11 @@ test('while another file is read, the one before can no longer be taken in; of t
   await element.updateComplete;
   expect(element.renderRoot.querySelector('.notice')).toBeNull();
   give('quick.json', Promise.resolve(formatJournal(theirs)));
-  await expect.poll(() => element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  await expect.poll(() => element.renderRoot.querySelector('h3')?.textContent).toBe('A journal: quick.json');
   arrive('{');
   await new Promise((resolve) => setTimeout(resolve));
   await element.updateComplete;
-  expect(element.renderRoot.querySelector('h3')?.textContent).toBe('quick.json');
+  expect(element.renderRoot.querySelector('h3')?.textContent).toBe('A journal: quick.json');
   expect(await store.journal()).toEqual(ours);
 });
 
