@@ -27,8 +27,10 @@ const pages = {
   open: () => import('./rack/share/lark-open-link.ts'),
   plan: () => import('./rack/plan/plan-page.ts'),
   restore: () => import('./journal/restore-page.ts'),
+  season: () => import('./rack/season/season-page.ts'),
   box: () => import('./kit/box-page.ts'),
   files: () => import('./kit/files-page.ts'),
+  known: () => import('./kit/known/known-page.ts'),
 };
 
 type PageName = keyof typeof pages;
@@ -194,6 +196,8 @@ export class LarkApp extends LitElement {
       if (page === 'bench') return html`<bench-page .programId=${id ?? 'new'}></bench-page>`;
       if (page === 'plan') return html`<plan-page .programId=${id}></plan-page>`;
       if (page === 'open') return html`<lark-open-link .payload=${id ?? ''}></lark-open-link>`;
+      if (page === 'season') return html`<season-page></season-page>`;
+      if (page === 'known') return html`<known-page></known-page>`;
       if (page === 'box') return html`<box-page .payload=${id ?? ''}></box-page>`;
       if (page === 'restore') return html`<restore-page></restore-page>`;
       if (page === 'files') return html`<files-page .incoming=${this.picked}></files-page>`;

@@ -139,6 +139,7 @@ export { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './sess
 export * from './session/session-view.ts';
 export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export * from './summary/chosen-program.ts';
+export * from './summary/climb-weeks.ts';
 export * from './summary/drills-by-day.ts';
 export * from './summary/load-sums.ts';
 export * from './summary/milestones-shown.ts';

@@ -115,7 +115,12 @@ export const kitSchema = keepUnknown({
   maxHoldSeconds: z.number().min(1).max(600).optional(),
   /** What the coming weeks are planned by: a competition's day, and days with a drill in each week. */
   plan: z
-    .strictObject({ competitionDay: z.iso.date().optional(), daysPerWeek: z.int().min(1).max(7).optional() })
+    .strictObject({
+      competitionDay: z.iso.date().optional(),
+      daysPerWeek: z.int().min(1).max(7).optional(),
+      /** Minutes that the archer usually has. */
+      usualMinutes: z.int().min(5).max(240).optional(),
+    })
     .optional(),
   /** The day a week starts on where pages list days; totals are always of ISO weeks. */
   weekStart: z.enum(['monday', 'sunday', 'saturday']).default('monday'),

@@ -1,5 +1,6 @@
 export * from './chart-colours.ts';
 export * from './choice-of.ts';
+export * from './climb/lark-climb.ts';
 export * from './count-field.ts';
 export * from './day-strip.ts';
 export * from './file-drop.ts';

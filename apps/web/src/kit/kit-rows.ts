@@ -28,6 +28,7 @@ export function kitRows({ kit, persistence, where }: AppView, box: App['act']['b
   const row = (page: KitPage, name: string, value: string): KitRow => ({ href: `#/kit/${page}`, name, value });
   return [
     row('bow', say('kit.bow'), bowValue(kit)),
+    { href: '#/known', name: say('known.title'), value: say('known.short') },
     row('shot-process', say('kit.shotProcess'), say('kit.steps', { n: kit.shotProcess.length })),
     row('sound', say('kit.sound'), soundValue(kit)),
     row('display', say('kit.display'), displayValue(kit)),

@@ -27,7 +27,7 @@ import './last-drills.ts';
 import './then-and-now.ts';
 import './too-small.ts';
 import { idOf } from '@larkhold/engine';
-import { hrefOf, planHref } from '../shell/routing.ts';
+import { hrefOf } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { seasonRest } from '../shell/todays-program.ts';
@@ -152,7 +152,7 @@ export class LarkLine extends PlaceElement {
           <p class="dim">${formatDay(view.today)}</p>
           <h1>${chosen.title}</h1>
           <p>${toolLine(prescription, view.kit)}</p>
-          <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href=${planHref(idOf(chosen))}>${say('line.comingWeeks')}</a></p>
+          <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
           <due-today></due-today>
         </header>
         ${view.journal.drills.length === 0 ? this.#first() : nothing}

@@ -41,7 +41,8 @@ export class LeadsOn extends PlaceElement {
     if (!app || !prescription) return nothing;
     const leads = this.isDone ? [] : leadsWords(prescription);
     return html`${leads.length > 0 ? html`<h2>${say('leads.title')}</h2>${leads.map((words) => html`<p>${words}</p>`)}` : nothing}
-      ${this.#next(app, prescription)}`;
+      ${this.#next(app, prescription)}
+      <p class="small"><a class="dim" href="#/known">${say('known.title')}</a></p>`;
   }
 
   #next({ view, act }: App, { reasons }: Prescription) {

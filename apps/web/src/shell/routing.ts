@@ -11,7 +11,19 @@ export interface Route {
   /** A program's id in the rack, a drill's or a week's in the journal; what a link holds. */
   id?: string;
   /** A page of its own within a place. */
-  page?: 'week' | 'trends' | 'coach' | 'milestones' | 'bench' | 'open' | 'plan' | 'box' | 'files' | 'restore';
+  page?:
+    | 'week'
+    | 'trends'
+    | 'coach'
+    | 'milestones'
+    | 'bench'
+    | 'open'
+    | 'plan'
+    | 'season'
+    | 'known'
+    | 'box'
+    | 'files'
+    | 'restore';
   /** The day that a week's page opens, ISO 8601. */
   day?: string;
 }
@@ -27,7 +39,9 @@ const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }
   { place: 'journal', page: 'coach', pattern: parse('/coach').pattern },
   { place: 'journal', page: 'milestones', pattern: parse('/milestones').pattern },
   { place: 'journal', page: 'restore', pattern: parse('/restore').pattern },
+  { place: 'kit', page: 'known', pattern: parse('/known').pattern },
   { place: 'kit', page: 'box', pattern: parse('/box/:id?').pattern },
+  { place: 'rack', page: 'season', pattern: parse('/season').pattern },
   { place: 'rack', page: 'plan', pattern: parse('/plan/:id?').pattern },
   { place: 'rack', page: 'bench', pattern: parse('/bench/:id').pattern },
   { place: 'rack', page: 'open', pattern: parse('/open/:id?').pattern },

@@ -42,6 +42,7 @@ function seasonOf({ journal, programs, kit, today }: Known): SeasonToday {
   const chosen = hasChosen ? onProgram({ journal, programs, kit, today }) : undefined;
   return seasonToday({
     ...{ records, days, weeks, today, programs, archer: archerOf(kit), competitionDay: kit.plan?.competitionDay },
+    ...{ usualMinutes: kit.plan?.usualMinutes, usualDays: kit.plan?.daysPerWeek },
     ...(stored ? { stored } : {}),
     ...(chosen ? { chosen } : {}),
   });

@@ -5,6 +5,8 @@ export interface PlannedDay {
   /** ISO 8601 day. */
   date: string;
   kind: 'usual' | 'deload' | 'taper' | 'competition' | 'test';
+  /** The program's title, where a season plans more than one. */
+  program?: string;
   /** The day's drill in words. */
   words: string;
   /** At full draw, milliseconds. */
@@ -62,6 +64,7 @@ function planEvent(
   stamp: string,
 ): string[] {
   const isCompetition = day.kind === 'competition';
+  const [title, key] = day.program === undefined ? [program, name] : [day.program, escapeText(day.program)];
   const minutes = (ms: number): number => Math.max(1, Math.round(ms / 60_000));
   const text = isCompetition
     ? 'No drill today nor the day before.'
@@ -69,10 +72,10 @@ function planEvent(
   return [
     'BEGIN:VEVENT',
     // One competition is one event, whichever program is planned around it.
-    `UID:${day.date}.${isCompetition ? 'competition' : name}${owner}@plan.larkhold.invalid`,
+    `UID:${day.date}.${isCompetition ? 'competition' : key}${owner}@plan.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(day.date)}`,
-    `SUMMARY:${escapeText(isCompetition ? day.words : `${program}: ${day.words}`)}`,
+    `SUMMARY:${escapeText(isCompetition ? day.words : `${title}: ${day.words}`)}`,
     `DESCRIPTION:${escapeText(text)}`,
     'TRANSP:TRANSPARENT',
     'END:VEVENT',

@@ -29,6 +29,9 @@ export interface SeasonTodayInput {
   programs: readonly Program[];
   /** The program that the archer is on, where one was chosen or drilled. */
   chosen?: Program;
+  /** What the archer says of their weeks; without it, what the journal shows. */
+  usualMinutes?: number;
+  usualDays?: number;
   /** A competition that is kept beside the season, ISO 8601 day; older kits have one. */
   competitionDay?: string;
 }
@@ -75,17 +78,18 @@ function listsOf(own: Season | undefined): Partial<Season> {
   return { tests, competitions, restDays, dated };
 }
 
-function sensibleFor({ records, days, weeks, today, archer, programs, chosen }: SeasonTodayInput): Season {
+function sensibleFor({ records, days, weeks, today, archer, programs, chosen, ...said }: SeasonTodayInput): Season {
   const { capacity, rhythm } = knowArcher({ records, days, today, archer, programs });
   const [firstDay] = logDays(records, days).days;
   const longest = archer?.longestHoldSeconds ?? capacity.find(({ tool }) => tool === 'bow')?.atLeastSeconds;
   const plannedDays = weeks?.find(({ week }) => week === isoWeek(today))?.plannedDays;
+  const usualMinutes = said.usualMinutes ?? rhythm.minutes;
   return sensibleSeason({
-    ...{ today, usualDays: Math.round(rhythm.daysPerWeek), drilledDays: rhythm.evidence },
+    ...{ today, usualDays: said.usualDays ?? Math.round(rhythm.daysPerWeek), drilledDays: rhythm.evidence },
     ...(firstDay === undefined ? {} : { firstDay: dayOfNumber(firstDay.day) }),
     ...(archer?.ageYears === undefined ? {} : { ageYears: archer.ageYears }),
     ...(archer?.tools === undefined ? {} : { tools: archer.tools }),
-    ...(rhythm.minutes === undefined ? {} : { usualMinutes: rhythm.minutes }),
+    ...(usualMinutes === undefined ? {} : { usualMinutes }),
     ...(longest === undefined ? {} : { longestHoldSeconds: longest }),
     ...(plannedDays === undefined ? {} : { plannedDays }),
     ...(chosen === undefined ? {} : { program: chosen }),

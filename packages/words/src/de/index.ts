@@ -20,6 +20,7 @@ import { field } from './field.ts';
 import { file } from './file.ts';
 import { journal } from './journal.ts';
 import { kit } from './kit.ts';
+import { known } from './known.ts';
 import { learn } from './learn.ts';
 import { line } from './line.ts';
 import { load } from './load.ts';
@@ -29,6 +30,7 @@ import { month } from './month.ts';
 import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
+import { plan } from './plan.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
 import { rack } from './rack.ts';
@@ -59,6 +61,8 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...odd,
   ...readiness,
   ...season,
+  ...known,
+  ...plan,
   ...sight,
   ...trend,
   ...week,

@@ -43,14 +43,15 @@ test('the coming weeks stand in a table, week by week, each change with its reas
   }
 });
 
-test('days a week and a competition are kept in the kit and change plan and line', async () => {
+test('days a week are kept in the kit; a competition of the season changes the plan', async () => {
   await expect.poll(() => rows().length).toBe(23);
   choose('Days a week', '2');
   await expect.poll(() => trial.state.app?.view.kit.plan?.daysPerWeek).toBe(2);
-  choose('Competition on', '2026-12-05');
+  const competitions = [{ title: 'County indoor', day: '2026-12-05', importance: 'main' as const }];
+  const lists = { blocks: [], tests: [], competitions, restDays: [], dated: [] };
+  await trial.state.app?.act.putSeason({ format: 'larkhold/season', version: 1, title: 'Winter', ...lists });
   await expect.poll(() => textOf(plan()?.querySelector('tr.competition'))).toContain('Competition');
   expect(weeks()[0]).toContain('lighter before the competition');
-  expect(trial.state.app?.view.kit.plan).toEqual({ daysPerWeek: 2, competitionDay: '2026-12-05' });
   choose('Weeks', '26');
   await expect.poll(() => weeks().length).toBeGreaterThan(20);
   expect(await trial.faults()).toEqual([]);

@@ -1,5 +1,5 @@
-import { formatPlanCalendar, idOf, type PlanRow, type Program } from '@larkhold/engine';
-import { formatCounted, formatDay, formatDuration, formatMinutes } from '@larkhold/words';
+import { formatPlanCalendar, idOf, type Program } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App, AppView } from '../../shell/app-context.ts';
@@ -8,9 +8,9 @@ import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { planPageStyles } from './plan-page-styles.ts';
 import { daysPerWeekOf, type PlannedWeek, planFor } from './plan-settings.ts';
+import { planTable } from './plan-table.ts';
 
 const weekChoices = [4, 8, 12, 26] as const;
-const weekWords = { usual: '', deload: 'lighter week', taper: 'lighter before the competition' } as const;
 
 /**
  * The coming weeks of a program as the rules have them: a table, a competition with its lighter weeks, and a calendar file.
@@ -31,21 +31,19 @@ export class PlanPage extends PlaceElement {
     const { programs, chosen } = app.view;
     const program = programs.find((one) => idOf(one) === this.programId) ?? chosen;
     const weeks = this.#weeks(app.view, program);
-    return html`<h1>The coming weeks</h1>
+    return html`<h1>${say('plan.coming')}</h1>
       <p class="forecast">
-        A forecast by the program's own rules, as if every session went clean. What you really hold changes it. A coach's plan comes first.
+        ${say('plan.forecast')}
       </p>
       ${this.#settings(app, program)}
       <div class="row">
-        <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, program, weeks)}>Save as a calendar file</button>
+        <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, program, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">Nothing is planned in these weeks.</p>` : this.#table(program, weeks)}`;
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'))}`;
   }
 
   #settings({ view, act }: App, program: Program) {
-    const { kit, programs, today } = view;
-    const competitionDay = kit.plan?.competitionDay;
-    const isPast = competitionDay !== undefined && competitionDay < today;
+    const { programs } = view;
     return html`<div class="fields">
         <label
           >Program
@@ -70,7 +68,7 @@ export class PlanPage extends PlaceElement {
           </select>
         </label>
         <label
-          >Weeks
+          >${say('plan.weeks')}
           <select
             @change=${(event: Event) => {
               this.weekCount = Number(chosenIn(event));
@@ -81,56 +79,8 @@ export class PlanPage extends PlaceElement {
             )}
           </select>
         </label>
-        <label
-          >Competition on
-          <input
-            type="date"
-            .value=${competitionDay ?? ''}
-            @change=${(event: Event) => {
-              const chosen = chosenIn(event) || undefined;
-              void act.changeKit(({ plan }) => ({ plan: { ...plan, competitionDay: chosen } }));
-            }}
-          />
-        </label>
       </div>
-      <p class="dim small" role="status">
-        ${
-          competitionDay === undefined
-            ? 'A competition makes the two weeks before it lighter, here and on the line.'
-            : isPast
-              ? `The competition of ${formatDay(competitionDay, 'year')} is over: it changes nothing any more.`
-              : `The two weeks before ${formatDay(competitionDay, 'year')} are lighter, here and on the line. No drill on that day nor the day before.`
-        }
-      </p>`;
-  }
-
-  #table(program: Program, weeks: readonly PlannedWeek[]) {
-    return html`<table role="table">
-      <caption class="visually-hidden">
-        ${program.title}: planned days, week by week
-      </caption>
-      <thead role="rowgroup">
-        <tr role="row">
-          <th role="columnheader" scope="col">Day</th>
-          <th role="columnheader" scope="col">Drill</th>
-          <th role="columnheader" scope="col" class="times">At full draw, of all</th>
-        </tr>
-      </thead>
-      ${weeks.map(
-        ({ week, kind, heldMs, rows }) => html`<tbody role="rowgroup">
-          <tr role="row" class="week">
-            <th role="rowheader" scope="rowgroup" colspan="3">
-              ${weekName(week)}
-              <span class="dim">
-                ${formatCounted(rows.filter(({ kind: of }) => of !== 'competition').length, 'day')}${heldMs > 0 ? `, ${formatDuration(heldMs)} at full draw` : ''}
-              </span>
-              ${kind === 'usual' ? nothing : html`<strong class="kind">${weekWords[kind]}</strong>`}
-            </th>
-          </tr>
-          ${rows.map(dayRow)}
-        </tbody>`,
-      )}
-    </table>`;
+      <p class="small"><a href="#/season">${say('plan.title')}</a></p>`;
   }
 
   #weeks(view: AppView, program: Program): PlannedWeek[] {
@@ -141,6 +91,7 @@ export class PlanPage extends PlaceElement {
       kept.weekCount === weekCount &&
       kept.view.journal === view.journal &&
       kept.view.kit === view.kit &&
+      kept.view.season === view.season &&
       kept.view.today === view.today;
     if (isSame) return kept.weeks;
     const weeks = planFor(view, program, weekCount);
@@ -155,27 +106,6 @@ export class PlanPage extends PlaceElement {
     const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant(), archerId });
     act.saveFile(`${fileNameOf(title)}-plan-${view.today}.ics`, text);
   }
-}
-
-function dayRow({ date, kind, words, why, heldMs, durationMs }: PlanRow) {
-  const isCompetition = kind === 'competition';
-  return html`<tr role="row" class=${kind}>
-    <th role="rowheader" scope="row">${formatDay(date, 'short')}</th>
-    <td role="cell">
-      <details>
-        <summary>${words}</summary>
-        <ul>
-          ${why.map((line) => html`<li>${line}</li>`)}
-        </ul>
-      </details>
-    </td>
-    <td role="cell" class="times">${isCompetition ? nothing : `${formatDuration(heldMs)} of ${formatMinutes(durationMs)}`}</td>
-  </tr>`;
-}
-
-function weekName(week: string): string {
-  const [year, number] = week.split('-W');
-  return `Week ${Number(number)}, ${year}`;
 }
 
 function chosenIn({ target }: Event): string {

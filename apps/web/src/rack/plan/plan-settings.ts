@@ -1,5 +1,15 @@
-import { type Journal, type PlanRow, type Program, planWeeks } from '@larkhold/engine';
+import {
+  dayNumber,
+  isoWeek,
+  type Journal,
+  mondayNumber,
+  type PlanRow,
+  type Program,
+  planWeeks,
+  type Season,
+} from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
+import { say } from '@larkhold/words';
 import type { AppView } from '../../shell/app-context.ts';
 
 /** Days a week where nothing else is known: what most sources of the built-in programs say lies around three. */
@@ -40,15 +50,47 @@ export interface PlannedWeek {
  * @returns weeks in order; a week without a planned day is left out
  */
 export function planFor(
-  view: Pick<AppView, 'kit' | 'journal' | 'today'>,
+  view: Pick<AppView, 'kit' | 'journal' | 'today'> & { season?: Pick<AppView['season'], 'season'> },
   program: Program,
   weeks: number,
 ): PlannedWeek[] {
-  const { kit, journal, today } = view;
+  const { kit, journal, today, season } = view;
+  const main = season?.season.competitions.find(({ day, importance }) => day >= today && importance === 'main');
   const rows = planWeeks({
     ...{ program, records: journal.drills, today, weeks, daysPerWeek: daysPerWeekOf(view) },
-    ...{ archer: archerOf(kit), competitionDay: kit.plan?.competitionDay },
+    ...{ archer: archerOf(kit), competitionDay: main?.day ?? kit.plan?.competitionDay },
   });
+  return byWeeks(rows);
+}
+
+/**
+ * The coming weeks of the season in force, rest days of the file among them.
+ * @param view the app as it stands
+ * @param weeks how many, 1 to 52
+ * @returns weeks in order; a week without a planned day is left out
+ */
+export function seasonPlan(
+  view: Pick<AppView, 'kit' | 'journal' | 'today' | 'programs'> & { season: Pick<AppView['season'], 'season'> },
+  weeks: number,
+): PlannedWeek[] {
+  const { kit, journal, today, programs } = view;
+  const { season } = view.season;
+  const { drills: records, days } = journal;
+  const rows = planWeeks({ season, programs, records, days, today, weeks, archer: archerOf(kit) });
+  const end = mondayNumber(dayNumber(today)) + 7 * weeks;
+  const rests = season.restDays
+    .filter(({ from, to }) => to >= today && dayNumber(from) < end)
+    .map((one) => restRow(one, today));
+  return byWeeks([...rows, ...rests].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)));
+}
+
+function restRow({ from, to, why }: Season['restDays'][number], today: string): PlanRow {
+  const date = from < today ? today : from;
+  const words = why ? say('plan.restRowWhy', { to, why }) : say('plan.restRow', { to });
+  return { week: isoWeek(date), date, kind: 'usual', drills: [], heldMs: 0, durationMs: 0, words, why: [] };
+}
+
+function byWeeks(rows: readonly PlanRow[]): PlannedWeek[] {
   const byWeek = new Map<string, PlanRow[]>();
   for (const row of rows) {
     const ofWeek = byWeek.get(row.week);

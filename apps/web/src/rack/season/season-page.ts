@@ -1,0 +1,133 @@
+import { formatPlanCalendar, idOf, type Season, seasonNotices } from '@larkhold/engine';
+import { noticeWords, say } from '@larkhold/words';
+import { html, nothing } from 'lit';
+import { customElement, state } from 'lit/decorators.js';
+import type { App, AppView } from '../../shell/app-context.ts';
+import { archerIdOf } from '../../shell/archer-id.ts';
+import { PlaceElement } from '../../shell/place-element.ts';
+import { planHref } from '../../shell/routing.ts';
+import { fileNameOf } from '../../shell/save-file.ts';
+import { planPageStyles } from '../plan/plan-page-styles.ts';
+import { type PlannedWeek, seasonPlan } from '../plan/plan-settings.ts';
+import { planTable } from '../plan/plan-table.ts';
+import { checkedSeason, emptySeason } from './edit-season.ts';
+import './season-file.ts';
+import './season-lists.ts';
+import type { SeasonChange } from './season-lists.ts';
+import { seasonStyles } from './season-styles.ts';
+import './season-weekdays.ts';
+
+const weekChoices = [4, 8, 12, 26] as const;
+
+/** The season: what is planned for the coming weeks, what of it does not come about, and how it is changed. */
+@customElement('season-page')
+export class SeasonPage extends PlaceElement {
+  static override styles = [...PlaceElement.styles, planPageStyles, seasonStyles];
+
+  @state() private weekCount: number = 8;
+  @state() private said = '';
+  /** The season before the last change. */
+  @state() private earlier: Season | undefined;
+  #kept: { view: AppView; weekCount: number; weeks: PlannedWeek[] } | undefined;
+
+  override render() {
+    const { app } = this;
+    if (!app) return nothing;
+    const { season, programs, chosen } = app.view;
+    const notices = season.own ? seasonNotices(season.own, programs) : [];
+    return html`<h1>${say('plan.title')}</h1>
+      <p class="forecast">${season.isOwn ? say('plan.own', { title: season.season.title }) : say('plan.sensible')}</p>
+      ${season.problems ? html`<p class="notice" role="alert">${say('plan.unread', { problem: season.problems[0]?.message ?? '' })}</p>` : nothing}
+      ${notices.length === 0 ? nothing : html`<div class="notice"><h2>${say('plan.notices')}</h2><ul class="notices">${notices.map((notice) => html`<li>${noticeWords(notice)}</li>`)}</ul></div>`}
+      ${this.#said(app)}
+      <div @season-change=${(event: SeasonChange) => this.#change(event, app)}>
+        ${this.#coming(app)}
+        <p class="small"><a href=${planHref(idOf(chosen))}>${say('plan.oneProgram')}</a></p>
+        <season-lists .season=${season.own}></season-lists>
+        <season-weekdays .season=${season.own}></season-weekdays>
+        <season-file .season=${season.season}></season-file>
+      </div>`;
+  }
+
+  #said(app: App) {
+    const { earlier } = this;
+    return html`<div role="status">
+      ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${earlier ? html`<button @click=${() => this.#undo(app, earlier)}>${say('plan.undo')}</button>` : nothing}</div>`}
+    </div>`;
+  }
+
+  #coming(app: App) {
+    const weeks = this.#weeks(app.view);
+    return html`<section aria-labelledby="coming">
+      <h2 id="coming">${say('plan.coming')}</h2>
+      <p class="dim">${say('plan.forecast')}</p>
+      <div class="row">
+        <label
+          >${say('plan.weeks')}
+          <select @change=${(event: Event) => {
+            if (event.target instanceof HTMLSelectElement) this.weekCount = Number(event.target.value);
+          }}>
+            ${weekChoices.map((weeks) => html`<option value=${weeks} ?selected=${weeks === this.weekCount}>${weeks}</option>`)}
+          </select>
+        </label>
+        <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, weeks)}>${say('plan.calendar')}</button>
+      </div>
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'))}
+    </section>`;
+  }
+
+  #weeks(view: AppView): PlannedWeek[] {
+    const { weekCount } = this;
+    const kept = this.#kept;
+    const isSame =
+      kept?.weekCount === weekCount &&
+      kept.view.journal === view.journal &&
+      kept.view.kit === view.kit &&
+      kept.view.season === view.season &&
+      kept.view.today === view.today;
+    if (isSame) return kept.weeks;
+    const weeks = seasonPlan(view, weekCount);
+    this.#kept = { view, weekCount, weeks };
+    return weeks;
+  }
+
+  /** Nothing is kept that no file could hold: what was typed stays in its form then. */
+  #change(event: SeasonChange, app: App): void {
+    const { season, isRemoval } = event.detail;
+    const checked = checkedSeason(season);
+    if (!checked.ok) {
+      event.preventDefault();
+      this.earlier = undefined;
+      this.said = say('plan.notKept', { problem: checked.problem.message });
+      return;
+    }
+    const before = app.view.season.own ?? emptySeason(say('plan.mySeason'));
+    void this.#put(app, checked.season, before, say(isRemoval ? 'plan.removed' : 'plan.kept'));
+  }
+
+  async #put({ act }: App, season: Season, before: Season | undefined, words: string): Promise<void> {
+    if (!(await act.putSeason(season))) return;
+    this.earlier = before;
+    this.said = words;
+  }
+
+  #undo(app: App, before: Season): void {
+    void this.#put(app, before, undefined, say('plan.undone'));
+  }
+
+  async #export(app: App, weeks: readonly PlannedWeek[]): Promise<void> {
+    const { view, act } = app;
+    const { title, id } = view.season.season;
+    const rows = weeks
+      .flatMap((week) => week.rows)
+      .filter(({ durationMs, kind }) => durationMs > 0 || kind === 'competition');
+    const options = { program: title, programId: id, madeAt: act.instant(), archerId: await archerIdOf(app) };
+    act.saveFile(`${fileNameOf(title)}-${view.today}.ics`, formatPlanCalendar(rows, options));
+  }
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'season-page': SeasonPage;
+  }
+}

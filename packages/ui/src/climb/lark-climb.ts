@@ -1,0 +1,158 @@
+import type { ClimbWeek } from '@larkhold/engine';
+import { formatDay, formatDuration, formatSeconds, say } from '@larkhold/words';
+import { css, html, LitElement, nothing, svg } from 'lit';
+import { customElement, property } from 'lit/decorators.js';
+import { controlStyles, pageStyles } from '../page-styles.ts';
+import { CLIMB, type ClimbStroke, climbStrokes } from './climb-strokes.ts';
+
+/**
+ * A climb as a picture: a stroke for each week behind, this one and those to come; the same in a sentence and as a table.
+ *
+ * @prop weeks as `climbWeeks` gives them
+ */
+@customElement('lark-climb')
+export class LarkClimb extends LitElement {
+  static override styles = [
+    pageStyles,
+    controlStyles,
+    css`
+      svg {
+        display: block;
+        width: min(100%, 36rem);
+        margin-top: 0.9rem;
+        overflow: visible;
+      }
+      .ground {
+        stroke: var(--faint);
+        stroke-width: 1.2;
+      }
+      .held {
+        fill: var(--ink);
+      }
+      .now .held {
+        fill: var(--accent);
+      }
+      .planned {
+        fill: none;
+        stroke: var(--dim);
+        stroke-width: 0.9;
+      }
+      text {
+        fill: var(--ink);
+        font: 600 8px var(--font);
+        text-anchor: middle;
+      }
+      .foot {
+        fill: var(--dim);
+        font-weight: 400;
+        font-size: 7px;
+      }
+      table {
+        width: 100%;
+        border-collapse: collapse;
+        font-variant-numeric: tabular-nums;
+      }
+      th,
+      td {
+        padding: 0.3rem 0.6rem 0.3rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-align: left;
+        font-weight: 400;
+      }
+      details {
+        margin-top: 0.6rem;
+      }
+    `,
+  ];
+
+  @property({ attribute: false }) weeks: readonly ClimbWeek[] = [];
+
+  override render() {
+    const { weeks } = this;
+    if (weeks.length === 0) return nothing;
+    const strokes = climbStrokes(weeks);
+    const sentence = sentenceOf(weeks);
+    const ground = CLIMB.above + CLIMB.tall;
+    const width = Math.max(12, weeks.length) * CLIMB.step;
+    return html`${sentence === '' ? nothing : html`<p>${sentence}</p>`}
+      <svg viewBox="0 0 ${width} ${ground + CLIMB.below}" role="img" aria-label=${pictureWords(weeks)}>
+        ${svg`<path class="ground" d=${`M0 ${ground}H${width}`}></path>
+        ${strokes.map(
+          ({ week, held, planned }) => svg`<g class=${week.kind}>
+            <path class="planned" d=${planned}></path><path class="held" d=${held}></path>
+          </g>`,
+        )}
+        ${labelled(strokes).map((one) => label(one, ground))}`}
+      </svg>
+      <details>
+        <summary>${say('known.climbTable')}</summary>
+        ${this.#table(weeks)}
+      </details>`;
+  }
+
+  #table(weeks: readonly ClimbWeek[]) {
+    return html`<table>
+      <thead>
+        <tr>
+          <th scope="col">${say('known.week')}</th>
+          <th scope="col">${say('known.longest')}</th>
+          <th scope="col">${say('known.held')}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${weeks.flatMap((week) => [
+          week.kind === 'ahead'
+            ? nothing
+            : row(week, week.longestMs, week.heldMs, week.kind === 'now' ? say('known.now') : ''),
+          week.plannedHeldMs > 0 ? row(week, week.plannedLongestMs, week.plannedHeldMs, say('known.ahead')) : nothing,
+        ])}
+      </tbody>
+    </table>`;
+  }
+}
+
+function row({ monday }: ClimbWeek, longestMs: number, heldMs: number, note: string) {
+  return html`<tr>
+    <th scope="row">${formatDay(monday, 'plain')} <span class="dim">${note}</span></th>
+    <td>${longestMs > 0 ? formatSeconds(longestMs) : say('known.none')}</td>
+    <td>${formatDuration(heldMs)}</td>
+  </tr>`;
+}
+
+/** The first stroke, the last that was held, and the last to come: their numbers stand in the picture, where they do not touch. */
+function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
+  const held = strokes.filter(({ tall }) => tall > 0);
+  const last = strokes.findLast(({ plannedTall }) => plannedTall > 0);
+  const wanted = [held.at(-1), last, held[0]].filter((one) => one !== undefined);
+  const shown: ClimbStroke[] = [];
+  for (const one of wanted) if (shown.every(({ x }) => Math.abs(x - one.x) > 2 * CLIMB.step)) shown.push(one);
+  return shown;
+}
+
+function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number) {
+  const ms = tall > 0 ? week.longestMs : week.plannedLongestMs;
+  const top = ground - Math.max(tall, plannedTall);
+  return svg`<text x=${x + 2} y=${top - 3}>${formatSeconds(ms)}</text>
+    <text class="foot" x=${x} y=${ground + 9}>${formatDay(week.monday, 'plain')}</text>`;
+}
+
+function sentenceOf(weeks: readonly ClimbWeek[]): string {
+  const held = weeks.filter(({ longestMs }) => longestMs > 0);
+  const [first, now] = [held[0], held.at(-1)];
+  const last = weeks.findLast(({ plannedLongestMs }) => plannedLongestMs > 0);
+  const ahead = last && { ahead: last.plannedLongestMs, aheadDay: last.monday };
+  if (!first || !now) return ahead ? say('known.climbAhead', ahead) : '';
+  const behind = { first: first.longestMs, firstDay: first.monday, now: now.longestMs };
+  return ahead ? say('known.climbSentence', { ...behind, ...ahead }) : say('known.climbFrom', behind);
+}
+
+function pictureWords(weeks: readonly ClimbWeek[]): string {
+  const ahead = weeks.filter(({ kind }) => kind === 'ahead').length;
+  return say('known.climbWords', { past: weeks.length - ahead, ahead });
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    'lark-climb': LarkClimb;
+  }
+}
