@@ -29,6 +29,8 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.program': '{program}: {words}',
   'plan.calendar': 'Als Kalenderdatei sichern',
   'plan.oneProgram': 'Ein Programm für sich',
+  'plan.whichProgram': 'Programm',
+  'plan.daysAWeek': 'Tage in der Woche',
   'plan.competitions': 'Wettkämpfe',
   'plan.competitionsAbout':
     'Keine Übung an ihren Tagen und am Tag davor. Vor einem wichtigen sind zwei Wochen leichter, vor einem mittleren eine.',

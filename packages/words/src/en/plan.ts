@@ -27,6 +27,8 @@ export const plan = {
   'plan.program': '{program}: {words}',
   'plan.calendar': 'Save as a calendar file',
   'plan.oneProgram': 'One program by itself',
+  'plan.whichProgram': 'Program',
+  'plan.daysAWeek': 'Days a week',
   'plan.competitions': 'Competitions',
   'plan.competitionsAbout':
     'No drill on their days nor the day before. Two lighter weeks before a main one, one before a middle one.',

@@ -46,7 +46,7 @@ export class PlanPage extends PlaceElement {
     const { programs } = view;
     return html`<div class="fields">
         <label
-          >Program
+          >${say('plan.whichProgram')}
           <select
             @change=${(event: Event) => {
               this.programId = chosenIn(event);
@@ -56,7 +56,7 @@ export class PlanPage extends PlaceElement {
           </select>
         </label>
         <label
-          >Days a week
+          >${say('plan.daysAWeek')}
           <select @change=${(event: Event) => {
             // Read at once: when the kit is patched, the event no longer knows what it was about.
             const daysPerWeek = Number(chosenIn(event));

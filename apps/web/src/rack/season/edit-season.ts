@@ -18,7 +18,8 @@ export function checkedSeason(season: Season): { ok: true; season: Season } | { 
   const read = parseSeason(formatSeason(season));
   if (read.ok) return read;
   const [problem] = read.problems;
-  return { ok: false, problem: problem ?? { pointer: '', line: 1, column: 1, message: '' } };
+  if (!problem) throw new TypeError('a refused season has no problem');
+  return { ok: false, problem };
 }
 
 /** The lists of a season whose things are added and removed one by one. */

@@ -1,5 +1,5 @@
 import { formatSeason, type ParsedSeason, parseSeason, type Season, seasonNotices } from '@larkhold/engine';
-import { noticeWords, say } from '@larkhold/words';
+import { noticeWords, problemWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import '@larkhold/ui';
@@ -41,7 +41,7 @@ export class SeasonFile extends PlaceElement {
       const more = read.problems.length - PROBLEMS_SHOWN;
       return html`<h3>${say('plan.refused', { file: name })}</h3>
         <ul class="notices">
-          ${read.problems.slice(0, PROBLEMS_SHOWN).map(({ line, column, message }) => html`<li>${say('plan.at', { line, column, problem: message })}</li>`)}
+          ${read.problems.slice(0, PROBLEMS_SHOWN).map((one) => html`<li>${say('plan.at', { line: one.line, column: one.column, problem: problemWords(one) })}</li>`)}
           ${more > 0 ? html`<li>${say('plan.more', { n: more })}</li>` : nothing}
         </ul>
         <p>${say('plan.nothingChanged')}</p>

@@ -1,5 +1,5 @@
-import { formatPlanCalendar, idOf, type Season, seasonNotices } from '@larkhold/engine';
-import { noticeWords, say } from '@larkhold/words';
+import { formatPlanCalendar, idOf, type Problem, type Season, seasonNotices } from '@larkhold/engine';
+import { noticeWords, problemWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App, AppView } from '../../shell/app-context.ts';
@@ -37,7 +37,7 @@ export class SeasonPage extends PlaceElement {
     const notices = season.own ? seasonNotices(season.own, programs) : [];
     return html`<h1>${say('plan.title')}</h1>
       <p class="forecast">${season.isOwn ? say('plan.own', { title: season.season.title }) : say('plan.sensible')}</p>
-      ${season.problems ? html`<p class="notice" role="alert">${say('plan.unread', { problem: season.problems[0]?.message ?? '' })}</p>` : nothing}
+      ${season.problems ? html`<p class="notice" role="alert">${say('plan.unread', { problem: problemsWords(season.problems) })}</p>` : nothing}
       ${notices.length === 0 ? nothing : html`<div class="notice"><h2>${say('plan.notices')}</h2><ul class="notices">${notices.map((notice) => html`<li>${noticeWords(notice)}</li>`)}</ul></div>`}
       ${this.#said(app)}
       <div @season-change=${(event: SeasonChange) => this.#change(event, app)}>
@@ -98,7 +98,7 @@ export class SeasonPage extends PlaceElement {
     if (!checked.ok) {
       event.preventDefault();
       this.earlier = undefined;
-      this.said = say('plan.notKept', { problem: checked.problem.message });
+      this.said = say('plan.notKept', { problem: problemWords(checked.problem) });
       return;
     }
     const before = app.view.season.own ?? emptySeason(say('plan.mySeason'));
@@ -124,6 +124,10 @@ export class SeasonPage extends PlaceElement {
     const options = { program: title, programId: id, madeAt: act.instant(), archerId: await archerIdOf(app) };
     act.saveFile(`${fileNameOf(title)}-${view.today}.ics`, formatPlanCalendar(rows, options));
   }
+}
+
+function problemsWords([first]: readonly Problem[]): string {
+  return first ? problemWords(first) : '';
 }
 
 declare global {
