@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { type FilmTruth, writeFilm } from '../fixtures/sight/write-film.ts';
 import { arrive, leaveAll } from './archer.ts';
 import { phase, takeProgram } from './drill-program.ts';
@@ -84,6 +85,33 @@ function keptThings(page: Page) {
     return { large, cached, files, local: JSON.stringify({ ...localStorage }).length };
   });
 }
+
+/** The scripts that a page loads before anybody asks for anything: its own, and whatever these import. */
+function loadedAtOnce(built: string): string[] {
+  const files: string[] = [];
+  const follow = (name: string): void => {
+    if (files.includes(name)) return;
+    files.push(name);
+    const text = readFileSync(join(built, name), 'utf8');
+    for (const [, path = ''] of text.matchAll(/(?:from|import)\s*"(\.\/[^"]+\.js)"/g)) follow(join('assets', path));
+  };
+  const page = readFileSync(join(built, 'index.html'), 'utf8');
+  for (const [, path = ''] of page.matchAll(/(?:src|href)="\.\/(assets\/[^"]+\.js)"/g)) follow(path);
+  return files;
+}
+
+it('is not a byte of what every archer loads: neither at once nor for later', () => {
+  const built = join(fileURLToPath(new URL('../../apps/web', import.meta.url)), process.env.LARKHOLD_BUILT ?? 'dist');
+  const atOnce = loadedAtOnce(built);
+  expect(atOnce.length).toBeGreaterThan(3);
+  const sight = /createHoldWitness|lark-second-mirror|VideoEncoder|movenet|tfjs|WASM_HAS_SIMD/;
+  expect(atOnce.filter((name) => sight.test(readFileSync(join(built, name), 'utf8')))).toEqual([]);
+  // What the service worker keeps for everybody.
+  const kept = readFileSync(join(built, 'sw.js'), 'utf8');
+  const names = [...kept.matchAll(/"?url"?:\s*"([^"]+)"/g)].map(([, name = '']) => name);
+  expect(names.length).toBeGreaterThan(20);
+  expect(names.filter((name) => /sight|movenet|tfjs|\.wasm|\.bin/.test(name))).toEqual([]);
+});
 
 describe.concurrent('a drill with the camera', () => {
   it(

@@ -260,6 +260,15 @@ export class DrillController {
     this.#askToStop(nowMs);
   }
 
+  /**
+   * One soft word at full draw, beside the cues; nothing outside of a hold.
+   * @param words as the spoken words have them, in English
+   */
+  remind(words: string): void {
+    const { state, step } = this.#view;
+    if (state === 'running' && step?.kind === 'hold') this.#cues.say('call', words);
+  }
+
   /** Takes the question back. */
   keepGoing(): void {
     this.#stopUntilMs = undefined;

@@ -154,6 +154,14 @@ export class LarkDrill extends LitElement {
     this.#drill?.askToStop();
   }
 
+  /**
+   * Says one soft word while the archer holds; nothing at any other time.
+   * @param words one of the spoken words, in English as cues bring them
+   */
+  remind(words: string): void {
+    this.#drill?.remind(words);
+  }
+
   /** Where the drill stands; undefined before it begins. */
   get view(): SessionView | undefined {
     return this.#drill?.view;

@@ -67,6 +67,16 @@ describe('the model alone', () => {
     expect(ofType(watch(MIXED, { wristScore: 0.33 }, 20).events, 'refused')[0]?.reason).toBe('moreLight');
   });
 
+  it('asks for light in a black picture, and takes it back when it sees again', () => {
+    const { frames } = bodyFilm([{ holdS: 3 }]);
+    const detector = createHoldDetector();
+    const isBlack = (atMs: number) => atMs < 2_000;
+    const events = frames.flatMap(({ atMs, rows }) =>
+      detector.push(atMs, isBlack(atMs) ? undefined : nameBodyPoints(rows), isBlack(atMs) ? 2 : 120),
+    );
+    expect(events.slice(0, 2)).toMatchObject([{ type: 'refused', reason: 'moreLight' }, { type: 'sees' }]);
+  });
+
   it('needs to have seen both hands hang', () => {
     const { frames } = bodyFilm([{ holdS: 20 }]);
     const detector = createHoldDetector();

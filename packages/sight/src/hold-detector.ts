@@ -72,6 +72,8 @@ export function createHoldDetector(): HoldDetector {
   let taken: { fromMs: number; level: number } | undefined;
   /** A hold went out of sight: what looks drawn now began nobody knows when. */
   let isUnknown = false;
+  /** Refused because nobody was seen: whoever is seen again takes it back. */
+  let isBlind = false;
 
   const torso = () => (torsos.length >= 4 ? median(torsos) : undefined);
   const enter = () => (fullDraw === undefined ? DRAWN_FROM : fullDraw * DRAWN_RATIO);
@@ -83,7 +85,7 @@ export function createHoldDetector(): HoldDetector {
     return [reason === undefined ? { type: 'sees', atMs } : { type: 'refused', reason, atMs }];
   }
 
-  function unseen(atMs: number): SightEvent[] {
+  function unseen(atMs: number, light = 255): SightEvent[] {
     const blindMs = atMs - Math.max(seenAtMs, startedAtMs ?? atMs);
     if (blindMs < LONGEST_BLIND_MS) return [];
     const events: SightEvent[] = [];
@@ -93,7 +95,9 @@ export function createHoldDetector(): HoldDetector {
     }
     phase = 'down';
     samples = [];
-    return [...events, ...refuse('nobody', atMs)];
+    isBlind = true;
+    // In the dark nobody knows who is there.
+    return [...events, ...refuse(light < DARK ? 'moreLight' : 'nobody', atMs)];
   }
 
   /** A second person, or the archer in a mirror: not where the archer was, or not of the archer's size. */
@@ -189,12 +193,13 @@ export function createHoldDetector(): HoldDetector {
   return {
     push(atMs, points, light) {
       startedAtMs ??= atMs;
-      if (points === undefined) return unseen(atMs);
+      if (points === undefined) return unseen(atMs, light);
       const stance = readStance(points);
-      if (stance.trunk < 0.2 || isStranger(stance, atMs)) return unseen(atMs);
+      if (stance.trunk < 0.2 || isStranger(stance, atMs)) return unseen(atMs, light);
       const events = phase === 'drawn' && !goesOn(stance, atMs - seenAtMs) ? unseen(atMs) : [];
       seenAtMs = atMs;
-      if (refusal === 'nobody') events.push(...refuse(undefined, atMs));
+      if (isBlind) events.push(...refuse(undefined, atMs));
+      isBlind = false;
       measure(stance);
       const unit = torso();
       if (unit === undefined) {

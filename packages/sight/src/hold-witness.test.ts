@@ -95,7 +95,11 @@ describe('model and pixels together', () => {
     ['a shoulder that rises 3.5 cm', { holdS: 5, shoulderRiseM: 0.035 }, 'bowShoulder'],
     ['a creep of 3 cm', { holdS: 5, creepM: 0.03 }, 'creep'],
   ])('name %s', (_name, rep, part) => {
-    const { seen } = watch([{ holdS: 2.2 }, rep]);
+    const { events, seen } = watch([{ holdS: 2.2 }, rep]);
     expect(seen.map(({ form }) => form.map((one) => one.part))).toEqual([[], [part]]);
+    // Told while the hold still goes on, once.
+    const moved = events.filter((event) => event.type === 'moved');
+    expect(moved.map((event) => event.part)).toEqual([part]);
+    expect(moved[0]?.knownAtMs).toBeLessThan(seen[1]?.toMs ?? 0);
   });
 });

@@ -2,7 +2,7 @@ import type { BodyPoints } from './body-points.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
 import { createHoldDetector } from './hold-detector.ts';
 import { type HoldTracks, type TimedFrame, trackHold } from './hold-tracks.ts';
-import { type FormReading, judgeForm } from './judge-form.ts';
+import { type FormPart, type FormReading, judgeForm, LIVE_MOVE_CM } from './judge-form.ts';
 import { median } from './median.ts';
 import type { SightEvent } from './sight-event.ts';
 
@@ -19,8 +19,16 @@ export interface SeenHold {
   isJudged: boolean;
 }
 
+/** Something has moved while the hold goes on; told once a part and hold. `atMs`: since when. */
+export interface SeenMove {
+  type: 'moved';
+  part: FormPart;
+  atMs: number;
+  knownAtMs: number;
+}
+
 /** What the witness tells. */
-export type WitnessEvent = SightEvent | SeenHold;
+export type WitnessEvent = SightEvent | SeenHold | SeenMove;
 
 /** One frame for the witness. */
 export interface WitnessFrame {
@@ -47,6 +55,8 @@ const SURELY_GAVE_WAY = 0.05;
 /** Below this neither has moved, and the model is mistaken. */
 const HARDLY_MOVED = 0.04;
 const LONGEST_VETO_MS = 2_500;
+/** How often the form is looked at while a hold goes on. */
+const FORM_EVERY_MS = 500;
 
 /**
  * Makes a witness for one drill.
@@ -60,6 +70,9 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   let hold: { fromMs: number; bowRight: boolean } | undefined;
   let latest: BodyPoints | undefined;
   let vetoedAtMs: number | undefined;
+  let formAtMs = 0;
+  let told: FormPart[] = [];
+  let doubtful: FormPart[] = [];
 
   function begin(event: Extract<SightEvent, { type: 'drawn' }>, now: TimedFrame): WitnessEvent {
     const torso = detector.yardstick();
@@ -87,12 +100,32 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     }
     const fromMs = hold?.fromMs ?? event.atMs;
     const toMs = Math.max(fromMs, middle(event.atMs, tracks?.leftAtMs() ?? []));
-    const torso = detector.yardstick();
-    const read =
-      tracks === undefined || torso === undefined || hold === undefined
-        ? { form: [], wholeMs: toMs - fromMs, isJudged: false }
-        : judgeForm(tracks.frames(), { fromMs, toMs, pixelsPerCm: torso / torsoCm, bowRight: hold.bowRight });
+    const read = readForm(toMs) ?? { form: [], wholeMs: toMs - fromMs, isJudged: false };
     return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
+  }
+
+  function readForm(toMs: number) {
+    const torso = detector.yardstick();
+    if (tracks === undefined || torso === undefined || hold === undefined) return undefined;
+    const { fromMs, bowRight } = hold;
+    return judgeForm(tracks.frames(), { fromMs, toMs: Math.max(fromMs, toMs), pixelsPerCm: torso / torsoCm, bowRight });
+  }
+
+  /** What has moved by now, each part once. A draw that gives way is a let-down, no fault. */
+  function moves(atMs: number): SeenMove[] {
+    if (hold === undefined || atMs - formAtMs < FORM_EVERY_MS || detector.gaveWay() > SURELY_GAVE_WAY) return [];
+    formAtMs = atMs;
+    // An elbow swings before it has dropped: of the draw arm it is a creep only where it clearly is, else the elbow.
+    const found = (readForm(atMs)?.form ?? [])
+      .filter(({ cm }) => cm >= LIVE_MOVE_CM)
+      .map((one): FormReading => (one.part === 'creep' && !one.isClear ? { ...one, part: 'elbow' } : one));
+    // Twice in a row the same, and one word for the draw arm: it has one elbow.
+    const isNews = (part: FormPart) =>
+      !told.some((one) => one === part || (one !== 'bowShoulder' && part !== 'bowShoulder'));
+    const fresh = found.filter(({ part }) => doubtful.includes(part) && isNews(part));
+    doubtful = found.map(({ part }) => part);
+    told = [...told, ...fresh.map(({ part }) => part)];
+    return fresh.map(({ part, fromMs }) => ({ type: 'moved', part, atMs: fromMs, knownAtMs: atMs }));
   }
 
   function tell(seen: readonly SightEvent[], now: TimedFrame | undefined): WitnessEvent[] {
@@ -107,6 +140,8 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   function forget(): [] {
     tracks = undefined;
     hold = undefined;
+    told = [];
+    doubtful = [];
     vetoedAtMs = undefined;
     return [];
   }
@@ -127,6 +162,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       const seen = points === undefined ? [] : detector.push(atMs, points ?? undefined, brightnessOf(frame));
       if (seen.length === 0 && endsSurely()) seen.push(...detector.endHold(atMs));
       const events = tell(seen, now);
+      events.push(...moves(atMs));
       recent = [...recent.filter((one) => one.atMs > atMs - REMEMBERED_MS), now];
       return events;
     },

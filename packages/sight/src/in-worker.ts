@@ -1,5 +1,8 @@
+export { loadPoseModel, type PoseModel } from './pose-model.ts';
+
 import type { BodyPoints } from './body-points.ts';
 import { type FrameCrop, nextCrop, wholeCrop } from './frame-crop.ts';
+import { createFrozenWatch } from './frozen-watch.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
 import { createHoldWitness } from './hold-witness.ts';
 import { loadPoseModel, type PoseModel } from './pose-model.ts';
@@ -15,8 +18,6 @@ interface WorkerScope {
 const WIDEST = 640;
 /** The model may take this part of the time. What is left is the patches', which take 1 to 4 ms a frame. */
 const POSE_SHARE = 0.6;
-/** For so long a frozen picture may be a calm archer's, milliseconds. A real camera's noise is never still. */
-const FROZEN_MS = 2_000;
 
 /**
  * Runs sight in a worker: pictures come in, numbers go out, and nothing of a picture is kept beyond the last few seconds.
@@ -30,7 +31,7 @@ export function runSightWorker(scope: WorkerScope): void {
   let context: OffscreenCanvasRenderingContext2D | null = null;
   let asked = { atMs: Number.NEGATIVE_INFINITY, tookMs: 0 };
   let lost: number | undefined;
-  let still = { sum: -1, sinceMs: 0 };
+  const frozen = createFrozenWatch();
 
   async function start({ files, torsoCm }: Extract<ToSightWorker, { type: 'start' }>): Promise<void> {
     const startedMs = performance.now();
@@ -76,18 +77,16 @@ export function runSightWorker(scope: WorkerScope): void {
     const colours = read(picture);
     if (colours === undefined) return;
     const frame = toGray(colours);
-    const sum = brightnessOf(frame);
-    if (sum !== still.sum) still = { sum, sinceMs: atMs };
+    const light = brightnessOf(frame);
     // A picture in which not one pixel changes is not a camera's any more.
-    const isFrozen = atMs - still.sinceMs > FROZEN_MS;
-    const points = isFrozen ? null : see(colours, atMs);
+    const points = frozen.push(light, atMs) ? null : see(colours, atMs);
     const events = model === undefined ? [] : witness.push({ atMs, frame, points });
     scope.postMessage({
       type: 'seen',
       atMs,
       events,
       points: points ?? undefined,
-      light: brightnessOf(frame),
+      light,
       torso: witness.yardstick(),
       poseMs: points === undefined ? 0 : asked.tookMs,
       totalMs: performance.now() - startedMs,

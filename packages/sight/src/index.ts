@@ -14,6 +14,7 @@ export {
   createHoldWitness,
   type HoldWitness,
   type SeenHold,
+  type SeenMove,
   type WitnessEvent,
   type WitnessFrame,
 } from './hold-witness.ts';

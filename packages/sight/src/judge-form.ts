@@ -12,16 +12,22 @@ export interface FormReading {
   cm: number;
   /** Since when, on the caller's clock, milliseconds. */
   fromMs: number;
+  /** Whether it went clearly one way: an elbow that swings is on its way somewhere else. */
+  isClear: boolean;
 }
 
 /** Less than this is "did not move", centimetres. Measured on rendered films: still holds read under 0.6, and a true 2 reads as 1.6 to 2.2. */
 export const LEAST_MOVE_CM = 1.6;
+/** What is said while a hold goes on is said of more, centimetres: a word for nothing disturbs. */
+export const LIVE_MOVE_CM = 2.2;
 /** A twitch is over by then. */
 const SUSTAINED_MS = 500;
 /** The first and last moments of a hold belong to the draw and the let-down. */
 const SETTLE_MS = 300;
 const ANCHOR_MS = 900;
 
+/** One direction outweighs the other clearly. */
+const CLEAR_RATIO = 1.5;
 /** Of a hold's frames so many must show a place, or nothing is said of it. */
 const LEAST_SEEN = 0.6;
 
@@ -52,11 +58,10 @@ export function judgeForm(
   if (elbow !== undefined) {
     const part = Math.abs(elbow.forward) > Math.abs(elbow.down) ? 'creep' : 'elbow';
     // Only forward is a creep, and only down is a drop: the other way is an archer who expands or corrects.
-    if ((part === 'creep' ? elbow.forward : elbow.down) > 0)
-      form.push({ part, cm: length(elbow), fromMs: elbow.fromMs });
+    if ((part === 'creep' ? elbow.forward : elbow.down) > 0) form.push({ part, ...readingOf(elbow) });
   }
   if (shoulder !== undefined && shoulder.down < 0 && Math.abs(shoulder.down) >= Math.abs(shoulder.forward)) {
-    form.push({ part: 'bowShoulder', cm: length(shoulder), fromMs: shoulder.fromMs });
+    form.push({ part: 'bowShoulder', ...readingOf(shoulder) });
   }
   const firstMs = Math.min(hold.toMs, ...form.map(({ fromMs }) => fromMs));
   const isSeen = (all: readonly Offset[]) => all.length >= LEAST_SEEN * inside.length && all.length > 0;
@@ -104,6 +109,11 @@ function sustained(all: readonly Offset[]): (Offset & { fromMs: number }) | unde
   if (length(offset) < LEAST_MOVE_CM) return undefined;
   const still = all.findLastIndex((one) => length(one) < LEAST_MOVE_CM && one.atMs <= last.atMs - SUSTAINED_MS);
   return { ...offset, fromMs: all[still + 1]?.atMs ?? last.atMs };
+}
+
+function readingOf(offset: Offset & { fromMs: number }): Omit<FormReading, 'part'> {
+  const [less = 0, more = 0] = [Math.abs(offset.forward), Math.abs(offset.down)].sort((a, b) => a - b);
+  return { cm: length(offset), fromMs: offset.fromMs, isClear: more >= CLEAR_RATIO * less };
 }
 
 function length({ forward, down }: { forward: number; down: number }): number {

@@ -77,6 +77,10 @@ export const kitSchema = keepUnknown({
       on: z.boolean().default(false),
       /** Which camera, as the browser calls it; its own choice where left out. */
       deviceId: z.string().max(200).optional(),
+      /** Only the replay: no model is loaded, and nothing is judged or logged. */
+      replayOnly: z.boolean().default(false),
+      /** One soft word in the hold when something has moved. */
+      formWord: z.boolean().default(false),
       /** A hold counts from the anchor that the camera sees. */
       countFromAnchor: z.boolean().default(false),
     })

@@ -33,7 +33,13 @@ export class LarkKitCamera extends PlaceElement {
   }
 
   #more(camera: Kit['camera'], change: (changes: Partial<Kit['camera']>) => void) {
-    return html`${tickOf(say('sight.fromAnchor'), camera.countFromAnchor, (countFromAnchor) => change({ countFromAnchor }))}
+    return html`${tickOf(say('sight.replayOnly'), camera.replayOnly, (replayOnly) => change({ replayOnly }))}
+      ${
+        camera.replayOnly
+          ? nothing
+          : html`${tickOf(say('sight.fromAnchor'), camera.countFromAnchor, (countFromAnchor) => change({ countFromAnchor }))}
+            ${tickOf(say('sight.formWord'), camera.formWord, (formWord) => change({ formWord }))}`
+      }
       ${
         this.cameras.length > 1
           ? html`<div class="fields">
@@ -46,7 +52,7 @@ export class LarkKitCamera extends PlaceElement {
           ${say(this.isSettingUp ? 'sight.endSetUp' : 'sight.setUp')}
         </button>
       </div>
-      ${this.isSettingUp ? html`<lark-sight-setup .deviceId=${camera.deviceId}></lark-sight-setup>` : nothing}`;
+      ${this.isSettingUp ? html`<lark-sight-setup .deviceId=${camera.deviceId} ?replayOnly=${camera.replayOnly}></lark-sight-setup>` : nothing}`;
   }
 
   #choices(): Record<string, string> {

@@ -15,11 +15,14 @@ import { sightModel } from '../shell/sight-model.ts';
 
 /** How long a piece of advice is up at least, so that it can be read, milliseconds. */
 const READABLE_MS = 900;
+/** From standing well to the practice draw, milliseconds. */
+const COUNTDOWN_MS = 3_000;
 
 /**
  * The camera's set-up: the live picture with a figure where the archer should be, what would help, and one practice draw.
  *
  * @prop deviceId which camera; the browser's choice where left out
+ * @prop replayOnly only the picture: no model is loaded
  */
 @customElement('lark-sight-setup')
 export class LarkSightSetup extends LitElement {
@@ -57,9 +60,12 @@ export class LarkSightSetup extends LitElement {
   `;
 
   @property({ attribute: false }) deviceId: string | undefined;
+  @property({ type: Boolean }) replayOnly = false;
 
   @state() private camera: CameraState = 'off';
   @state() private advice: PlaceAdvice | 'calibrated' | 'turnSideOn' | undefined;
+  /** Since when the archer stands well. */
+  @state() private goodAtMs: number | undefined;
   @state() private failure = '';
   @state() private seen: Extract<FromSightWorker, { type: 'seen' }> | undefined;
   #watched: WatchedCamera | undefined;
@@ -68,8 +74,7 @@ export class LarkSightSetup extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#watched = watchCamera({
-      worker: startSightWorker(),
-      files: sightModel,
+      ...(this.replayOnly ? {} : { worker: startSightWorker(), files: sightModel }),
       deviceId: this.deviceId,
       onState: (next) => {
         this.camera = next;
@@ -117,7 +122,17 @@ export class LarkSightSetup extends LitElement {
     if (camera === 'off' || camera === 'asking') return say('sight.asking');
     if (camera !== 'looking') return say(`sight.${camera}`);
     if (this.failure) return say('sight.failed', { why: this.failure });
-    return this.advice === undefined ? say('sight.loading') : say(`sight.${this.advice}`);
+    if (this.replayOnly) return say('sight.picture');
+    if (this.advice === undefined) return say('sight.loading');
+    const leftMs = this.#leftMs();
+    return this.advice === 'good' && leftMs > 0
+      ? say('sight.standStill', { seconds: Math.ceil(leftMs / 1_000) })
+      : say(`sight.${this.advice}`);
+  }
+
+  /** What is left of the countdown in which nothing may be moved any more. */
+  #leftMs(): number {
+    return this.goodAtMs === undefined ? COUNTDOWN_MS : this.goodAtMs + COUNTDOWN_MS - performance.now();
   }
 
   #onSeen(seen: FromSightWorker): void {
@@ -130,7 +145,7 @@ export class LarkSightSetup extends LitElement {
       this.#advise(refused.reason);
     }
     const { videoWidth = 640, videoHeight = 480 } = this.#watched?.video ?? {};
-    const isRaised = this.advice === 'good' && seen.points !== undefined;
+    const isRaised = this.advice === 'good' && seen.points !== undefined && this.#leftMs() <= 0;
     if (this.advice === 'calibrated' || isRaised || seen.atMs - this.#advisedAtMs < READABLE_MS) return;
     // Frames that the model was not asked about say nothing of the archer.
     if (seen.poseMs > 0)
@@ -138,6 +153,7 @@ export class LarkSightSetup extends LitElement {
   }
 
   #advise(advice: NonNullable<LarkSightSetup['advice']>): void {
+    if (advice !== this.advice) this.goodAtMs = advice === 'good' ? performance.now() : undefined;
     this.advice = advice;
     this.#advisedAtMs = performance.now();
   }

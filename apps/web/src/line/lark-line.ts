@@ -113,7 +113,7 @@ export class LarkLine extends PlaceElement {
           @lark-rep=${this.#onRep}
           @lark-change=${this.#onChange}
           @lark-end=${this.#onEnd}
-          >${app.view.kit.camera.on ? html`<lark-sight slot="sight" .deviceId=${app.view.kit.camera.deviceId} .flipped=${app.view.kit.viewing.flipped}></lark-sight>` : nothing}<lark-in-mind isDrilling></lark-in-mind
+          >${app.view.kit.camera.on ? html`<lark-sight slot="sight" .deviceId=${app.view.kit.camera.deviceId} .flipped=${app.view.kit.viewing.flipped} ?replayOnly=${app.view.kit.camera.replayOnly} ?saysForm=${app.view.kit.camera.formWord}></lark-sight>` : nothing}<lark-in-mind isDrilling></lark-in-mind
         ></lark-drill>
       </div>`;
     }

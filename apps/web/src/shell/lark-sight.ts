@@ -13,7 +13,7 @@ import {
   type WitnessEvent,
   watchCamera,
 } from '@larkhold/sight';
-import { say } from '@larkhold/words';
+import { formWords, movedCall, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { sightModel } from './sight-model.ts';
@@ -31,6 +31,8 @@ const LINES_NEAR_MS = 120;
  *
  * @prop deviceId which camera; the browser's choice where left out
  * @prop flipped the replay turned over
+ * @prop replayOnly nothing is judged, and no model is loaded
+ * @prop saysForm one soft word in the hold when something has moved
  */
 @customElement('lark-sight')
 export class LarkSight extends LitElement {
@@ -63,12 +65,15 @@ export class LarkSight extends LitElement {
 
   @property({ attribute: false }) deviceId: string | undefined;
   @property({ type: Boolean }) flipped = false;
+  @property({ type: Boolean }) replayOnly = false;
+  @property({ type: Boolean }) saysForm = false;
 
   @state() private camera: CameraState = 'off';
   @state() private isLoading = true;
   @state() private failure = '';
   @state() private refusal: Refusal | undefined;
   @state() private clip: ReplayClip | undefined;
+  @state() private form: SeenForm | undefined;
   #watched: WatchedCamera | undefined;
   #drill: LarkDrill | undefined;
   #lines: { atMs: number; lines: FormLine[] }[] = [];
@@ -90,9 +95,9 @@ export class LarkSight extends LitElement {
       drill.removeEventListener('lark-change', onChange);
       drill.removeEventListener('lark-end', onEnd);
     };
+    this.isLoading = !this.replayOnly;
     this.#watched = watchCamera({
-      worker: startSightWorker(),
-      files: sightModel,
+      ...(this.replayOnly ? {} : { worker: startSightWorker(), files: sightModel }),
       deviceId: this.deviceId,
       onState: (next) => {
         this.camera = next;
@@ -120,6 +125,7 @@ export class LarkSight extends LitElement {
         ></lark-second-mirror>`
         : nothing
     }
+      ${this.clip && this.form ? html`<p class="form">${formWords(this.form).join(' ')}</p>` : nothing}
       ${this.camera === 'looking' ? video : nothing}
       ${words ? html`<p role="status">${words}</p>` : nothing}`;
   }
@@ -148,7 +154,12 @@ export class LarkSight extends LitElement {
   }
 
   #tell(event: WitnessEvent, hold: SeenHold | undefined): void {
-    if (event.type === 'drawn') this.#drill?.observe('drawn', event.atMs);
+    if (event.type === 'drawn') {
+      this.form = undefined;
+      this.#drill?.observe('drawn', event.atMs);
+    }
+    if (event.type === 'moved' && this.saysForm) this.#drill?.remind(movedCall[event.part]);
+    if (event.type === 'hold') this.form = formOf(event);
     if (event.type === 'letDown') this.#drill?.observe('letDown', event.atMs, hold && formOf(hold));
     if (event.type === 'refused') this.refusal = event.reason;
     if (event.type === 'sees' || event.type === 'drawn') this.refusal = undefined;

@@ -13,7 +13,7 @@ export function runnerSettingsOf(kit: Kit, programId: string): RunnerSettings {
   const sound = { soundLevel, voice, quiet, spoken, saysWarmUp };
   const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
   const allowedCalls = allowedCallsOf(kit, programId);
-  const countFromAnchor = kit.camera.on && kit.camera.countFromAnchor;
+  const countFromAnchor = kit.camera.on && !kit.camera.replayOnly && kit.camera.countFromAnchor;
   return { ...sound, ...display, keys, shotProcess, allowedCalls, countFromAnchor };
 }
 

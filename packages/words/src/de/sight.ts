@@ -7,6 +7,9 @@ export const sight: Readonly<Record<keyof typeof en, string>> = {
     'Eine Kamera kann in jeder Pause den letzten Auszug zeigen und festhalten, wann du wirklich im Vollauszug warst. Alles geschieht auf diesem Gerät: Bilder verlassen es nie und sind weg, wenn die Übung endet; behalten werden Zeiten. Einmal werden etwa 6 MB geladen.',
   'sight.on': 'Kamera in Übungen verwenden',
   'sight.fromAnchor': 'Halten ab meinem Anker zählen',
+  'sight.replayOnly':
+    'Nur den letzten Halt abspielen: nichts wird beurteilt oder eingetragen und nichts weiter geladen',
+  'sight.formWord': 'Beim Halten ein leises Wort sagen, wenn Ellbogen, Bogenschulter oder Zughand sich bewegt haben',
   'sight.which': 'Welche Kamera',
   'sight.anyCamera': 'Die übliche',
   'sight.nthCamera': 'Kamera {index, number}',
@@ -28,6 +31,8 @@ export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.turnSideOn': 'Dreh die Kamera so, dass sie deine Brust sieht.',
   'sight.handsDown': 'Lass beide Hände einen Moment hängen.',
   'sight.nobody': 'Die Kamera sieht niemanden. Die Übung geht nach der Uhr.',
+  'sight.standStill': 'Gut. Bleib so: {seconds, number}',
+  'sight.picture': 'Das Bild ist da. Stell dich so, dass beide Arme hineinpassen.',
   'sight.good': 'Gut. Zieh einmal aus, halte drei Sekunden und setz ab, damit sie deinen Auszug kennt.',
   'sight.calibrated': 'Der Vollauszug ist erkannt. Die Kamera ist eingerichtet.',
   'sight.seenPlace': '{place}: was die Kamera sah',
