@@ -104,7 +104,7 @@ export class BoxPage extends PlaceElement {
         ${
           link.isPaused
             ? html`<button class="main" @click=${() => keeper.resume()}>${say('box.meetAgain')}</button>`
-            : html`<button class="main" ?disabled=${keeper.isMeeting} @click=${() => keeper.meet(true)}>${say('box.meetNow')}</button>`
+            : html`<button class="main" ?disabled=${keeper.isMeeting} @click=${() => keeper.meet('press')}>${say('box.meetNow')}</button>`
         }
         ${keeper.canUndo ? html`<button @click=${() => keeper.undo()}>${say('box.undo')}</button>` : nothing}
         <button @click=${() => this.#show(link)}>${say('box.pairAnother')}</button>

@@ -96,7 +96,7 @@ describe('a round is made', () => {
     state.isDrilling = true;
     await write('Windy');
     await pass(RESTS_MS * 3);
-    await keeper.meet(true);
+    await keeper.meet('press');
     expect(state.listCount).toBe(before);
     state.isDrilling = false;
     const meeting = keeper.meet();
@@ -110,7 +110,7 @@ describe('a round is made', () => {
 });
 
 describe('a host in trouble', () => {
-  it('is tried again after a minute, then twice as long each time, an hour at most; a press does not wait', async () => {
+  it('is tried again after a minute, then twice as long each time, an hour at most; a press and a network that is back do not wait', async () => {
     const { keeper, state, pass } = await device();
     await keeper.join(pairing, 'Phone');
     await pass(RESTS_MS);
@@ -127,7 +127,7 @@ describe('a host in trouble', () => {
     expect(state.faults).toEqual([]);
     const before = state.listCount;
     state.isDown = false;
-    await keeper.meet(true);
+    await keeper.meet('online');
     expect(state.listCount).toBe(before + 1);
     await keeper.meet();
     expect(state.listCount).toBe(before + 2);
@@ -149,7 +149,7 @@ describe('what a round brought', () => {
     await other.store.putDay({ date: '2026-11-24', note: 'Mine', editedAt: other.store.instant() });
     await other.keeper.undo();
     expect((await other.store.journal()).days.map(({ note }) => note)).toEqual(['Mine']);
-    await other.keeper.meet(true);
+    await other.keeper.meet('press');
     expect((await other.store.journal()).days).toHaveLength(1);
     await other.keeper.resume();
     expect((await other.store.journal()).days).toHaveLength(2);

@@ -40,8 +40,8 @@ export interface BoxKeeper {
   readonly canUndo: boolean;
   /** Makes or joins a box, and meets it. @returns what its first round did or what was wrong with it */
   join(pairing: Pairing, title: string, folder?: BackupFolder): Promise<RoundEntry | undefined>;
-  /** Meets the box now; a press does not wait after a trouble, and may let the browser ask for leave to a folder. */
-  meet(isPress?: boolean): Promise<void>;
+  /** Meets the box now. A press, and a network that has come back, do not wait after a trouble; a press may let the browser ask for leave to a folder. */
+  meet(why?: 'press' | 'online'): Promise<void>;
   /** Leaves the box: what is here stays here, and this device's files go. */
   leave(): Promise<void>;
   /** Takes another device's files out of the box: one that was lost or given away. */
@@ -124,15 +124,16 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     if (waitMs > 0) meetAfter(waitMs);
     await keep({ ...before, link: logged(round.link, isGood, newsOf(round)) });
   };
-  const meet = async (isPress = false): Promise<void> => {
+  const meet = async (why?: 'press' | 'online'): Promise<void> => {
     if (!kept || isMeeting || parts.isDrilling() || kept.link.isPaused) return;
-    if (!isPress && performance.now() < notBefore) return;
+    if (why === undefined && performance.now() < notBefore) return;
     isMeeting = true;
     tell();
     try {
       // One tab at a time: two would put one file.
       const locks = globalThis.navigator?.locks;
-      await (locks ? locks.request('larkhold-box', () => meetNow(isPress)) : meetNow(isPress));
+      const asks = why === 'press';
+      await (locks ? locks.request('larkhold-box', () => meetNow(asks)) : meetNow(asks));
     } catch (error) {
       if (error !== DRILL_BEGAN) parts.report(error);
     } finally {
@@ -158,7 +159,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     async join(pairing, title, folder) {
       const { createBoxLink } = await import('@larkhold/box');
       await keep({ link: createBoxLink(pairing, title), ...(folder ? { folder } : {}) });
-      await meet(true);
+      await meet('press');
       return kept?.link.log[0];
     },
     meet,
@@ -192,7 +193,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
       const { isPaused: _paused, ...link } = kept.link;
       // What was taken back is read again, as all devices shall end equal.
       await keep({ ...kept, link: { ...link, met: {} } });
-      await meet(true);
+      await meet('press');
     },
     subscribe(fn) {
       listeners.add(fn);

@@ -1,6 +1,6 @@
 /** What is met on the occasions. */
 export interface Meets {
-  meet(): Promise<void>;
+  meet(why?: 'online'): Promise<void>;
 }
 
 /** What the occasions are heard from. */
@@ -20,13 +20,13 @@ export interface OccasionParts {
  */
 export function meetOnOccasions(box: Meets, { document, window, onDrilling }: OccasionParts): void {
   let isDrilling = false;
-  const meet = (): void => {
-    if (!isDrilling) void box.meet();
+  const meet = (why?: 'online'): void => {
+    if (!isDrilling) void box.meet(why);
   };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') meet();
   });
-  window.addEventListener('online', meet);
+  window.addEventListener('online', () => meet('online'));
   onDrilling((now) => {
     const isOver = isDrilling && !now;
     isDrilling = now;
