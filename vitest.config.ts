@@ -47,6 +47,7 @@ export default defineConfig({
             'intl-messageformat',
             'lit/directives/keyed.js',
             'lit/directives/repeat.js',
+            'lit/directives/until.js',
             'regexparam',
             'sortablejs',
             'uqr',

@@ -11,6 +11,7 @@ import './line/lark-line.ts';
 import { controlStyles, keepFocus, pageStyles } from '@larkhold/ui';
 import { appStyles } from './shell/app-styles.ts';
 import './rack/lark-rack.ts';
+import './shell/coach-answer.ts';
 import './shell/lark-lost.ts';
 import './shell/lark-missing-page.ts';
 import './shell/lark-odd-entries.ts';
@@ -134,7 +135,7 @@ export class LarkApp extends LitElement {
         @lark-open-program=${this.#onProgram}
       >
         ${isDrilling ? nothing : this.#notices(app)}
-        ${isDrilling ? nothing : html`<lark-lost></lark-lost><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
+        ${isDrilling ? nothing : html`<coach-answer></coach-answer><lark-lost></lark-lost><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
       </main>`;
     return keyed(presentWords().language, page);
   }
@@ -203,7 +204,9 @@ export class LarkApp extends LitElement {
       if (page === 'files') return html`<files-page .incoming=${this.picked}></files-page>`;
       if (page === 'week') return html`<week-page .week=${id} .day=${day}></week-page>`;
       if (page === 'milestones') return html`<milestones-page></milestones-page>`;
-      return page === 'trends' ? html`<trends-page></trends-page>` : html`<coach-page></coach-page>`;
+      return page === 'trends'
+        ? html`<trends-page></trends-page>`
+        : html`<coach-page .payload=${id ?? ''}></coach-page>`;
     }
     if (place === 'rack') {
       return id === undefined

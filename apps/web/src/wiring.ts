@@ -8,6 +8,7 @@ import { folderPicker } from './shell/backup-folder.ts';
 import { createBoxKeeper } from './shell/box-keeper.ts';
 import { meetOnOccasions } from './shell/box-occasions.ts';
 import './lark-app.ts';
+import { createCoachPost } from './shell/coach-post.ts';
 import { createDrillLock } from './shell/drill-lock.ts';
 import { keepVersion } from './shell/newer-version.ts';
 import { allowOwnScripts } from './shell/own-scripts.ts';
@@ -22,17 +23,19 @@ const today = (): string => formatLocalInstant(new Date()).slice(0, 10);
 let tried: ReturnType<typeof createCuePlayer> | undefined;
 
 let isDrilling = false;
-const box = await createBoxKeeper({
+const boxParts = {
   store,
   origin: location.href,
   now: () => store.instant(),
   isDrilling: () => isDrilling,
-  report: (error) => reportError(error),
-});
+  report: (error: unknown) => reportError(error),
+};
+const box = await createBoxKeeper(boxParts);
+const post = await createCoachPost(boxParts);
 
 const state = createAppState({
   store,
-  box,
+  ...{ box, post },
   today,
   instant: () => store.instant(),
   newId: () => crypto.randomUUID?.() ?? newIdWithoutSecureContext(),
@@ -73,7 +76,8 @@ state.subscribe((app) => {
 });
 await state.reload();
 
-meetOnOccasions(box, {
+const both = { meet: (why?: 'online') => Promise.all([box.meet(why), post.meet()]) };
+meetOnOccasions(both, {
   ...{ document, window },
   onDrilling: (hear) => state.subscribe(({ view }) => hear(view.isDrilling)),
 });

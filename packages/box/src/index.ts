@@ -1,8 +1,11 @@
+export * from './archer-post.ts';
 export * from './box-adapter.ts';
 export * from './box-file-name.ts';
 export * from './box-link.ts';
 export { meetBox, type Round, type RoundParts } from './box-round.ts';
 export { type BoxTrouble, type BoxTroubleKind, isOfHost, troubleWords } from './box-trouble.ts';
+export * from './coach-desk.ts';
+export * from './coach-invite.ts';
 export { createFolderBox } from './folder-box.ts';
 export { createHttpBox, type HttpBoxOptions } from './http-box.ts';
 export { createMemoryBox } from './memory-box.ts';

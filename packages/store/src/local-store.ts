@@ -266,6 +266,8 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     putBackupFolder: (folder) => putHandle('backup', folder),
     boxLink: () => handle('box'),
     putBoxLink: (link) => putHandle('box', link),
+    post: () => handle('post'),
+    putPost: (post) => putHandle('post', post),
     instant: hybridInstant,
     nameDevice: (name) => {
       device = name;

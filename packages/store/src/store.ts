@@ -63,6 +63,9 @@ export interface Store {
   /** The way to the archer's box and what this device knows of it, as it was put. It is in no backup and no journal. */
   boxLink(): Promise<unknown>;
   putBoxLink(link: unknown): Promise<void>;
+  /** The coach's box and the way to one, as they were put. They are in no backup and no journal. */
+  post(): Promise<unknown>;
+  putPost(post: unknown): Promise<void>;
   /** The season's own file, whole, as it was put; undefined while there is none. */
   season(): Promise<NonNullable<Journal['season']>['document'] | undefined>;
   putSeason(document: NonNullable<Journal['season']>['document']): Promise<void>;

@@ -25,6 +25,7 @@ import type {
 } from '@larkhold/store';
 import { createContext } from '@lit/context';
 import type { BoxKeeper } from './box-keeper.ts';
+import type { CoachPost } from './coach-post.ts';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
 
@@ -129,6 +130,8 @@ export interface AppActions {
   dismissRefusal(): void;
   /** Keeps this device in the archer's box; absent where nothing is wired to it. */
   box?: BoxKeeper;
+  /** Hand-overs and answers by way of a coach's box; absent where nothing is wired to it. */
+  post?: CoachPost;
   newId(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;

@@ -26,6 +26,7 @@ import {
 import { say } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import type { BoxKeeper } from './box-keeper.ts';
+import type { CoachPost } from './coach-post.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
@@ -40,6 +41,8 @@ export interface Surroundings {
   instant(): string;
   /** Keeps this device in the archer's box; where left out there is none. */
   box?: BoxKeeper;
+  /** Hand-overs and answers by way of a coach's box; where left out there are only files. */
+  post?: CoachPost;
   newId(): string;
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;
@@ -313,6 +316,7 @@ export function createAppState(around: Surroundings): AppState {
     },
     trySound: (kind) => around.trySound(kind, kit),
     ...(around.box ? { box: around.box } : {}),
+    ...(around.post ? { post: around.post } : {}),
     newId: around.newId,
     instant: around.instant,
   };

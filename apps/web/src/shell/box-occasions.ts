@@ -1,6 +1,6 @@
 /** What is met on the occasions. */
 export interface Meets {
-  meet(why?: 'online'): Promise<void>;
+  meet(why?: 'online'): Promise<unknown>;
 }
 
 /** What the occasions are heard from. */

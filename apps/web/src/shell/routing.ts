@@ -36,7 +36,7 @@ const patterns: readonly { place: Place; page?: Route['page']; pattern: RegExp }
   { place: 'journal', pattern: parse('/journal/:id').pattern },
   { place: 'journal', page: 'week', pattern: parse('/week/:id?/:day?').pattern },
   { place: 'journal', page: 'trends', pattern: parse('/trends').pattern },
-  { place: 'journal', page: 'coach', pattern: parse('/coach').pattern },
+  { place: 'journal', page: 'coach', pattern: parse('/coach/:id?').pattern },
   { place: 'journal', page: 'milestones', pattern: parse('/milestones').pattern },
   { place: 'journal', page: 'restore', pattern: parse('/restore').pattern },
   { place: 'kit', page: 'known', pattern: parse('/known').pattern },

@@ -31,6 +31,7 @@ import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { plan } from './plan.ts';
+import { post } from './post.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
 import { rack } from './rack.ts';
@@ -81,6 +82,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...month,
   ...backup,
   ...box,
+  ...post,
   ...boxRound,
   ...boxTrouble,
   ...kit,

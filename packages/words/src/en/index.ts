@@ -30,6 +30,7 @@ import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
 import { phase } from './phase.ts';
 import { plan } from './plan.ts';
+import { post } from './post.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
 import { rack } from './rack.ts';
@@ -80,6 +81,7 @@ export const en = {
   ...month,
   ...backup,
   ...box,
+  ...post,
   ...boxRound,
   ...boxTrouble,
   ...kit,

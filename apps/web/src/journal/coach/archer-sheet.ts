@@ -11,7 +11,9 @@ import { formatCount, formatDay, formatDuration, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
+import { localWhen } from '../../shell/local-when.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
+import { PostElement } from '../../shell/post-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import '@larkhold/ui';
 import { shiftWeek } from '@larkhold/engine';
@@ -28,9 +30,10 @@ const RIBBONS_SHOWN = 6;
  * One archer's hand-over as a coach reads it, and the answer.
  *
  * @prop handOver the archer's file; it is never changed
+ * @prop owner the archer's name in the coach's box, where the hand-over came by it
  */
 @customElement('archer-sheet')
-export class ArcherSheet extends PlaceElement {
+export class ArcherSheet extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
@@ -100,13 +103,16 @@ export class ArcherSheet extends PlaceElement {
   ];
 
   @property({ attribute: false }) handOver: HandOver | undefined;
+  @property({ attribute: false }) owner: string | undefined;
   @state() private by = '';
   @state() private comment = '';
   @state() private program: Program | undefined;
   @state() private said = '';
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (!changed.has('handOver')) return;
+    super.willUpdate(changed);
+    // A later file of the archer who is being answered leaves what is typed as it is.
+    if (!changed.has('handOver') || changed.get('handOver')?.archerId === this.handOver?.archerId) return;
     this.comment = '';
     this.program = undefined;
     this.said = '';
@@ -205,7 +211,7 @@ export class ArcherSheet extends PlaceElement {
 
   #form(app: App, handOver: HandOver) {
     return html`<h3>${say('coach.yourAnswer')}</h3>
-      <form @submit=${(event: Event) => this.#save(event, app, handOver)}>
+      <form @submit=${(event: SubmitEvent) => this.#save(event, app, handOver)}>
         <label
           >${say('coach.yourName')}<input
             required
@@ -242,8 +248,22 @@ export class ArcherSheet extends PlaceElement {
             : nothing
         }
         <p role="status">${this.said}</p>
-        <div><button class="main">${say('coach.saveAnswer')}</button></div>
+        <div class="row">
+          ${this.owner ? html`<button class="main" value="box">${say('post.sendAnswer')}</button>` : nothing}
+          <button class=${this.owner ? '' : 'main'}>${say('coach.saveAnswer')}</button>
+          ${this.owner ? html`<button type="button" class="quiet" @click=${() => this.#forget()}>${say('post.forget', { archer: handOver.archer })}</button>` : nothing}
+        </div>
+        ${this.#lastAnswer()}
       </form>`;
+  }
+
+  #lastAnswer() {
+    const { answer } = this.post?.desk?.archers[this.owner ?? ''] ?? {};
+    return answer ? html`<p class="dim small">${say('post.lastAnswer', localWhen(answer.madeAt))}</p>` : nothing;
+  }
+
+  async #forget(): Promise<void> {
+    if (this.owner !== undefined) await this.post?.forget(this.owner);
   }
 
   readonly #attach = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
@@ -262,7 +282,7 @@ export class ArcherSheet extends PlaceElement {
         });
   };
 
-  #save(event: Event, app: App, handOver: HandOver): void {
+  #save(event: SubmitEvent, app: App, handOver: HandOver): void {
     event.preventDefault();
     const [by, comment] = [this.by.trim(), this.comment.trim()];
     if (by === '' || (comment === '' && !this.program)) {
@@ -271,9 +291,20 @@ export class ArcherSheet extends PlaceElement {
     }
     const { program } = this;
     const answer = { by, comment, madeAt: app.act.instant(), ...(program ? { program } : {}) };
+    const text = formatHandOver(answerHandOver(handOver, answer));
+    if (event.submitter instanceof HTMLButtonElement && event.submitter.value === 'box') {
+      void this.#send(text, handOver);
+      return;
+    }
     const name = `${fileNameOf(handOver.archer)}-${handOver.to}.answer.json`;
-    app.act.saveFile(name, formatHandOver(answerHandOver(handOver, answer)));
+    app.act.saveFile(name, text);
     this.said = say('coach.savedAs', { file: name, archer: handOver.archer });
+  }
+
+  async #send(text: string, { archer }: HandOver): Promise<void> {
+    if (this.owner === undefined) return;
+    const trouble = await this.post?.answer(this.owner, text);
+    this.said = trouble ? await this.troubleSaid(trouble) : say('post.answerSent', { archer });
   }
 }
 

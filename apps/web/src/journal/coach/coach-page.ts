@@ -1,8 +1,11 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
 import { formatDay, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
+import { PostElement } from '../../shell/post-element.ts';
+import './coach-box.ts';
+import './coach-invite.ts';
 import '@larkhold/ui';
 import './archer-sheet.ts';
 import {
@@ -14,9 +17,13 @@ import {
   summarizeArcher,
 } from '@larkhold/engine';
 
-/** Where a coach opens hand-overs. They stay in this page and are gone with it: a coach keeps the files, the app keeps nothing of them. */
+/**
+ * Where a coach reads hand-overs. Those that were opened as files stay in this page and are gone with it; those that came by the coach's box are remembered.
+ *
+ * @prop payload the end of a coach's invitation, where an archer has opened one
+ */
 @customElement('coach-page')
-export class CoachPage extends PlaceElement {
+export class CoachPage extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
@@ -92,26 +99,48 @@ export class CoachPage extends PlaceElement {
     `,
   ];
 
+  @property() payload = '';
   @state() private open: readonly HandOver[] = [];
   @state() private chosenId: string | undefined;
   @state() private said: readonly string[] = [];
   @state() private unreadCount = 0;
+  #read = new Map<string, HandOver>();
   #lines = new WeakMap<HandOver, { today: string; line: ArcherLine }>();
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    const lines = orderSquad(this.open.map((handOver) => this.#lineOf(handOver, app.view.today)));
-    const chosen = this.open.find(({ archerId }) => archerId === this.chosenId);
+    if (this.payload !== '') return html`<coach-invite .payload=${this.payload}></coach-invite>`;
+    const owners = this.#desk();
+    const open = [...owners.keys()].reduce<readonly HandOver[]>((all, one) => addHandOver(all, one).open, this.open);
+    const lines = orderSquad(open.map((handOver) => this.#lineOf(handOver, app.view.today)));
+    const chosen = open.find(({ archerId }) => archerId === this.chosenId);
     return html`<h1>${say('coach.coach')}</h1>
       <p>${say('coach.about')}</p>
+      <coach-box></coach-box>
       <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.unreadCount > 0 ? html`<p class="dim">${say('coach.unread', { n: this.unreadCount })}</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
       ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">${say('coach.noneOpen')}</p>`}
-      ${chosen ? html`<archer-sheet .handOver=${chosen}></archer-sheet>` : nothing}`;
+      ${chosen ? html`<archer-sheet .handOver=${chosen} .owner=${owners.get(chosen)}></archer-sheet>` : nothing}`;
+  }
+
+  /** Hand-overs that came by the box, each read once; whom an answer goes to. */
+  #desk(): Map<HandOver, string> {
+    const found = new Map<HandOver, string>();
+    for (const [owner, { text, file }] of Object.entries(this.post?.desk?.archers ?? {})) {
+      let handOver = this.#read.get(file);
+      if (handOver === undefined) {
+        const read = parseHandOver(text);
+        if (!read.ok) continue;
+        handOver = read.handOver;
+        this.#read.set(file, handOver);
+      }
+      found.set(handOver, owner);
+    }
+    return found;
   }
 
   #squad(lines: readonly ArcherLine[]) {

@@ -14,6 +14,7 @@ import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
+import { PostElement } from '../post-element.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
 import '@larkhold/ui';
 import { type Incoming, readIncoming } from './read-incoming.ts';
@@ -41,7 +42,7 @@ function leftWords(left: readonly LeftValue[]): string {
  * @prop settle writes down what was just typed
  */
 @customElement('file-in')
-export class FileIn extends PlaceElement {
+export class FileIn extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
@@ -89,9 +90,24 @@ export class FileIn extends PlaceElement {
     if (!app) return nothing;
     return html`<file-drop words=${say('file.open')} @files-take=${this.#take}></file-drop>
       <div role="status">
+        ${this.#post()}
         ${this.incoming ? html`<div class="notice">${this.#shown(app, this.incoming)}</div>` : nothing}
         ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.taken.length > 0 ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
       </div>`;
+  }
+
+  /** An answer that came by the coach's box is read as a file is. */
+  #post() {
+    const { answer, coach } = this.post?.archer ?? {};
+    if (answer === undefined || coach === undefined) return nothing;
+    return html`<div class="notice">
+      <p>${say('post.answerCame', { coach })}</p>
+      <div><button class="main" @click=${() => this.#readAnswer(coach, answer.text)}>${say('post.read')}</button></div>
+    </div>`;
+  }
+
+  async #readAnswer(coach: string, text: string): Promise<void> {
+    await this.#take(new CustomEvent('files-take', { detail: [new File([text], coach)] }));
   }
 
   #undoButton() {
@@ -284,6 +300,8 @@ export class FileIn extends PlaceElement {
   }
 
   readonly #close = (): void => {
+    // An answer that came by the box stays until it was read and closed.
+    if (this.incoming?.kind === 'hand-over' && this.name === this.post?.archer?.coach) void this.post?.putAnswerAway();
     this.incoming = undefined;
   };
 }

@@ -15,7 +15,9 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { archerIdOf } from '../archer-id.ts';
+import { localWhen } from '../local-when.ts';
 import { PlaceElement } from '../place-element.ts';
+import { PostElement } from '../post-element.ts';
 import { fileNameOf } from '../save-file.ts';
 import { saveJournal } from '../save-journal.ts';
 
@@ -28,7 +30,7 @@ const USUAL_SPAN_DAYS = 28;
  * @prop settle writes down what was just typed
  */
 @customElement('file-out')
-export class FileOut extends PlaceElement {
+export class FileOut extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
@@ -70,6 +72,7 @@ export class FileOut extends PlaceElement {
   @state() private to: string | undefined;
   @state() private name: string | undefined;
   @state() private includesNotes = false;
+  @state() private said = '';
 
   override render() {
     const { app } = this;
@@ -78,9 +81,10 @@ export class FileOut extends PlaceElement {
     const to = this.to ?? today;
     const from = this.from ?? shiftDay(today, 1 - USUAL_SPAN_DAYS);
     const name = this.name ?? app.view.kit.archer?.name ?? '';
+    const { coach, sent } = this.post?.archer ?? {};
     return html`<details>
         <summary>${say('file.handOver')}</summary>
-        <form @submit=${(event: Event) => this.#handOver(event, app, { from, to, name })}>
+        <form @submit=${(event: SubmitEvent) => this.#handOver(event, app, { from, to, name })}>
           <label
             >${say('file.name')}<input
               required
@@ -109,7 +113,13 @@ export class FileOut extends PlaceElement {
             />${say('file.withNotes')}</label
           >
           <p class="dim small">${say('file.notesAbout')}</p>
-          <div><button class="main">${say('file.saveHandOver')}</button></div>
+          <div class="row">
+            ${coach === undefined ? nothing : html`<button class="main" value="box">${say('post.put', { coach })}</button>`}
+            <button class=${coach === undefined ? 'main' : ''}>${say('file.saveHandOver')}</button>
+            ${coach === undefined ? nothing : html`<button type="button" class="quiet" @click=${() => this.#leave()}>${say('post.leave', { coach })}</button>`}
+          </div>
+          ${coach !== undefined && sent ? html`<p class="dim small">${say('post.lastPut', { coach, ...localWhen(sent.madeAt) })}</p>` : nothing}
+          <p role="status">${this.said}</p>
         </form>
       </details>
       <ul class="all">
@@ -152,7 +162,7 @@ export class FileOut extends PlaceElement {
     </li>`;
   }
 
-  async #handOver(event: Event, app: App, span: { from: string; to: string; name: string }): Promise<void> {
+  async #handOver(event: SubmitEvent, app: App, span: { from: string; to: string; name: string }): Promise<void> {
     event.preventDefault();
     const name = span.name.trim();
     if (name === '' || span.to < span.from) return;
@@ -164,7 +174,17 @@ export class FileOut extends PlaceElement {
       ...{ archerId: archer.id, archer: archer.name, from: span.from, to: span.to },
       ...{ madeAt: app.act.instant(), includesNotes: this.includesNotes, programs: [app.view.chosen] },
     });
-    app.act.saveFile(`${fileNameOf(archer.name)}-${span.to}.hand-over.json`, formatHandOver(handOver));
+    const text = formatHandOver(handOver);
+    const coach = this.post?.archer?.coach;
+    if (coach !== undefined && event.submitter instanceof HTMLButtonElement && event.submitter.value === 'box') {
+      const trouble = await this.post?.send(text);
+      this.said = trouble ? await this.troubleSaid(trouble) : say('post.isPut', { coach });
+    } else app.act.saveFile(`${fileNameOf(archer.name)}-${span.to}.hand-over.json`, text);
+  }
+
+  async #leave(): Promise<void> {
+    await this.post?.leave();
+    this.said = say('post.left');
   }
 }
 
