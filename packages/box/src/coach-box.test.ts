@@ -106,7 +106,9 @@ it('an invitation goes through a link and back; any other text is none', async (
     expect(parseInvite(formatInvite({ ...invite, address }))).toBeUndefined();
   }
   fc.assert(
-    fc.property(fc.string({ maxLength: 300 }), (text) => expect(parseInvite(text)).toBeUndefined()),
+    fc.property(fc.string({ maxLength: 300 }), (text) => {
+      expect(parseInvite(text)).toBeUndefined();
+    }),
     { seed: 7 },
   );
 });

@@ -18,7 +18,6 @@ export const post: Readonly<Record<keyof typeof en, string>> = {
   'post.answerSent': 'Die Antwort liegt in der Box. {archer} sieht sie, sobald die App dort wieder hineinschaut.',
   'post.lastAnswer': 'Zuletzt geantwortet: {day, date, short}, {at, time}.',
   'post.forget': '{archer} vergessen',
-  'post.forgotten': '{archer} ist hier vergessen. Kommt wieder eine Übergabe, steht sie wieder da.',
   'post.inviteHeading': 'Übergabe an {coach}',
   'post.inviteText':
     '{coach} lädt dich ein, deine Übergaben in eine Box zu legen, statt sie als Datei zu schicken. Von selbst geht nichts dorthin: Du übergibst auf der Seite für Dateien, wählst die Tage und gibst Notizen nur dazu, wenn du willst. Es ist versiegelt, und nur {coach} kann es lesen. Du kannst jederzeit aussteigen; was du übergeben hast, ist dann aus der Box.',

@@ -16,7 +16,6 @@ export const post = {
   'post.answerSent': 'The answer is in the box. {archer} sees it when their app next looks into it.',
   'post.lastAnswer': 'Last answered on {day, date, short} at {at, time}.',
   'post.forget': 'Forget {archer}',
-  'post.forgotten': '{archer} is forgotten here. Who hands over again is shown again.',
   'post.inviteHeading': 'Hand over to {coach}',
   'post.inviteText':
     '{coach} invites you to hand over by way of a box instead of by files. Nothing goes there by itself: you hand over on the page for files, choose the days, and add notes only if you want to. It is sealed so that only {coach} can read it. You can leave at any time, and what you handed over goes from the box.',
