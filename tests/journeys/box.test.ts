@@ -155,7 +155,7 @@ journey(
     const phone = await openAt('#/journal');
     await phone.getByRole('button', { name: 'Load a demo journal' }).click();
     await phone.getByText('The demo journal is in here').waitFor();
-    await go(phone, '#/kit');
+    await go(phone, '#/kit/bow');
     await phone.getByRole('combobox', { name: 'Bow', exact: true }).selectOption('barebow');
     await go(phone, '#/rack');
     const file = { name: 'attic.drill.json', mimeType: 'application/json', buffer: Buffer.from(holdsFile(1, 2)) };
