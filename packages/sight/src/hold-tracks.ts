@@ -31,6 +31,8 @@ interface Place {
 const OFF_TORSOS = 0.014;
 const LONGEST_KEPT = 4_000;
 const SUDDEN_MS = 400;
+/** A twitch is over by then. */
+const TWITCH_MS = 500;
 
 /** Follows the pixels of one hold, from the frame in which it was known. */
 export interface HoldTracks {
@@ -102,7 +104,7 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
         off,
       );
       frames = [...back.toReversed()];
-      return edges.flatMap((readings) => crossingAtMs(readings, off) ?? []);
+      return edges.flatMap((readings) => leftRestAtMs(readings, off) ?? []);
     },
     leftAtMs() {
       const at = (frames.at(-1) as TrackedFrame).atMs;
@@ -122,6 +124,18 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       });
     },
   };
+}
+
+/** Back in time, when a place had not yet come to rest; a twitch, from which it comes back at once, is left out. */
+function leftRestAtMs(readings: readonly Reading[], off: number): number | undefined {
+  let still = -1;
+  for (const [index, { atMs, value }] of readings.entries()) {
+    const last = readings[still];
+    if (value > off) continue;
+    if (last !== undefined && last.atMs - atMs > TWITCH_MS) break;
+    still = index;
+  }
+  return still < 0 ? undefined : crossingAtMs(readings.slice(still), off);
 }
 
 /** The hand lies beyond the wrist, in line with the forearm; a forearm looks the same all along, so that a patch on it slides unnoticed. */

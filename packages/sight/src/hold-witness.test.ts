@@ -81,6 +81,11 @@ describe('model and pixels together', () => {
     expect(watch([{ holdS: 5, twitchM: 0.025 }], { askedEvery: 1 }).seen).toHaveLength(1);
   });
 
+  it('do not take a twitch soon after the anchor for the anchor', () => {
+    const { seen, holds } = watch([{ holdS: 2.2, twitchM: 0.025 }], { askedEvery: 1, noiseTorsos: 0.02 });
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[0]?.fromMs ?? 0))).toBeLessThan(150);
+  });
+
   it('do not take a lamp that goes off in a hold for a let-down', () => {
     const { events } = watch([{ holdS: 5 }], {
       lightAt: (atMs) => (atMs > 8_500 ? 0.05 : 1),

@@ -78,7 +78,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     const torso = detector.yardstick();
     if (latest === undefined || torso === undefined) return event;
     tracks = trackHold(now, latest, torso);
-    const from = event.atMs - 900;
+    const from = event.atMs - 1_500;
     const rests = tracks.cameToRestAtMs(recent.filter(({ atMs }) => atMs >= from && atMs < now.atMs));
     const atMs = middle(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;

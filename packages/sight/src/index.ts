@@ -8,7 +8,13 @@ export {
 export { type FormLine, formLines } from './form-lines.ts';
 export { type FrameCrop, nextCrop, wholeCrop } from './frame-crop.ts';
 export { brightnessOf, type GrayFrame } from './gray-frame.ts';
-export { createHoldDetector, type HoldDetector, LEAST_WRIST_SCORE, SHORTEST_HOLD_MS } from './hold-detector.ts';
+export {
+  createHoldDetector,
+  type HoldDetector,
+  LEAST_FACE_SCORE,
+  LEAST_WRIST_SCORE,
+  SHORTEST_HOLD_MS,
+} from './hold-detector.ts';
 export { TRACKED, type Tracked, type TrackedFrame } from './hold-tracks.ts';
 export {
   createHoldWitness,

@@ -23,4 +23,7 @@ it('says what to change', () => {
   expect(judgePlace(standing({}, 260), PICTURE)).toBe('toTheMiddle');
   expect(judgePlace(standing(), { ...PICTURE, light: 20 })).toBe('moreLight');
   expect(judgePlace(standing({ wristScore: 0.15 }), PICTURE)).toBe('moreLight');
+  const back = standing();
+  for (const name of ['nose', 'leftEye', 'rightEye'] as const) back[name].score = 0.25;
+  expect(judgePlace(back, PICTURE)).toBe('turnSideOn');
 });

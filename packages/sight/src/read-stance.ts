@@ -16,6 +16,8 @@ export interface Stance {
   /** The surer and the less sure of the wrists, 0 to 1. */
   bestWrist: number;
   worstWrist: number;
+  /** How sure the model is of the face, 0 to 1: hardly, where it sees the back of a head. */
+  face: number;
   /** The least sure of shoulders and hips, 0 to 1. */
   trunk: number;
   /** The trunk's middle in the picture. */
@@ -48,6 +50,7 @@ export function readStance(points: BodyPoints): Stance {
     bowHandBelow: bowHand.y - shoulders.y,
     bestWrist: Math.max(leftWrist.score, rightWrist.score),
     worstWrist: Math.min(leftWrist.score, rightWrist.score),
+    face: Math.max(points.nose.score, Math.min(points.leftEye.score, points.rightEye.score)),
     trunk: Math.min(leftShoulder.score, rightShoulder.score, leftHip.score, rightHip.score),
     centre: { x: (shoulders.x + hips.x) / 2, y: (shoulders.y + hips.y) / 2 },
   };

@@ -63,7 +63,7 @@ export class LarkSightSetup extends LitElement {
   @property({ type: Boolean }) replayOnly = false;
 
   @state() private camera: CameraState = 'off';
-  @state() private advice: PlaceAdvice | 'calibrated' | 'turnSideOn' | undefined;
+  @state() private advice: PlaceAdvice | 'calibrated' | undefined;
   /** Since when the archer stands well. */
   @state() private goodAtMs: number | undefined;
   @state() private failure = '';

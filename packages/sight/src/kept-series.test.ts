@@ -1,0 +1,46 @@
+import { describe, expect, it } from 'vitest';
+import { films } from '../../../tests/bench/sight/films.ts';
+import { DRAW_WAY_M } from '../../../tests/fixtures/sight/jointed-figure.ts';
+import { readSeries } from '../../../tests/fixtures/sight/kept-series.ts';
+import { timeReps, trueHolds } from '../../../tests/fixtures/sight/rep-script.ts';
+import { nameBodyPoints } from './body-points.ts';
+import { createHoldDetector } from './hold-detector.ts';
+
+// What the real model said of painted films, kept: 7.5 looks a second, as on a slow machine. The model alone; the pixels make it a tenth.
+
+function watch(name: string) {
+  const script = films[name];
+  if (script === undefined) throw new Error(`there is no film "${name}"`);
+  const detector = createHoldDetector();
+  const events = readSeries(name).flatMap(({ atMs, light, rows }) =>
+    detector.push(atMs, rows && nameBodyPoints(rows), light),
+  );
+  const holds = trueHolds(timeReps(script.reps, script.firstMs), DRAW_WAY_M * (script.size ?? 1));
+  const instants = (type: 'drawn' | 'letDown') => events.flatMap((event) => (event.type === type ? [event.atMs] : []));
+  const refused = events.flatMap((event) => (event.type === 'refused' ? [event.reason] : []));
+  return { holds, drawn: instants('drawn'), letDown: instants('letDown'), refused };
+}
+
+describe('of what the model said', () => {
+  it.each([...['left', 'skin', 'side', 'otherSide', 'slant', 'near', 'far', 'young', 'band', 'seated']])(
+    'every hold is seen, and no other: %s',
+    (name) => {
+      const { holds, drawn, letDown } = watch(name);
+      expect(drawn).toHaveLength(holds.length);
+      holds.forEach(({ fromMs, toMs }, index) => {
+        expect(Math.abs((drawn[index] ?? 0) - fromMs), `start ${index}`).toBeLessThan(1_000);
+        expect(Math.abs((letDown[index] ?? 0) - toMs), `end ${index}`).toBeLessThan(600);
+      });
+    },
+  );
+
+  it.each([
+    ['behind', 'turnSideOn'],
+    ['dim', 'moreLight'],
+    ['dark', 'moreLight'],
+  ])('nothing is made where it can’t be judged, and it says what would help: %s', (name, reason) => {
+    const { drawn, refused } = watch(name);
+    expect(drawn).toEqual([]);
+    expect(refused).toContain(reason);
+  });
+});
