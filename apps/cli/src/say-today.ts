@@ -32,6 +32,7 @@ function linesOf({ prescription }: TodaysDrill, units: 'metric' | 'imperial', ar
   ]);
   return [
     style.strong(`${prescription.programTitle}, ${prescription.date}`),
+    ...(prescription.rest ? [`${style.strong('Rest')}: ${prescription.rest.change}`] : []),
     ...blocks,
     ...(prescription.blocks.length > 0 ? [text(lengthLine(prescription))] : []),
     ...section(

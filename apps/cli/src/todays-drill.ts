@@ -2,10 +2,14 @@ import {
   builtInPrograms,
   chosenProgram,
   idOf,
+  type Journal,
   type Prescription,
   type Program,
   prescribe,
   readablePrograms,
+  seasonEffects,
+  type TodaysProgram,
+  todaysProgram,
 } from '@larkhold/engine';
 import { archerOf, type Backup } from '@larkhold/store';
 import type { OpenedFile } from './file-kinds.ts';
@@ -36,14 +40,36 @@ export interface TodaysDrill {
  */
 export function todaysDrill(file: Extract<OpenedFile, { kind: 'backup' | 'program' }>, wish: DrillWish): TodaysDrill {
   const { day: today, minutes } = wish;
-  const program = file.kind === 'program' ? file.program : programOf(file.backup, wish.program);
-  const known = file.kind === 'program' ? { records: [] } : knownOf(file.backup);
   try {
-    return { program, prescription: prescribe({ program, today, minutes, ...known }) };
+    if (file.kind === 'program') {
+      const { program } = file;
+      return { program, prescription: prescribe({ program, today, minutes, records: [] }) };
+    }
+    const { records, days, archer } = knownOf(file.backup);
+    const { program: due, season } = seasonOf(file.backup, today);
+    const program = wish.program === undefined ? due : programOf(file.backup, wish.program);
+    const takenDay = wish.program === undefined ? file.backup.kit.programDay : today;
+    const effects = seasonEffects(season, program, today, takenDay);
+    return { program, prescription: prescribe({ program, today, minutes, records, days, archer, ...effects }) };
   } catch (cause) {
     if (cause instanceof RangeError) throw new CommandEnd(exitCodes.usage, cause.message);
     throw cause;
   }
+}
+
+/** What is due on a day, by the season of a backup or the sensible one. */
+function seasonOf({ kit, ...journal }: Backup, today: string): TodaysProgram {
+  const { competitionDay, usualMinutes, daysPerWeek: usualDays } = kit.plan ?? {};
+  return todaysProgram({
+    ...{ journal, programs: rackOf(journal), today, archer: archerOf(kit), competitionDay, usualMinutes, usualDays },
+    ...{ takenId: kit.programId, takenDay: kit.programDay },
+  });
+}
+
+function rackOf(journal: Pick<Journal, 'opened'>): Program[] {
+  const opened = readablePrograms(journal);
+  const openedIds = new Set(opened.map(idOf));
+  return [...builtInPrograms.filter((program) => !openedIds.has(idOf(program))), ...opened];
 }
 
 /** What a backup tells of an archer. @param backup any. @returns the part of a prescription's input that it decides */
@@ -59,9 +85,7 @@ export function knownOf({ drills: records, days, kit }: Backup) {
  * @throws CommandEnd where there is none
  */
 export function programOf({ kit, ...journal }: Backup, wanted: string | undefined): Program {
-  const opened = readablePrograms(journal);
-  const openedIds = new Set(opened.map(idOf));
-  const programs = [...builtInPrograms.filter((program) => !openedIds.has(idOf(program))), ...opened];
+  const programs = rackOf(journal);
   const found =
     wanted === undefined
       ? chosenProgram(programs, kit.programId, journal.drills)

@@ -21,6 +21,7 @@ export {
   handOverSchema,
   parseHandOver,
 } from './exchange/hand-over.ts';
+export { type HandedPlan, handedPlan, handedPlanSchema } from './exchange/handed-plan.ts';
 export {
   formatJournal,
   formatLines,
@@ -116,6 +117,7 @@ export {
   TEST_FREE_DAYS,
   YOUNG_UNTIL_YEARS,
 } from './season/due-today.ts';
+export { emptySeason } from './season/empty-season.ts';
 export { findProgram } from './season/find-program.ts';
 export { formatSeason } from './season/format-season.ts';
 export { knowForSeason } from './season/know-for-season.ts';
@@ -147,6 +149,7 @@ export * from './summary/notes-shown.ts';
 export * from './summary/program-outline.ts';
 export * from './summary/shooting-places.ts';
 export * from './summary/squad-summary.ts';
+export * from './summary/todays-program.ts';
 export * from './summary/trend-series.ts';
 export * from './summary/week-summary.ts';
 export * from './summary/weeks-ahead.ts';

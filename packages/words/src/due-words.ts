@@ -1,4 +1,4 @@
-import type { Due, Lighter, Planner, RestReason, SeasonNotice } from '@larkhold/engine';
+import type { DatedSessions, Due, Lighter, Planner, RestReason, SeasonNotice } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
@@ -118,4 +118,17 @@ export function noticeWords(notice: SeasonNotice, words: Words = presentWords())
     case 'programMissing':
       return words.say('notice.programMissing', { title: notice.title });
   }
+}
+
+/**
+ * A day that a coach wrote, and its programs.
+ * @param session one of the days of an answer
+ * @param words the language
+ * @returns one line: 'Mon 30 Nov: Holding and Flexibility, 20 minutes each'
+ */
+export function sessionWords(session: DatedSessions['sessions'][number], words: Words = presentWords()): string {
+  const { day, programs, minutes } = session;
+  const titles = words.list(programs.map(({ title }) => title));
+  if (minutes === undefined) return words.say('coach.dayLine', { day, titles });
+  return words.say('coach.dayLineMinutes', { day, titles, minutes });
 }

@@ -142,6 +142,8 @@ const sentences: Sentences = {
   daysInRow: ({ days, most }, w) => w.say('reason.daysInRow', { days, most }),
   youthDay: ({ on }, w) => w.say('reason.youthDay', { on }),
   competition: (f, w) => w.say(f.daysLeft === 0 ? 'reason.competitionToday' : 'reason.competitionTomorrow'),
+  seasonRest: ({ nextDay }, w) =>
+    nextDay === undefined ? w.say('reason.seasonRest') : w.say('reason.seasonRestUntil', { on: nextDay }),
   noClicker: ({ title }, w) => w.say('reason.noClicker', { title }),
   testPain: ({ title, on }, w) => w.say('reason.testPain', { title, on }),
   testCompetition: ({ title, competition }, w) => w.say('reason.testCompetition', { title, on: competition }),

@@ -1,10 +1,9 @@
-import { type Due, findProgram, idOf, type Program } from '@larkhold/engine';
+import { type Due, findProgram, idOf, isDone, type Program } from '@larkhold/engine';
 import { dueWords, pieces, presentWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import { PlaceElement } from '../shell/place-element.ts';
-import { isDone } from '../shell/todays-program.ts';
 
 type DueProgram = Exclude<Due, { kind: 'rest' }>;
 

@@ -30,7 +30,7 @@ import { idOf } from '@larkhold/engine';
 import { hrefOf } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
-import { seasonRest } from '../shell/todays-program.ts';
+import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
 import '../shell/lark-cue-track.ts';
 import '@larkhold/ui';
@@ -143,7 +143,7 @@ export class LarkLine extends PlaceElement {
   #today(app: App) {
     const { view } = app;
     const { chosen } = view;
-    const prescription = todaysPrescription(view, chosen, this.minutes);
+    const prescription = todaysPrescription(view, chosen, this.minutes ?? dueMinutes(view));
     const done = doneToday(app);
     const next = this.#nextTime(app, done ?? cleanRecord(prescription, app));
     return html`<div class="page">
@@ -169,7 +169,7 @@ export class LarkLine extends PlaceElement {
                 <div class="choices">
                   <readiness-choice .prescription=${prescription}></readiness-choice>
                   <minutes-choice
-                    .minutes=${this.minutes}
+                    .minutes=${this.minutes ?? dueMinutes(view)}
                     .prescription=${prescription}
                     @lark-minutes=${this.#onMinutes}
                   ></minutes-choice>
@@ -405,7 +405,7 @@ export class LarkLine extends PlaceElement {
   #beginToday(): void {
     const { app } = this;
     if (!app) return;
-    const prescription = todaysPrescription(app.view, app.view.chosen, this.minutes);
+    const prescription = todaysPrescription(app.view, app.view.chosen, this.minutes ?? dueMinutes(app.view));
     // On a rest day only the button itself begins: no pedal, no key that was meant for something else.
     const isRest = prescription.rest ?? seasonRest(app.view);
     if (!isRest && prescription.blocks.length > 0) this.#begin(app, prescription);

@@ -54,7 +54,8 @@ export class RestDay extends PlaceElement {
     const { app, prescription, because } = this;
     const rest = prescription?.rest;
     if (!app || !prescription || !(rest || because)) return nothing;
-    const words = rest ? reasonWords(rest) : because && restWords(because, app.view.season);
+    const isSeasons = because && (!rest || rest.rule === 'seasonRest');
+    const words = isSeasons ? restWords(because, app.view.season) : rest && reasonWords(rest);
     return html`<h2>${say('rest.day')}</h2>
       <p class="reason">${words}</p>
       ${rest?.rule.startsWith('pain') ? this.#pain(app) : nothing}

@@ -30,7 +30,7 @@ import type { CoachPost } from './coach-post.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
-import { todaysProgram } from './todays-program.ts';
+import { chosenToday } from './todays-program.ts';
 
 /** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
 export interface Surroundings {
@@ -172,7 +172,7 @@ export function createAppState(around: Surroundings): AppState {
     const openedIds = new Set(opened.flatMap(({ id }) => (id === undefined ? [] : [id])));
     const programs = [...builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id)), ...opened];
     const today = around.today();
-    const { chosen, season } = todaysProgram({ journal: last.visible, programs, kit, today });
+    const { chosen, season } = chosenToday({ journal: last.visible, programs, kit, today });
     const view: AppView = {
       ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },

@@ -1,4 +1,5 @@
 import * as z from 'zod';
+import type { Archer } from '../archer/archer.ts';
 import { type Collection, journalCollections } from '../journal/collections.ts';
 import { drillRecordSchema } from '../journal/drill-record.ts';
 import { dayEntrySchema, type Journal, journalSchema, type WeekPage, weekPageSchema } from '../journal/journal.ts';
@@ -6,8 +7,10 @@ import { journalDaySchema } from '../journal/journal-day.ts';
 import { journalInstantSchema } from '../journal/journal-instant.ts';
 import { createJournal, mergeJournals, visibleJournal } from '../journal/merge-journals.ts';
 import { withoutDevice } from '../journal/stamp.ts';
-import { programSchema } from '../program/program.ts';
+import { type Program, programSchema } from '../program/program.ts';
+import { datedSessionsSchema, type Season } from '../season/season.ts';
 import { isoWeek } from '../units/calendar-day.ts';
+import { handedPlan, handedPlanSchema } from './handed-plan.ts';
 import { formatLines } from './journal-file.ts';
 import { type FileFormat, type FileProblem, readFile } from './read-file.ts';
 import '../units/plain-parsers.ts';
@@ -21,6 +24,8 @@ export const coachAnswerSchema = z.strictObject({
   comment: z.string().max(4000),
   /** A program to take on, if the archer wants it. */
   program: programSchema.optional(),
+  /** What to do on which day, from a first day to a last. */
+  dated: datedSessionsSchema.optional(),
 });
 /** What a coach writes back. */
 export type CoachAnswer = z.output<typeof coachAnswerSchema>;
@@ -42,6 +47,8 @@ export const handOverSchema = z.strictObject({
   majorGoal: journalSchema.shape.majorGoal,
   /** The programs that the archer is on: what was planned. */
   programs: z.array(programSchema).max(20),
+  /** What was planned in these days, and what was done of it; absent where nothing was written down. */
+  plan: handedPlanSchema.optional(),
   answers: z.array(coachAnswerSchema).max(100),
   weeks: z.array(weekPageSchema),
   days: z.array(dayEntrySchema),
@@ -74,6 +81,12 @@ export interface HandOverInput {
   /** Notes are private: every free text about a day or a drill, and the week's review, is left out unless this is true. */
   includesNotes?: boolean;
   programs?: HandOver['programs'];
+  /** The archer's own season: what was planned is set beside what was done. */
+  season?: Season;
+  /** All programs that the season may name; without them those that are handed over. */
+  rack?: readonly Program[];
+  /** Who the archer is, as `prescribe` reads it. */
+  self?: Archer;
 }
 
 /**
@@ -83,11 +96,13 @@ export interface HandOverInput {
  * @throws RangeError if the span ends before it begins.
  */
 export function createHandOver(input: HandOverInput): HandOver {
-  const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [] } = input;
+  const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [], season, rack, self } = input;
   if (to < from) throw new RangeError(`to: expected a day from ${from} on, got ${to}`);
   const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
   const span = { from, to, includesNotes };
   const { drills, days, weeks, milestones } = journalCollections;
+  const known = { journal, programs: rack ?? programs, from, to, ...(self ? { archer: self } : {}) };
+  const plan = season && handedPlan({ season, ...known });
   const reached = handed(milestones, journal.milestones ?? [], span);
   return {
     format: 'larkhold/hand-over',
@@ -100,6 +115,7 @@ export function createHandOver(input: HandOverInput): HandOver {
     includesNotes,
     ...(journal.majorGoal === undefined ? {} : { majorGoal: goalOf(journal.majorGoal) }),
     programs: [...programs],
+    ...(plan === undefined ? {} : { plan }),
     answers: [],
     weeks: handed(weeks, journal.weeks, span),
     days: handed(days, journal.days, span),
@@ -111,7 +127,7 @@ export function createHandOver(input: HandOverInput): HandOver {
 /**
  * Adds a coach's answer to a hand-over, to be sent back as a file.
  * @param handOver the archer's file; it is left as it is.
- * @param answer the comment, and a program if there is one to take on.
+ * @param answer the comment, and a program or dated sessions if there are any to take on.
  * @returns a new hand-over with this answer last.
  * @throws TypeError if the answer is not valid.
  */
@@ -162,9 +178,9 @@ export function parseHandOver(text: string): { ok: true; handOver: HandOver } | 
  */
 export function formatHandOver(handOver: HandOver): string {
   const { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal, ...lists } = handOver;
-  const { programs, answers, weeks, days, drills, milestones } = lists;
+  const { programs, plan, answers, weeks, days, drills, milestones } = lists;
   const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal };
-  return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
+  return formatLines({ ...head, programs, plan, answers, weeks, days, drills, milestones });
 }
 
 /** Rows of the span, each with the fields that the coach may read and no others: also not those that only a newer app knows. */

@@ -5,6 +5,7 @@ import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
+import type { RestReason } from '../season/due-today.ts';
 import type { Lighter } from '../season/season-day.ts';
 import { OLDER_FROM_YEARS } from './layoff.ts';
 import { type ProgramState, programStates, unknownProgram } from './program-state.ts';
@@ -28,6 +29,8 @@ export interface KnownToday {
   competitionDay?: number;
   /** What makes this a lighter day in the season. */
   lighter?: Lighter;
+  /** Why the season has rest today. */
+  seasonRest?: RestReason;
   /** Records that could not be used. */
   laterCount: number;
   impossibleDates: readonly string[];
@@ -49,6 +52,7 @@ export function knowToday(
     readiness?: KnownToday['readiness'];
     competitionDay?: number;
     lighter?: Lighter;
+    seasonRest?: RestReason;
   },
 ): KnownToday {
   const { day, archer } = given;
@@ -72,5 +76,6 @@ export function knowToday(
     readiness: given.readiness ?? today?.entry?.readiness,
     competitionDay: given.competitionDay,
     lighter: given.lighter,
+    seasonRest: given.seasonRest,
   };
 }

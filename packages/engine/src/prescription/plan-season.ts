@@ -36,8 +36,8 @@ export function planSeason({ season, programs, weeks, days, archer, ...input }: 
     for (const due of dueToday(season, known, today, (ref) => findProgram(ref, programs) !== undefined)) {
       if (due.kind === 'rest') continue;
       const program = findProgram(due.program, programs)!;
-      const lighter = due.kind === 'program' ? due.lighter : undefined;
-      const prescription = prescribe({ program, records, days, archer, today, lighter });
+      const { lighter, minutes } = due.kind === 'program' ? due : {};
+      const prescription = prescribe({ program, records, days, archer, today, lighter, minutes });
       if (prescription.rest || prescription.blocks.length === 0) continue;
       const row = { ...rowOf(prescription), program: program.title };
       rows.push(due.kind === 'test' ? { ...row, kind: 'test' } : row);

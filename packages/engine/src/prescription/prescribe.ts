@@ -2,6 +2,7 @@ import { type Archer, checkArcher } from '../archer/archer.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
+import type { RestReason } from '../season/due-today.ts';
 import type { Lighter } from '../season/season-day.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { toolFor, toolReason } from './age-limits.ts';
@@ -35,6 +36,8 @@ export interface PrescribeInput {
   competitionDay?: string;
   /** What makes the day a lighter one in the archer's season, as `dueToday` gives it. */
   lighter?: Lighter;
+  /** Why the archer's season has rest today, as `dueToday` gives it: what somebody should do who drills all the same is less than a full day. */
+  seasonRest?: RestReason;
 }
 
 /**
@@ -54,7 +57,16 @@ export function prescribe(input: PrescribeInput): Prescription {
   const archer = checkArcher(input.archer);
   const competitionDay = input.competitionDay === undefined ? undefined : dayNumber(input.competitionDay);
   const { records, days, readiness } = input;
-  const known = knowToday(program, { records, days, day, archer, readiness, competitionDay, lighter: input.lighter });
+  const known = knowToday(program, {
+    records,
+    days,
+    day,
+    archer,
+    readiness,
+    competitionDay,
+    lighter: input.lighter,
+    seasonRest: input.seasonRest,
+  });
   const tool = toolFor(program.tool, archer, known.stage);
   const made = program.kind === 'test' ? prescribeTest(known, tool, minutes) : prescribeDrill(known, tool, minutes);
   const cautions = cautionsFor({ ...program, tool }, archer, lately(known));

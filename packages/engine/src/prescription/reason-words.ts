@@ -135,6 +135,8 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
     `There was a drill on ${dateWords(f.on)}. From 8 to 15, two or three days a week and never two running: rest today (2014 international consensus, Lloyd and others).`,
   competition: (f) =>
     f.daysLeft === 0 ? 'The competition is today: no drill.' : 'The competition is tomorrow: rest today.',
+  seasonRest: (f) =>
+    `The season has no drill today${f.nextDay === undefined ? '' : `; the next one is on ${dateWords(f.nextDay)}`}. All the same at most half a day's.`,
   noClicker: (f) => `${f.title} needs a clicker, and your bow has none. Choose another program.`,
   testPain: (f) => `${f.title} waits: no test on the way back after pain on ${dateWords(f.on)}.`,
   testCompetition: (f) =>

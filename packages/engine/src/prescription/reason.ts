@@ -144,6 +144,8 @@ export interface RuleFacts {
   daysInRow: { days: number; most: number };
   youthDay: { ageYears: number; on: string };
   competition: { daysLeft: number; competition: string };
+  /** The archer's season has rest today: its rule, and the next day with a drill, ISO 8601. */
+  seasonRest: { because: string; nextDay?: string };
   noClicker: { title: string };
   testPain: { title: string; on: string };
   testCompetition: { title: string; competition: string; daysLeft: number };

@@ -27,8 +27,14 @@ export function restDay(known: KnownToday, tool: Tool): { reason: Reason; isEmpt
   if (stage !== undefined && archer.tools && !archer.tools.includes(tool)) {
     return { reason: reasonOf('painTool', { stage, tool, ...answers }), isEmpty: false };
   }
-  const reason = young(known) ?? inARow(known) ?? competition(day, competitionDay);
+  const reason = young(known) ?? inARow(known) ?? competition(day, competitionDay) ?? season(known);
   return reason && { reason, isEmpty: false };
+}
+
+function season({ seasonRest }: KnownToday): Reason | undefined {
+  if (seasonRest === undefined) return undefined;
+  const nextDay = 'nextDay' in seasonRest ? seasonRest.nextDay : undefined;
+  return reasonOf('seasonRest', { because: seasonRest.rule, ...(nextDay === undefined ? {} : { nextDay }) });
 }
 
 function young({ archer, body, day }: KnownToday): Reason | undefined {

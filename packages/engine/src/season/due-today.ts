@@ -28,9 +28,9 @@ export type RestReason =
   | { rule: 'programMissing'; titles: readonly string[] }
   | { rule: 'outsideSeason'; nextDay?: string };
 
-/** One thing that a day holds. */
+/** One thing that a day holds; `minutes`: as many as a coach gives it. */
 export type Due =
-  | { kind: 'program'; program: ProgramRef; because: Planner; lighter?: Lighter }
+  | { kind: 'program'; program: ProgramRef; because: Planner; lighter?: Lighter; minutes?: number }
   | { kind: 'test'; program: ProgramRef; because: { rule: 'test'; day: string; lateDays: number } }
   | { kind: 'rest'; because: RestReason };
 
@@ -70,7 +70,7 @@ export function dueToday(
   if (reason) return rest(reason);
   const test = testOn(season, known, day, hasProgram);
   if (test) return [test];
-  const { programs, planner } = writtenDay(season, day);
+  const { programs, planner, minutes } = writtenDay(season, day);
   const nextDay = nextWrittenDay(season, day);
   const next = nextDay === undefined ? {} : { nextDay };
   if (!planner) return rest({ rule: 'outsideSeason', ...next });
@@ -78,7 +78,8 @@ export function dueToday(
   const there = programs.filter(hasProgram);
   if (there.length === 0) return rest({ rule: 'programMissing', titles: programs.map(({ title }) => title) });
   const lighter = lighterOn(season, day);
-  return there.map((program) => ({ kind: 'program', program, because: planner, ...(lighter ? { lighter } : {}) }));
+  const more = { ...(lighter ? { lighter } : {}), ...(minutes === undefined ? {} : { minutes }) };
+  return there.map((program) => ({ kind: 'program', program, because: planner, ...more }));
 }
 
 /** What makes a day one of rest whatever is written for it; the most serious first. */

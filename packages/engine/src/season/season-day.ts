@@ -13,6 +13,8 @@ export interface WrittenDay {
   programs: readonly ProgramRef[];
   /** Absent where the season says nothing of the day. */
   planner?: Planner;
+  /** The minutes that a coach gives each of them. */
+  minutes?: number;
 }
 
 /** Why less is done on a day, and the share of the reps that is kept. */
@@ -33,7 +35,8 @@ export function writtenDay(season: Season, day: number): WrittenDay {
   if (answer) {
     const { by, madeAt, sessions } = answer;
     const session = sessions.find((one) => dayNumber(one.day) === day);
-    return { programs: session?.programs ?? [], planner: { rule: 'coach', by, madeAt } };
+    const minutes = session?.minutes === undefined ? {} : { minutes: session.minutes };
+    return { programs: session?.programs ?? [], planner: { rule: 'coach', by, madeAt }, ...minutes };
   }
   const block = blockOn(season.blocks, day);
   if (!block) return { programs: [] };

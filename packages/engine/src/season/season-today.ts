@@ -38,6 +38,8 @@ export interface SeasonTodayInput {
 
 /** A season in force, and what it has for today. */
 export interface SeasonToday {
+  /** The day that `due` is for, ISO 8601. */
+  date: string;
   /** The archer's own, else the sensible one. Where the archer's own names no weekdays, the sensible one's stand in it. */
   season: Season;
   /** What the archer or a coach wrote down; undefined while nobody did, or where it cannot be read. */
@@ -64,7 +66,7 @@ export function seasonToday(input: SeasonTodayInput): SeasonToday {
   const season = withCompetition(isOwn ? own : { ...sensibleFor(input), ...listsOf(own) }, input.competitionDay);
   const known = knowForSeason({ records, days, today, ...(archer ? { archer } : {}) });
   return {
-    ...{ season, isOwn },
+    ...{ date: today, season, isOwn },
     ...(own ? { own } : {}),
     due: dueToday(season, known, today, (ref) => findProgram(ref, programs) !== undefined),
     ...(read && !read.ok ? { problems: read.problems } : {}),

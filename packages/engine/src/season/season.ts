@@ -59,6 +59,7 @@ const restSchema = z.strictObject({
 const sessionSchema = z.strictObject({
   day: day('The day, ISO 8601.'),
   programs: programsSchema,
+  minutes: z.int().min(1).max(240).describe('The minutes that there are for each of them.').optional(),
 });
 
 /** What a coach writes for the coming weeks: every day from the first to the last, those without a session too. */

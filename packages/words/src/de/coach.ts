@@ -2,6 +2,30 @@ import type { coach as en } from '../en/coach.ts';
 
 /**  */
 export const coach: Readonly<Record<keyof typeof en, string>> = {
+  'coach.days': 'Tage für die nächsten Wochen',
+  'coach.daysAbout':
+    'Vom ersten bis zum letzten Tag gelten diese Tage anstelle der Wochentage: Ein Tag ohne Übung ist ein Ruhetag. Vor dem Übernehmen werden sie gezeigt.',
+  'coach.from': 'Erster Tag',
+  'coach.to': 'Letzter Tag',
+  'coach.day': 'Tag',
+  'coach.program': 'Programm',
+  'coach.minutes': 'Minuten, wenn sie wichtig sind',
+  'coach.weekly': 'Und derselbe Wochentag bis zum letzten Tag',
+  'coach.addDay': 'Tag hinzufügen',
+  'coach.removeDay': '{day} entfernen',
+  'coach.dayLine': '{day, date, short}: {titles}',
+  'coach.dayLineMinutes': '{day, date, short}: {titles}, je {minutes, plural, one {# Minute} other {# Minuten}}',
+  'coach.outside': 'Der Tag muss vom {from, date, short} bis zum {to, date, short} liegen, höchstens 62 Tage.',
+  'coach.dayFull': 'Höchstens vier Programme am Tag.',
+  'coach.needs': 'Schreib deinen Namen und einen Kommentar, ein Programm oder Tage.',
+  'coach.planned': 'Geplant und getan',
+  'coach.plannedSum':
+    'Geplant: {plannedDays, plural, one {# Tag} other {# Tage}}, {plannedReps, plural, one {# Wiederholung} other {# Wiederholungen}}, {plannedHeld, number, duration} im Vollauszug. Getan: {doneDays, plural, one {# Tag} other {# Tage}}, {doneReps, plural, one {# Wiederholung} other {# Wiederholungen}}, {doneHeld, number, duration}. Eingehalten: {kept, number} von {ofDays, number}.',
+  'coach.byDay': 'Tag für Tag',
+  'coach.plannedCol': 'Geplant',
+  'coach.doneCol': 'Getan',
+  'coach.amount': '{reps, plural, one {# Wiederholung} other {# Wiederholungen}}, {held, number, duration}',
+  'coach.nothing': 'nichts',
   'coach.majorGoal': 'Großes Ziel',
   'coach.lastGoal': 'Ziel der letzten Woche',
   'coach.focus': 'Schwerpunkt',

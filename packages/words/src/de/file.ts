@@ -24,6 +24,13 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.keepComment': 'Kommentar auf die Wochenseite übernehmen',
   'file.withProgram': 'Mit einem Programm: {title}.',
   'file.takeOn': '{title} ins Regal übernehmen',
+  'file.withDays':
+    'Mit Tagen: {from, date, short} bis {to, date, short}, {sessions, plural, one {# Tag mit Übung} other {# Tage mit Übung}}. Sie gelten anstelle deiner Wochentage; ein Tag ohne Übung ist ein Ruhetag.',
+  'file.daysOverlap':
+    'Einige dieser Tage wurden schon früher geschrieben. Nimmst du sie, zählen dort die später geschriebenen; zusammengezählt wird nichts.',
+  'file.takeDays': 'Diese Tage in meine Saison',
+  'file.daysTaken': 'Diese Tage sind in deiner Saison.',
+  'file.daysThere': 'Diese Tage sind schon in deiner Saison.',
   'file.takenIn': '{file} wurde übernommen.',
   'file.commentThere': 'Der Kommentar steht schon auf der Wochenseite.',
   'file.inRack': '{title} ist im Regal und auf der Linie.',

@@ -119,6 +119,9 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     'Am {on, date, plain} war eine Übung. Von 8 bis 15 zwei oder drei Tage in der Woche und nie zwei hintereinander: Ruh dich heute aus (internationaler Konsens 2014, Lloyd und andere).',
   'reason.competitionToday': 'Heute ist der Wettkampf: keine Übung.',
   'reason.competitionTomorrow': 'Morgen ist der Wettkampf: Ruh dich heute aus.',
+  'reason.seasonRest': 'Deine Saison hat heute keine Übung. Trotzdem höchstens die Hälfte eines Tages.',
+  'reason.seasonRestUntil':
+    'Deine Saison hat heute keine Übung; die nächste ist am {on, date, plain}. Trotzdem höchstens die Hälfte eines Tages.',
   'reason.noClicker': '{title} braucht einen Klicker, und dein Bogen hat keinen. Wähl ein anderes Programm.',
   'reason.testPain': '{title} wartet: kein Test auf dem Weg zurück nach Schmerzen am {on, date, plain}.',
   'reason.testCompetition':

@@ -22,6 +22,13 @@ export const file = {
   'file.keepComment': 'Keep the comment on the week’s page',
   'file.withProgram': 'With a program: {title}.',
   'file.takeOn': 'Add {title} to the rack',
+  'file.withDays':
+    'With days: {from, date, short} to {to, date, short}, {sessions, plural, one {# day with a drill} other {# days with a drill}}. They stand in place of your weekdays; a day without a drill is a rest day.',
+  'file.daysOverlap':
+    'Some of these days were written before. Take them, and the later written ones count there; nothing is added up.',
+  'file.takeDays': 'Put these days in my season',
+  'file.daysTaken': 'These days are in your season.',
+  'file.daysThere': 'These days are in your season already.',
   'file.takenIn': '{file} was restored.',
   'file.commentThere': 'The comment is on the week’s page already.',
   'file.inRack': '{title} is in the rack and on the line.',

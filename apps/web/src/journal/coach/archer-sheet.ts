@@ -16,8 +16,10 @@ import { PlaceElement } from '../../shell/place-element.ts';
 import { PostElement } from '../../shell/post-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import '@larkhold/ui';
+import './answer-days.ts';
 import { shiftWeek } from '@larkhold/engine';
 import { weekTitle } from '@larkhold/words';
+import type { AnswerDays } from './answer-days.ts';
 
 /** Weeks that the sheet lists, the last one first. */
 const WEEKS_SHOWN = 8;
@@ -107,6 +109,7 @@ export class ArcherSheet extends PostElement {
   @state() private by = '';
   @state() private comment = '';
   @state() private program: Program | undefined;
+  @state() private days: AnswerDays | undefined;
   @state() private said = '';
 
   protected override willUpdate(changed: PropertyValues<this>): void {
@@ -115,6 +118,7 @@ export class ArcherSheet extends PostElement {
     if (!changed.has('handOver') || changed.get('handOver')?.archerId === this.handOver?.archerId) return;
     this.comment = '';
     this.program = undefined;
+    this.days = undefined;
     this.said = '';
   }
 
@@ -132,12 +136,44 @@ export class ArcherSheet extends PostElement {
         ${this.#words(say('coach.focus'), page?.focus)}
         ${this.#words(say('coach.programs'), handOver.programs.map(({ title }) => title).join(', '))}
       </dl>
-      ${this.#weeks(handOver)} ${this.#ribbons(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
+      ${this.#plan(handOver)} ${this.#weeks(handOver)} ${this.#ribbons(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
     </section>`;
   }
 
   #words(name: string, text: string | undefined) {
     return text ? html`<dt>${name}</dt><dd class="text">${text}</dd>` : nothing;
+  }
+
+  #plan({ plan }: HandOver) {
+    if (!plan) return nothing;
+    const { planned, done, keptDays } = plan;
+    const amount = (one: { reps: number; seconds: number; programs: readonly string[] }) =>
+      one.programs.length === 0
+        ? say('coach.nothing')
+        : say('coach.amount', { reps: one.reps, held: one.seconds * 1000 });
+    return html`<h3>${say('coach.planned')}</h3>
+      <p>
+        ${say('coach.plannedSum', {
+          ...{ plannedDays: planned.days, plannedReps: planned.reps, plannedHeld: planned.seconds * 1000 },
+          ...{ doneDays: done.days, doneReps: done.reps, doneHeld: done.seconds * 1000 },
+          ...{ kept: keptDays, ofDays: planned.days },
+        })}
+      </p>
+      <details>
+        <summary>${say('coach.byDay')}</summary>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">${say('coach.day')}</th>
+              <th scope="col">${say('coach.plannedCol')}</th>
+              <th scope="col">${say('coach.doneCol')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${plan.days.map((day) => html`<tr><th scope="row">${formatDay(day.date, 'short')}</th><td>${amount(day.planned)}</td><td>${amount(day.done)}</td></tr>`)}
+          </tbody>
+        </table>
+      </details>`;
   }
 
   #weeks(handOver: HandOver) {
@@ -247,6 +283,13 @@ export class ArcherSheet extends PostElement {
               </p>`
             : nothing
         }
+        <answer-days
+          .programs=${this.program ? [this.program, ...handOver.programs] : handOver.programs}
+          .firstDay=${app.view.today}
+          @days-change=${(event: CustomEvent<AnswerDays | undefined>) => {
+            this.days = event.detail;
+          }}
+        ></answer-days>
         <p role="status">${this.said}</p>
         <div class="row">
           ${this.owner ? html`<button class="main" value="box">${say('post.sendAnswer')}</button>` : nothing}
@@ -285,12 +328,14 @@ export class ArcherSheet extends PostElement {
   #save(event: SubmitEvent, app: App, handOver: HandOver): void {
     event.preventDefault();
     const [by, comment] = [this.by.trim(), this.comment.trim()];
-    if (by === '' || (comment === '' && !this.program)) {
-      this.said = 'Write your name, and a comment or a program.';
+    if (by === '' || (comment === '' && !this.program && !this.days)) {
+      this.said = say('coach.needs');
       return;
     }
-    const { program } = this;
-    const answer = { by, comment, madeAt: app.act.instant(), ...(program ? { program } : {}) };
+    const { program, days } = this;
+    const madeAt = app.act.instant();
+    const dated = days && { by, madeAt, ...days, sessions: [...days.sessions] };
+    const answer = { by, comment, madeAt, ...(program ? { program } : {}), ...(dated ? { dated } : {}) };
     const text = formatHandOver(answerHandOver(handOver, answer));
     if (event.submitter instanceof HTMLButtonElement && event.submitter.value === 'box') {
       void this.#send(text, handOver);

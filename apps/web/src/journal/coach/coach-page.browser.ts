@@ -97,3 +97,55 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
   expect(page.scrollWidth).toBeLessThanOrEqual(288);
   expect((await axe.run(page, { resultTypes: ['violations'] })).violations).toEqual([]);
 });
+
+test('a coach writes days for the coming weeks: one date, every week, minutes; what is outside is said', async () => {
+  const { take, saved, sheet } = await open();
+  await take([new File([formatHandOver(handOver)], 'ines.json')]);
+  const element = await sheet();
+  const days = element.renderRoot.querySelector('answer-days')!;
+  await days.updateComplete;
+  const field = (name: string) => days.renderRoot.querySelector(`[name="${name}"]`) as HTMLInputElement;
+  const press = (words: RegExp) =>
+    [...days.renderRoot.querySelectorAll('button')].find((one) => words.test(one.textContent ?? ''))?.click();
+  field('day').value = '2027-03-01';
+  press(/Add the day/);
+  await days.updateComplete;
+  expect(days.renderRoot.querySelector('[role="status"]')?.textContent).toMatch(/The day must be from/);
+  field('day').value = '2026-11-26';
+  field('program').value = 'Power';
+  field('minutes').value = '20';
+  field('weekly').checked = true;
+  press(/Add the day/);
+  await days.updateComplete;
+  field('weekly').checked = false;
+  field('program').value = 'Flexibility';
+  press(/Add the day/);
+  await days.updateComplete;
+  expect(days.renderRoot.querySelectorAll('li').length).toBe(4);
+  expect(days.renderRoot.querySelector('li')?.textContent).toContain('Power and Flexibility');
+  const name = element.renderRoot.querySelector<HTMLInputElement>('form input')!;
+  name.value = 'Kim';
+  name.dispatchEvent(new Event('input'));
+  element.renderRoot.querySelector('form')?.requestSubmit();
+  const read = parseHandOver(saved[0]!.text);
+  const dated = read.ok ? read.handOver.answers[0]?.dated : undefined;
+  expect(dated).toMatchObject({ by: 'Kim', from: '2026-11-25', to: '2026-12-22' });
+  expect(dated?.sessions.map(({ day }) => day)).toEqual(['2026-11-26', '2026-12-03', '2026-12-10', '2026-12-17']);
+  expect(dated?.sessions[0]).toMatchObject({ minutes: 20, programs: [{ title: 'Power' }, { title: 'Flexibility' }] });
+  const { violations } = await axe.run(element, { resultTypes: ['violations'] });
+  expect(violations.map(({ id }) => id)).toEqual([]);
+});
+
+test('planned against done is on the sheet, in days, reps and seconds', async () => {
+  const { take, sheet } = await open();
+  const side = (seconds: number, reps: number) => ({ programs: ['Holding'], seconds, reps });
+  const plan = {
+    ...{ planned: { days: 2, reps: 40, seconds: 1200 }, done: { days: 1, reps: 18, seconds: 500 }, keptDays: 1 },
+    days: [{ date: '2026-11-23', planned: side(600, 20), done: side(500, 18) }],
+  };
+  await take([new File([formatHandOver({ ...handOver, plan })], 'ines.json')]);
+  const text = ((await sheet()).renderRoot.textContent ?? '').replaceAll(/\s+/g, ' ');
+  expect(text).toContain(
+    'Planned: 2 days, 40 reps, 20 min at full draw. Done: 1 day, 18 reps, 8 min 20 s. Kept: 1 of 2.',
+  );
+});

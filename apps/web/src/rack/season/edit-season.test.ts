@@ -1,5 +1,6 @@
+import { emptySeason } from '@larkhold/engine';
 import { expect, test } from 'vitest';
-import { checkedSeason, emptySeason, withOne, withoutOne } from './edit-season.ts';
+import { checkedSeason, withOne, withoutOne } from './edit-season.ts';
 
 test('a competition is added in order, and taken out again', () => {
   const late = withOne(emptySeason('Winter'), 'competitions', { title: 'B', day: '2027-01-09', importance: 'main' });

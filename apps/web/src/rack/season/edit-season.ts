@@ -1,13 +1,4 @@
-import { formatSeason, type Problem, parseSeason, type Season, seasonSchema } from '@larkhold/engine';
-
-/**
- * A season with nothing in it: its weekdays are the sensible ones.
- * @param title what it is called
- * @returns a valid season
- */
-export function emptySeason(title: string): Season {
-  return seasonSchema.parse({ format: 'larkhold/season', version: 1, title, blocks: [] });
-}
+import { formatSeason, type Problem, parseSeason, type Season } from '@larkhold/engine';
 
 /**
  * Looks whether a changed season can be kept: what the form lets through is checked as a file is.

@@ -1,9 +1,9 @@
-import type { Season } from '@larkhold/engine';
+import { emptySeason, type Season } from '@larkhold/engine';
 import { formatDay, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
-import { emptySeason, type SeasonList, withOne, withoutOne } from './edit-season.ts';
+import { type SeasonList, withOne, withoutOne } from './edit-season.ts';
 import { seasonStyles } from './season-styles.ts';
 
 /** What a season's form asks to be changed: the season as it shall be. */

@@ -1,4 +1,4 @@
-import { formatPlanCalendar, idOf, type Problem, type Season, seasonNotices } from '@larkhold/engine';
+import { emptySeason, formatPlanCalendar, idOf, type Problem, type Season, seasonNotices } from '@larkhold/engine';
 import { noticeWords, problemWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -10,7 +10,7 @@ import { fileNameOf } from '../../shell/save-file.ts';
 import { planPageStyles } from '../plan/plan-page-styles.ts';
 import { type PlannedWeek, seasonPlan } from '../plan/plan-settings.ts';
 import { planTable } from '../plan/plan-table.ts';
-import { checkedSeason, emptySeason } from './edit-season.ts';
+import { checkedSeason } from './edit-season.ts';
 import './season-file.ts';
 import './season-lists.ts';
 import type { SeasonChange } from './season-lists.ts';

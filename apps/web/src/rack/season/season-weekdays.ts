@@ -1,6 +1,7 @@
 import {
   dayNumber,
   dayOfNumber,
+  emptySeason,
   findProgram,
   idOf,
   type ProgramRef,
@@ -13,7 +14,7 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
-import { emptySeason, withoutOne } from './edit-season.ts';
+import { withoutOne } from './edit-season.ts';
 import { seasonStyles } from './season-styles.ts';
 
 const weekChoices = [4, 5, 6, 7, 8] as const;

@@ -1,4 +1,12 @@
-import { builtInPrograms, createJournal, formatJournal, type Journal } from '@larkhold/engine';
+import {
+  answerHandOver,
+  builtInPrograms,
+  createHandOver,
+  createJournal,
+  formatHandOver,
+  formatJournal,
+  type Journal,
+} from '@larkhold/engine';
 import { createKit, formatBackup } from '@larkhold/store';
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
@@ -138,4 +146,40 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
   element.style.width = '288px';
   expect(element.scrollWidth).toBeLessThanOrEqual(288);
   expect((await axe.run(element, { resultTypes: ['violations'] })).violations).toEqual([]);
+});
+
+const dated = (madeAt: string) => ({
+  ...{ by: 'Kim', madeAt, from: '2026-11-25', to: '2026-12-22' },
+  sessions: [{ day: '2026-11-25', programs: [{ title: 'Power' }], minutes: 15 }],
+});
+const answered = (madeAt: string) =>
+  formatHandOver(
+    answerHandOver(
+      createHandOver({ journal: ours, archerId: 'a', archer: 'Ines', from: '2026-11-01', to: '2026-11-25', madeAt }),
+      { by: 'Kim', madeAt, comment: '', dated: dated(madeAt) },
+    ),
+  );
+
+test('a coach’s days are shown before they are taken, are due then, and an overlap with an earlier month is said', async () => {
+  const { element, store, press } = await open(answered('2026-11-24T10:00:00Z'));
+  const shown = () => element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ') ?? '';
+  expect(shown()).toContain('Power, 15 minutes each');
+  expect(shown()).not.toContain('count there');
+  expect(element.app?.view.chosen.title).toBe('Club starter');
+  press('Put these days in my season');
+  await expect.poll(async () => (await store.season())?.format).toBe('larkhold/season');
+  await expect.poll(() => element.app?.view.chosen.title).toBe('Power');
+  expect(element.app?.view.season.due).toMatchObject([
+    { kind: 'program', minutes: 15, because: { rule: 'coach', by: 'Kim' } },
+  ]);
+
+  const drop = element.renderRoot.querySelector('file-drop');
+  drop?.dispatchEvent(
+    new CustomEvent('files-take', { detail: [new File([answered('2026-11-25T10:00:00Z')], 'b.json')] }),
+  );
+  await expect.poll(shown).toMatch(/What Kim wrote overlaps with a later answer.*the later written ones count there/);
+  press('Put these days in my season');
+  await expect.poll(() => element.app?.view.season.own?.dated.length).toBe(2);
+  press('Undo');
+  await expect.poll(() => element.app?.view.season.own?.dated.length).toBe(1);
 });

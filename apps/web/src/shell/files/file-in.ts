@@ -7,6 +7,7 @@ import {
   type Journal,
   type JournalComparison,
   type Program,
+  type Season,
 } from '@larkhold/engine';
 import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
 import { pieces, problemWords, say } from '@larkhold/words';
@@ -18,6 +19,7 @@ import { PostElement } from '../post-element.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
 import '@larkhold/ui';
 import { type Incoming, readIncoming } from './read-incoming.ts';
+import { daysToTake } from './take-days.ts';
 
 /** Days and weeks written on both sides that are listed. */
 const CLASHES_SHOWN = 40;
@@ -216,14 +218,15 @@ export class FileIn extends PostElement {
       </div>`;
   }
 
-  #answer(app: App, { by, comment, program }: CoachAnswer) {
+  #answer(app: App, { by, comment, program, dated }: CoachAnswer) {
     return html`<p class="comment"><strong>${by}</strong>: ${comment}</p>
       ${
         program
           ? html`<p>${say('file.withProgram', { title: program.title })}</p>
               <div><button class="main" @click=${() => this.#takeProgram(app, program)}>${say('file.takeOn', { title: program.title })}</button></div>`
           : nothing
-      }`;
+      }
+      ${dated ? daysToTake(dated, app.view, (season) => void this.#takeSeason(app, season)) : nothing}`;
   }
 
   readonly #take = ({ detail }: CustomEvent<readonly File[]>): Promise<void> => this.#read(detail);
@@ -267,8 +270,14 @@ export class FileIn extends PostElement {
 
   async #takeProgram(app: App, program: Program): Promise<void> {
     const taken = { ...program, id: program.id ?? app.act.newId() };
-    if (await this.#takeIn(app, { programs: [taken], kit: { programId: taken.id } }))
+    if (await this.#takeIn(app, { programs: [taken], kit: { programId: taken.id, programDay: app.view.today } }))
       this.#note(say('file.inRack', { title: taken.title }));
+  }
+
+  /** The coach's days, in the archer's own season. */
+  async #takeSeason(app: App, document: Season): Promise<void> {
+    const season = { document, editedAt: app.act.instant() };
+    if (await this.#takeIn(app, { journal: { ...createJournal(), season } })) this.#note(say('file.daysTaken'));
   }
 
   /** Takes in all of it or nothing, and remembers what changed. More than one thing can be taken from an answer. */

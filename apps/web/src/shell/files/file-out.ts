@@ -10,6 +10,7 @@ import {
   mergeJournals,
   shiftDay,
 } from '@larkhold/engine';
+import { archerOf } from '@larkhold/store';
 import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -173,6 +174,8 @@ export class FileOut extends PostElement {
       journal: (this.app ?? app).view.journal,
       ...{ archerId: archer.id, archer: archer.name, from: span.from, to: span.to },
       ...{ madeAt: app.act.instant(), includesNotes: this.includesNotes, programs: [app.view.chosen] },
+      ...(app.view.season.own ? { season: app.view.season.own, rack: app.view.programs } : {}),
+      self: archerOf(app.view.kit),
     });
     const text = formatHandOver(handOver);
     const coach = this.post?.archer?.coach;
