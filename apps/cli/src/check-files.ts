@@ -1,3 +1,4 @@
+import { seasonNotices } from '@larkhold/engine';
 import { faultLines } from './fault-lines.ts';
 import { type FileFault, type OpenedFile, readAnyFile } from './file-kinds.ts';
 import { readText } from './open-file.ts';
@@ -7,6 +8,8 @@ interface CheckedFile {
   path: string;
   kind?: OpenedFile['kind'];
   faults: readonly FileFault[];
+  /** What of a right season does not come about as it is written. */
+  notices?: readonly string[];
 }
 
 /**
@@ -27,7 +30,9 @@ export async function checkFiles(
     try {
       const read = readAnyFile(await readText(path, around));
       checked.push(
-        read.ok ? { path, kind: read.file.kind, faults: [] } : { path, kind: read.kind, faults: read.faults },
+        read.ok
+          ? { path, kind: read.file.kind, faults: [], ...noticesOf(read.file) }
+          : { path, kind: read.kind, faults: read.faults },
       );
       if (!read.ok) code = Math.max(code, exitCodes.wrong);
     } catch (cause) {
@@ -41,6 +46,12 @@ export async function checkFiles(
   if (code !== exitCodes.good) throw new CommandEnd(code, '');
 }
 
-function wordsOf({ path, kind, faults }: CheckedFile): string[] {
-  return faults.length === 0 ? [`${path}: a ${kind} file, all right`] : faultLines(path, faults);
+function noticesOf(file: OpenedFile): Pick<CheckedFile, 'notices'> {
+  const notices = file.kind === 'season' ? seasonNotices(file.season).map(({ message }) => message) : [];
+  return notices.length === 0 ? {} : { notices };
+}
+
+function wordsOf({ path, kind, faults, notices = [] }: CheckedFile): string[] {
+  if (faults.length > 0) return faultLines(path, faults);
+  return [`${path}: a ${kind} file, all right`, ...notices.map((notice) => `${path}: note: ${notice}`)];
 }

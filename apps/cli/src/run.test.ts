@@ -118,6 +118,24 @@ describe('season files', () => {
   });
 });
 
+it('check says what of a season does not come about, and leaves it right', async () => {
+  const days = Object.fromEntries(
+    ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'].map((name) => [
+      name,
+      [{ title: 'A' }],
+    ]),
+  );
+  const season = {
+    format: 'larkhold/season',
+    version: 1,
+    title: 'W',
+    blocks: [{ title: 'B', from: '2026-11-23', weeks: 4, days }],
+  };
+  const around = trialSurroundings({ 'w.season.json': JSON.stringify(season) });
+  expect(await run(['check', 'w.season.json'], around)).toBe(0);
+  expect(around.printed()).toContain('w.season.json: note: "B" has a session on all seven days.');
+});
+
 describe('today', () => {
   it('says the numbers of a program file', async () => {
     const around = trialSurroundings(files);
@@ -126,6 +144,43 @@ describe('today', () => {
     expect(words).toContain('Five short holds, 2026-11-25');
     expect(words).toContain('Holds: 5 × 5 s');
     expect(words).toContain('Take care');
+  });
+
+  it('follows the season of a backup: what is due, and half a day at most on a rest day', async () => {
+    const days = { wednesday: [{ title: 'Holding' }] };
+    const season = {
+      format: 'larkhold/season',
+      version: 1,
+      title: 'W',
+      blocks: [{ title: 'B', from: '2026-11-23', weeks: 4, days }],
+    };
+    const backup = JSON.stringify({
+      ...{
+        format: 'larkhold/backup',
+        version: 2,
+        madeAt: '2026-11-24T20:00:00Z',
+        kit: {},
+        drills: [],
+        days: [],
+        weeks: [],
+      },
+      season: { document: season },
+    });
+    const ask = async (day: string) => {
+      const around = trialSurroundings({ 'all.backup.json': backup });
+      expect(await run(['today', '--json', 'all.backup.json', '--day', day], around)).toBe(0);
+      return JSON.parse(around.printed()) as {
+        programTitle: string;
+        rest?: { rule: string };
+        blocks: { sets: number; reps: number }[];
+      };
+    };
+    const [due, rest] = [await ask('2026-11-25'), await ask('2026-11-26')];
+    expect([due.programTitle, due.rest]).toEqual(['Holding', undefined]);
+    expect(rest.rest?.rule).toBe('seasonRest');
+    const around = trialSurroundings({ 'all.backup.json': backup });
+    await run(['today', 'all.backup.json', '--day', '2026-11-26'], around);
+    expect(around.printed()).toContain('The season has no drill today; the next one is on 2 December.');
   });
 
   it('gives JSON, and styles text only for a person', async () => {

@@ -1,4 +1,4 @@
-import { type RestReason, restToday, todaysProgram } from '@larkhold/engine';
+import { findProgram, type RestReason, restToday, todaysProgram } from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
 import type { AppView } from './app-context.ts';
 
@@ -43,11 +43,8 @@ export function seasonRest({ season, kit, today }: Pick<AppView, 'season' | 'kit
  * @returns whole minutes; undefined where nobody said
  */
 export function dueMinutes({ season, chosen }: Pick<AppView, 'season' | 'chosen'>): number | undefined {
-  for (const due of season.due) {
-    const isIt = due.kind === 'program' && (due.program.id ?? due.program.title) === (chosen.id ?? chosen.title);
-    if (isIt || (due.kind === 'program' && due.program.title === chosen.title)) return due.minutes;
-  }
-  return undefined;
+  const due = season.due.find((one) => one.kind === 'program' && findProgram(one.program, [chosen]) !== undefined);
+  return due?.kind === 'program' ? due.minutes : undefined;
 }
 
 function isSameRack(one: readonly unknown[], other: readonly unknown[]): boolean {

@@ -76,7 +76,7 @@ export class AnswerDaysForm extends LitElement {
         ${this.sessions.map(
           (session) => html`<li>
           ${sessionWords(session)}
-          <button type="button" class="quiet" aria-label=${say('coach.removeDay', { day: formatDay(session.day, 'short') })} @click=${() => this.#set(this.sessions.filter((one) => one !== session))}>${say('coach.leaveOut')}</button>
+          <button type="button" class="quiet" aria-label=${say('coach.removeDay', { day: formatDay(session.day, 'short') })} @click=${() => this.#set(this.sessions.filter((one) => one !== session))}>${say('plan.remove')}</button>
         </li>`,
         )}
       </ul>
