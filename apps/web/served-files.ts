@@ -1,4 +1,6 @@
+import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { licenceTexts } from './licence-texts.ts';
 import { fileNameOf } from './src/shell/save-file.ts';
 
 /** Files that the built app serves beside itself, at paths that stay: program files to take, and the schemas of all file kinds. */
@@ -12,6 +14,7 @@ export const servedFiles: Plugin = {
     const emit = (fileName: string, source: string): void => {
       this.emitFile({ type: 'asset', fileName, source });
     };
+    emit('licences.txt', licenceTexts(fileURLToPath(new URL('../..', import.meta.url))));
     for (const program of builtInPrograms)
       emit(`programs/${fileNameOf(program.title)}.drill.json`, formatProgram(program));
     const schemas = {

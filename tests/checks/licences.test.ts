@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { licenceTexts } from '../../apps/web/licence-texts.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -33,6 +34,16 @@ describe('licences', () => {
     const page = readFileSync(`${root}docs/licences.md`, 'utf8');
     const rows = shipped().filter(([name]) => !name.startsWith('@types/'));
     expect(rows.filter(([name, licence]) => !page.includes(`| ${name} | ${licence} |`))).toEqual([]);
+  });
+
+  it('are in the built app in their own words, all of them', () => {
+    const parts = licenceTexts(root).split(`\n\n${'-'.repeat(72)}\n\n`);
+    for (const [name, licence] of shipped().filter(([one]) => !one.startsWith('@types/'))) {
+      const part = parts.find((one) => one.includes(`${name} `) && one.includes(`\n${licence}\n`));
+      expect([name, (part ?? '').length > 60]).toEqual([name, true]);
+    }
+    // MIT and BSD ask for their copyright line to be passed on.
+    expect(parts.filter((one) => /copyright/i.test(one)).length).toBeGreaterThan(parts.length * 0.8);
   });
 
   it('come from packages of the registry alone', () => {
