@@ -104,9 +104,11 @@ function beginTransaction(
 }
 
 interface ReadableTable {
-  getAllKeys(): Promise<IDBValidKey[]>;
-  getAll(): Promise<unknown[]>;
+  getAllKeys(query: IDBKeyRange | null, count: number): Promise<IDBValidKey[]>;
+  getAll(query: IDBKeyRange | null, count: number): Promise<unknown[]>;
 }
+/** Rows that are asked for at once: the page is busy while the browser hands them over, and ten years are many. */
+const ROWS_AT_ONCE = 500;
 interface WritableTable {
   put?: (value: unknown, key: string) => Promise<unknown>;
   delete?: (key: string) => Promise<void>;
@@ -117,8 +119,19 @@ async function readTables(from: readonly Table[], tableOf: (name: Table) => Read
   return new Map(
     await Promise.all(
       from.map(async (name): Promise<[Table, Map<string, unknown>]> => {
-        const [keys, values] = await Promise.all([tableOf(name).getAllKeys(), tableOf(name).getAll()]);
-        return [name, new Map(keys.map((key, index) => [String(key), values[index]]))];
+        const table = tableOf(name);
+        const rows = new Map<string, unknown>();
+        let range: IDBKeyRange | null = null;
+        for (;;) {
+          const [keys, values]: [IDBValidKey[], unknown[]] = await Promise.all([
+            table.getAllKeys(range, ROWS_AT_ONCE),
+            table.getAll(range, ROWS_AT_ONCE),
+          ]);
+          for (const [index, key] of keys.entries()) rows.set(String(key), values[index]);
+          const last = keys.at(-1);
+          if (last === undefined || keys.length < ROWS_AT_ONCE) return [name, rows];
+          range = IDBKeyRange.lowerBound(last, true);
+        }
       }),
     ),
   );
