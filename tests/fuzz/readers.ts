@@ -17,7 +17,18 @@ import {
   parseSeason,
   prescribe,
 } from '@larkhold/engine';
-import { cutOff, formatBackup, kitSchema, parseBackup, runningDrillSchema, salvageKit } from '@larkhold/store';
+import {
+  cutOff,
+  formatBackup,
+  kitSchema,
+  lostJournal,
+  parseBackup,
+  readReplaced,
+  runningDrillSchema,
+  salvageKit,
+  storedWitness,
+} from '@larkhold/store';
+import { createWords, localeOf } from '@larkhold/words';
 import fc from 'fast-check';
 import { deflateSync } from 'fflate';
 import { readSteps } from '../../apps/web/src/kit/shot-steps.ts';
@@ -27,6 +38,8 @@ import { pastedProgram } from '../../apps/web/src/rack/share/pasted-program.ts';
 import { formatPayload, parsePayload } from '../../apps/web/src/rack/share/program-link.ts';
 import { readIncoming } from '../../apps/web/src/shell/files/read-incoming.ts';
 import { routeOf } from '../../apps/web/src/shell/routing.ts';
+import { usualWeekStart } from '../../apps/web/src/shell/usual-week-start.ts';
+import { findJsonFault } from '../../packages/engine/src/exchange/json-fault.ts';
 import { damaged, hostileJson, hostileLine, misfilled } from './hostile-text.ts';
 
 /** What a reader made of a text. `again` reads what the accepted value is written as, and writes it once more. */
@@ -282,6 +295,66 @@ export const readers: readonly Reader[] = [
     ),
     read(text) {
       return { ok: true, value: [routeOf(text), routeOf(`#${text}`), pastedProgram(text)] };
+    },
+  },
+  {
+    name: 'witness of a lost journal',
+    hostile: hostileJson('{"drillCount":2000,"lastDay":"2026-11-24","at":"2026-11-25T06:00:00Z","device":"Phone"}'),
+    read(text) {
+      const storage = { getItem: () => text, setItem: () => undefined } as unknown as Storage;
+      const witness = storedWitness(() => storage).read();
+      if (!witness) return { ok: false, messages: ['no witness'] };
+      const lost = lostJournal(witness, { drills: [] });
+      if (witness.drillCount > 0 && lost?.drillCount !== witness.drillCount) throw new Error('a loss that is not told');
+      return { ok: true, value: witness };
+    },
+  },
+  {
+    name: 'program that was replaced, in storage',
+    hostile: hostileJson(
+      JSON.stringify({
+        ...{ title: 'Mine', programId: 'mine', at: '2026-11-25T06:00:00Z' },
+        taken: {
+          values: [{ table: 'opened', key: 'mine', before: { id: 'mine' }, after: { id: 'mine', program: {} } }],
+        },
+      }),
+    ),
+    read(text) {
+      let kept: unknown;
+      try {
+        kept = JSON.parse(text);
+      } catch {
+        kept = text;
+      }
+      const replaced = readReplaced(kept, '2026-11-25T07:00:00Z', () => ({}));
+      return replaced ? { ok: true, value: replaced } : { ok: false, messages: ['none'] };
+    },
+  },
+  {
+    name: 'language tag',
+    hostile: hostileLine(
+      ['C', 'en_US.UTF-8', 'de-AT', 'en-US-u-nu-arab', 'x-klingon', 'zh-Hant-HK'],
+      ['-', '_', 'u', 'x', 'de', 'en', 'POSIX', '.', '@euro', '\u0000'],
+    ),
+    read(text) {
+      const words = createWords(text);
+      if (new Intl.NumberFormat(words.locale).format(1) === '') throw new Error('a number of nothing');
+      return { ok: true, value: [words.language, localeOf(text), words.say('line.begin'), usualWeekStart(text)] };
+    },
+  },
+  {
+    name: 'place of a fault in JSON',
+    hostile: fc.oneof(anyOf(backups), hostileJson(journal)),
+    read(text) {
+      const place = findJsonFault(text);
+      let isJson = true;
+      try {
+        JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
+      } catch {
+        isJson = false;
+      }
+      if (isJson === (place !== undefined)) throw new Error(`JSON: ${isJson}, and a fault at ${JSON.stringify(place)}`);
+      return place ? { ok: false, messages: [JSON.stringify(place)] } : { ok: true, value: true };
     },
   },
 ];

@@ -1,7 +1,7 @@
-import { parse as parseJson } from '@humanwhocodes/momoa';
 import type * as z from 'zod';
 import { type Complaint, complaintOf, type Fault, faultMessage, type WrittenThing } from '../program/fault.ts';
 import { checkInPieces } from './check-in-pieces.ts';
+import { findJsonFault } from './json-fault.ts';
 
 /** What is wrong with a file that came from outside. */
 export interface FileProblem extends Complaint {
@@ -55,7 +55,8 @@ export function readFile<T>(
   try {
     found = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
-    return refuse({ rule: 'cutOff' }, '', placeOfFault(text));
+    // Asked only now: the platform's own parser is quick, but doesn't say where.
+    return refuse({ rule: 'cutOff' }, '', findJsonFault(text));
   }
   if (!isObject(found) || found.format !== format.name) {
     const expected = format.name;
@@ -124,16 +125,4 @@ function foulPlace(value: unknown, depth = 0): string[] | undefined {
     if (path) return [key, ...path];
   }
   return undefined;
-}
-
-/** Asked only when the platform's own parser has refused the text: it is quick but doesn't say where. */
-function placeOfFault(text: string): { line?: number; column?: number } {
-  try {
-    parseJson(text);
-  } catch (error) {
-    if (isObject(error) && typeof error.line === 'number' && typeof error.column === 'number') {
-      return { line: error.line, column: error.column };
-    }
-  }
-  return {};
 }

@@ -1,0 +1,118 @@
+/** A place in a text, both 1-based. */
+export interface TextPlace {
+  line: number;
+  column: number;
+}
+
+const SPACE = /[ \t\n\r]*/y;
+const NUMBER = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
+const WORDS = ['true', 'false', 'null'] as const;
+/** Deeper than any file goes; what nests on is a fault at this place, and asks for no more memory. */
+const DEEPEST = 100_000;
+
+/** What may stand next: the last two also mean the end of the list or object that is open. */
+type Expected = 'value' | 'key' | 'colon' | 'separator' | 'valueOrEnd' | 'keyOrEnd';
+
+/**
+ * Where a text stops being JSON. It walks the text once and makes nothing of it, so that a cut-off file of any size costs a moment and no memory.
+ * @param text any text; a byte order mark at its start is passed over
+ * @returns the place of the first sign that can't stand there, or of the end where more had to come; undefined for JSON
+ * @source RFC 8259, sections 2 to 7
+ * @example findJsonFault('{"a": 1,}') // { line: 1, column: 9 }
+ */
+export function findJsonFault(text: string): TextPlace | undefined {
+  const at = faultAt(text);
+  if (at === undefined) return undefined;
+  let line = 1;
+  let lineStart = text.startsWith('\uFEFF') ? 1 : 0;
+  for (let end = text.indexOf('\n'); end >= 0 && end < at; end = text.indexOf('\n', end + 1)) {
+    line += 1;
+    lineStart = end + 1;
+  }
+  return { line, column: at - lineStart + 1 };
+}
+
+function faultAt(text: string): number | undefined {
+  const open: ('{' | '[')[] = [];
+  let expected: Expected = 'value';
+  let at = text.startsWith('\uFEFF') ? 1 : 0;
+  for (;;) {
+    at = endOf(SPACE, text, at);
+    const sign = text[at];
+    if (sign === undefined) return expected === 'separator' && open.length === 0 ? undefined : at;
+    if (expected === 'colon') {
+      if (sign !== ':') return at;
+      at += 1;
+      expected = 'value';
+    } else if (expected === 'separator') {
+      const inside = open.at(-1);
+      if (sign === ',' && inside !== undefined) expected = inside === '{' ? 'key' : 'value';
+      else if (sign === closing(inside)) open.pop();
+      else return at;
+      at += 1;
+    } else if (sign === closing(open.at(-1)) && expected.endsWith('OrEnd')) {
+      open.pop();
+      at += 1;
+      expected = 'separator';
+    } else if (expected === 'key' || expected === 'keyOrEnd') {
+      if (sign !== '"') return at;
+      const end = stringEnd(text, at);
+      if (end.isFault) return end.at;
+      at = end.at;
+      expected = 'colon';
+    } else if (sign === '{' || sign === '[') {
+      if (open.length === DEEPEST) return at;
+      open.push(sign);
+      at += 1;
+      expected = sign === '{' ? 'keyOrEnd' : 'valueOrEnd';
+    } else {
+      const end = scalarEnd(text, at);
+      if (end.isFault) return end.at;
+      at = end.at;
+      expected = 'separator';
+    }
+  }
+}
+
+function closing(inside: '{' | '[' | undefined): string | undefined {
+  return inside === undefined ? undefined : inside === '{' ? '}' : ']';
+}
+
+function endOf(pattern: RegExp, text: string, at: number): number {
+  pattern.lastIndex = at;
+  return pattern.test(text) ? pattern.lastIndex : at;
+}
+
+interface End {
+  at: number;
+  isFault: boolean;
+}
+
+function scalarEnd(text: string, at: number): End {
+  if (text[at] === '"') return stringEnd(text, at);
+  const word = WORDS.find((one) => text.startsWith(one, at));
+  const end = word ? at + word.length : endOf(NUMBER, text, at);
+  return { at: end, isFault: end === at };
+}
+
+/** Looked through sign by sign: a pattern that repeats a choice would run out of stack in a long text. */
+function stringEnd(text: string, from: number): End {
+  let at = from + 1;
+  for (; at < text.length; at += 1) {
+    const code = text.charCodeAt(at);
+    if (code === 0x22) return { at: at + 1, isFault: false };
+    if (code < 0x20) return { at, isFault: true };
+    if (code !== 0x5c) continue;
+    at += 1;
+    const escaped = text[at];
+    if (escaped === 'u') {
+      for (let count = 0; count < 4; count += 1) {
+        at += 1;
+        if (!/^[0-9a-fA-F]$/.test(text[at] ?? '')) return { at, isFault: true };
+      }
+    } else if (escaped === undefined || !'"\\/bfnrt'.includes(escaped)) {
+      return { at, isFault: true };
+    }
+  }
+  return { at, isFault: true };
+}
