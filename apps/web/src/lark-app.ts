@@ -15,6 +15,7 @@ import './shell/coach-answer.ts';
 import './shell/lark-lost.ts';
 import './shell/lark-missing-page.ts';
 import './shell/lark-odd-entries.ts';
+import './shell/lark-replaced.ts';
 import './rack/lark-program.ts';
 import { hrefOf, type Place, places, type Route, routeOf } from './shell/routing.ts';
 
@@ -135,7 +136,7 @@ export class LarkApp extends LitElement {
         @lark-open-program=${this.#onProgram}
       >
         ${isDrilling ? nothing : this.#notices(app)}
-        ${isDrilling ? nothing : html`<coach-answer></coach-answer><lark-lost></lark-lost><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
+        ${isDrilling ? nothing : html`<coach-answer></coach-answer><lark-lost></lark-lost><lark-replaced></lark-replaced><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
       </main>`;
     return keyed(presentWords().language, page);
   }

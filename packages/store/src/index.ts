@@ -17,6 +17,7 @@ export { ownKitNames } from './own-kit.ts';
 export { askForPersistence, type Persistence } from './persistence.ts';
 export { dumpDatabase } from './raw-dump.ts';
 export { RefusedValueError, type StoredThing } from './refused-value.ts';
+export { type ReplacedProgram, readReplaced } from './replaced-program.ts';
 export * from './running-drill.ts';
 export type * from './store.ts';
 export type { Incoming, LeftValue, TakenIn } from './taken-in.ts';

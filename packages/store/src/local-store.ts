@@ -7,6 +7,7 @@ import {
   stampAfter,
 } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
+import { checkInTurns } from './check-in-turns.ts';
 import type { IntegrityReport, KeptAside, SetAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import { kitChanges, kitTables } from './kit-changes.ts';
@@ -77,19 +78,31 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   const notify = (): void => {
     for (const fn of [...listeners]) fn();
   };
+  let heardCount = 0;
   channel?.hear((changed) => {
+    heardCount += 1;
     for (const table of changed) mirror.delete(table);
     journal = undefined;
     notify();
   });
 
+  const readChecked = async (from: readonly Table[]) => {
+    for (;;) {
+      const heardBefore = heardCount;
+      const damaged: SetAside[] = [];
+      const checked = new Map<Table, Map<string, unknown>>();
+      for (const [table, rows] of await adapter.read(from))
+        checked.set(table, await checkInTurns(table, rows, damaged));
+      // What another tab changed in the meantime is read once more.
+      if (heardCount === heardBefore) return { checked, damaged };
+    }
+  };
   const load = async (from: readonly Table[]): Promise<Found> => {
     const missing = from.filter((table) => !mirror.has(table));
     if (missing.length > 0) {
       try {
-        const found = await adapter.read(missing);
-        const damaged: SetAside[] = [];
-        for (const [table, rows] of found) mirror.set(table, checkTable(table, rows, damaged));
+        const { checked, damaged } = await readChecked(missing);
+        for (const [table, rows] of checked) mirror.set(table, rows);
         applyChanges(mirror, unwritten);
         await moveAside(damaged);
       } catch (error) {
@@ -264,6 +277,8 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     putMilestone: async (milestone) => putChecked('milestones', [milestone]),
     backupFolder: () => handle('backup'),
     putBackupFolder: (folder) => putHandle('backup', folder),
+    replacedProgram: () => handle('replaced'),
+    putReplacedProgram: (replaced) => putHandle('replaced', replaced),
     boxLink: () => handle('box'),
     putBoxLink: (link) => putHandle('box', link),
     post: () => handle('post'),

@@ -60,6 +60,9 @@ export interface Store {
   /** The folder that backups go to: a handle of this browser, as it was put. It is in no backup. */
   backupFolder(): Promise<unknown>;
   putBackupFolder(handle: unknown): Promise<void>;
+  /** The program that another one took the place of last, as it was put; see `readReplaced`. It is in no backup. */
+  replacedProgram(): Promise<unknown>;
+  putReplacedProgram(replaced: unknown): Promise<void>;
   /** The way to the archer's box and what this device knows of it, as it was put. It is in no backup and no journal. */
   boxLink(): Promise<unknown>;
   putBoxLink(link: unknown): Promise<void>;

@@ -2,7 +2,8 @@ import { controlStyles, pageStyles } from '@larkhold/ui';
 import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import type { ReadProgramFile } from './read-program-file.ts';
+import '../shell/program-swap.ts';
+import { inPlaceOf, type ReadProgramFile } from './read-program-file.ts';
 
 /**
  * Says what is wrong with a file, or asks what to do with one whose like is in the rack.
@@ -85,6 +86,7 @@ export class LarkFileAnswer extends LitElement {
         }
       </p>
       <p class="dim">${say('rack.bothAbout')}</p>
+      <program-swap .mine=${there} .theirs=${inPlaceOf(program, there)}></program-swap>
       <div class="row">
         <button class="main" @click=${() => this.#say('both')}>${say('rack.keepBoth')}</button>
         <button @click=${() => this.#say('replace')}>${say('rack.replace')}</button>

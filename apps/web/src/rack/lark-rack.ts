@@ -243,7 +243,7 @@ export class LarkRack extends PlaceElement {
   }
 
   async #put(program: Program, done: 'rack.inRack' | 'rack.replaced'): Promise<void> {
-    if (await this.app?.act.putProgram(program)) this.said = say(done, { title: program.title });
+    if (await this.app?.act.takeProgram(program)) this.said = say(done, { title: program.title });
   }
 
   readonly #answered = async (event: CustomEvent<{ choice: 'both' | 'replace' | 'none' }>): Promise<void> => {

@@ -18,6 +18,7 @@ import type {
   LeftValue,
   LostJournal,
   Persistence,
+  ReplacedProgram,
   RunningDrill,
   StoredThing,
   StoreTrouble,
@@ -53,6 +54,8 @@ export interface AppView {
   persistence: Persistence;
   /** What was kept on this device and is no longer there, until the archer says to go on. */
   lost?: LostJournal;
+  /** A program that was replaced less than a day ago, while its place is as it was taken. */
+  replaced?: ReplacedProgram;
   /** What can't be shown: it is in none of the lists. */
   oddEntries: readonly OddEntry[];
   /** Set while a drill fills the screen. */
@@ -95,6 +98,14 @@ export interface AppActions {
   takeIn(incoming: Incoming): Promise<TakenIn | undefined>;
   /** Takes back what still is as the import left it. @returns what was left; undefined where nothing could be taken back */
   takeBack(taken: TakenIn): Promise<LeftValue[] | undefined>;
+  /**
+   * Takes a program into the rack. One that it takes the place of is kept for a day.
+   * @param isToday it becomes today's too
+   * @returns what changed, for `takeBack`; undefined where it was refused
+   */
+  takeProgram(program: Program, isToday?: boolean): Promise<TakenIn | undefined>;
+  /** Brings back the program that was replaced last. */
+  undoReplaced(): Promise<boolean>;
   /** The life of today's drill on the disk. */
   drillKeeper: DrillKeeper;
   /** Takes the one drill that may run for this tab. @returns false while another tab has it */

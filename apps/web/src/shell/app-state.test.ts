@@ -1,5 +1,5 @@
 import 'fake-indexeddb/auto';
-import { type DrillRecord, visibleJournal } from '@larkhold/engine';
+import { builtInPrograms, type DrillRecord, visibleJournal } from '@larkhold/engine';
 import { openStore, type Store, type StoreTrouble, type Witness } from '@larkhold/store';
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
@@ -205,5 +205,35 @@ describe('the witness', () => {
     expect(blocked.view()?.lost).toBeUndefined();
     const damaged = await withWitness(await fresh(), kept, { kind: 'damaged', message: 'x' });
     expect(damaged.view()?.lost?.drillCount).toBe(3);
+  });
+});
+
+const MINE = '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11';
+
+describe('a program that takes the place of another', () => {
+  const mine = { ...builtInPrograms[0]!, id: MINE, title: 'Mine' };
+  const theirs = { ...mine, title: 'The coach’s' };
+
+  it('keeps the old one, and brings it back with the choice of the day', async () => {
+    const { app, store } = await opened();
+    await app().act.putProgram(mine);
+    await app().act.chooseProgram(MINE);
+    expect(await app().act.takeProgram(theirs, true)).toBeDefined();
+    expect(app().view.replaced).toMatchObject({ title: 'Mine', programId: MINE });
+    expect(app().view.chosen.title).toBe('The coach’s');
+    expect(await app().act.undoReplaced()).toBe(true);
+    expect((await store.programs()).map(({ title }) => title)).toEqual(['Mine']);
+    expect(app().view.replaced).toBeUndefined();
+  });
+
+  it('has nothing to bring back where nothing was replaced, or where the new one has been edited since', async () => {
+    const { app } = await opened();
+    await app().act.takeProgram(mine);
+    expect(app().view.replaced).toBeUndefined();
+    expect(await app().act.undoReplaced()).toBe(false);
+    await app().act.takeProgram(theirs);
+    expect(app().view.replaced).toBeDefined();
+    await app().act.putProgram({ ...theirs, title: 'Edited' });
+    expect(app().view.replaced).toBeUndefined();
   });
 });

@@ -18,6 +18,8 @@ import {
   lostJournal,
   type Persistence,
   RefusedValueError,
+  type ReplacedProgram,
+  readReplaced,
   type Store,
   StoreError,
   type WitnessPlace,
@@ -93,6 +95,7 @@ export function createAppState(around: Surroundings): AppState {
   let sifted: Journal | undefined;
   let lost: LostJournal | undefined;
   let isCompared = false;
+  let replaced: ReplacedProgram | undefined;
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
   function reload(): Promise<void> {
@@ -122,6 +125,9 @@ export function createAppState(around: Surroundings): AppState {
     testify(stored);
     if (last.stored !== stored) last = { stored, visible: withoutUndrawn(visibleJournal(stored)) };
     aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
+    // Without a disk for it there is no way back, and nothing to say.
+    const kept: unknown = await store.replacedProgram().catch(() => undefined);
+    replaced = readReplaced(kept, around.instant(), (id) => opened.find((one) => one.id === id));
     const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
     try {
       publish(found);
@@ -177,6 +183,7 @@ export function createAppState(around: Surroundings): AppState {
       ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
       lost,
+      replaced,
       oddEntries: [...aside, ...undrawn.values()],
       runsElsewhere: drillLock.isElsewhere,
     };
@@ -242,6 +249,21 @@ export function createAppState(around: Surroundings): AppState {
     storedJournal: () => store.journal(),
     takeIn: async (incoming) => (await attempt('fault', () => store.takeIn(incoming)))?.given,
     takeBack: async (taken) => (await attempt('fault', () => store.takeBack(taken)))?.given,
+    async takeProgram(program, isToday = false) {
+      const { id } = program;
+      const before = (await store.programs()).find((one) => one.id === id);
+      const taken = await act.takeIn({ programs: [program], ...(isToday ? { kit: { programId: id, programDay: around.today() } } : {}) });
+      if (taken && before && id !== undefined) {
+        const at = around.instant();
+        await write('fault', () => store.putReplacedProgram({ title: before.title, programId: id, at, taken }));
+      }
+      return taken;
+    },
+    async undoReplaced() {
+      if (!replaced) return false;
+      const left = await act.takeBack(replaced.taken);
+      return left !== undefined && (await write('fault', () => store.putReplacedProgram(undefined)));
+    },
     drillKeeper,
     takeDrill: () => drillLock.take(),
     freeDrill: () => {

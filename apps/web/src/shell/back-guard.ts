@@ -3,6 +3,8 @@ type Page = Pick<Window, 'addEventListener' | 'removeEventListener' | 'history' 
 
 /** Marks the entry of the browser's history that Back leaves first. */
 const MARK = 'larkholdDrill';
+/** Marks such an entry once its drill is over: Back passes over it. */
+const SPENT = 'larkholdDrillOver';
 
 /** Keeps the browser's Back from leaving a drill at once. */
 export interface BackGuard {
@@ -47,7 +49,27 @@ export function createBackGuard(ask: () => boolean, page: Page = window): BackGu
     end() {
       const wasOn = hash !== undefined;
       stop();
-      if (wasOn && isOurs()) history.back();
+      if (!wasOn || !isOurs()) return;
+      // Not taken off with `back()`: that comes a moment later, and would undo where the archer goes meanwhile.
+      history.replaceState({ [SPENT]: true }, '');
+      passOverSpent(page);
     },
   };
+}
+
+const watched = new WeakSet<Page>();
+
+/** One press on Back leaves both the spent entry and the one under it, which look the same. */
+function passOverSpent(page: Page): void {
+  const { history, location } = page;
+  const isSpent = (): boolean => Object(history.state)[SPENT] === true;
+  if (watched.has(page)) return;
+  watched.add(page);
+  let wasSpent = isSpent();
+  const { hash } = location;
+  page.addEventListener('popstate', () => {
+    const isNow = isSpent();
+    if (wasSpent && !isNow && location.hash === hash) history.back();
+    wasSpent = isNow;
+  });
 }

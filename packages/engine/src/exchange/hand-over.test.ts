@@ -76,7 +76,17 @@ describe('a hand-over', () => {
     expect(() => createHandOver({ ...input, to: '2026-03-01' })).toThrow(RangeError);
   });
 
-  it('keeps notes private unless they are included; pain is always told', () => {
+  it('tells nothing of pain where the archer chose so, and says that it was left out', () => {
+    expect(createHandOver(input)).not.toHaveProperty('includesPain');
+    expect(createHandOver(input).days[0]?.pain).toBe(true);
+    const silent = createHandOver({ ...input, includesPain: false });
+    expect(silent.includesPain).toBe(false);
+    expect(JSON.stringify([silent.drills, silent.days])).not.toContain('pain');
+    const read = parseHandOver(formatHandOver(silent));
+    expect(read.ok && read.handOver.includesPain).toBe(false);
+  });
+
+  it('keeps notes private unless they are included; pain is told unless that is left out', () => {
     const handOver = createHandOver(input);
     expect(formatHandOver(handOver)).not.toContain('private words');
     expect(handOver.drills.every((record) => record.pain)).toBe(true);

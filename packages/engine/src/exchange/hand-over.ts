@@ -44,6 +44,8 @@ export const handOverSchema = z.strictObject({
   from: journalDaySchema,
   to: journalDaySchema,
   includesNotes: z.boolean(),
+  /** False where the archer told nothing of pain, so that a coach does not take silence for none. */
+  includesPain: z.boolean().optional(),
   majorGoal: journalSchema.shape.majorGoal,
   /** The programs that the archer is on: what was planned. */
   programs: z.array(programSchema).max(20),
@@ -80,6 +82,8 @@ export interface HandOverInput {
   madeAt: string;
   /** Notes are private: every free text about a day or a drill, and the week's review, is left out unless this is true. */
   includesNotes?: boolean;
+  /** Whether pain is told: it is, unless this is false. */
+  includesPain?: boolean;
   programs?: HandOver['programs'];
   /** The archer's own season: what was planned is set beside what was done. */
   season?: Season;
@@ -96,10 +100,15 @@ export interface HandOverInput {
  * @throws RangeError if the span ends before it begins.
  */
 export function createHandOver(input: HandOverInput): HandOver {
+<<<<<<< HEAD
   const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [], season, rack, self } = input;
+=======
+  const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [] } = input;
+  const { includesPain = true } = input;
+>>>>>>> ba183a4 (Ask before a program takes the place of the archer's own, and keep that one for a day; let pain be left out of a hand-over; show how a large file is read)
   if (to < from) throw new RangeError(`to: expected a day from ${from} on, got ${to}`);
   const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
-  const span = { from, to, includesNotes };
+  const span = { from, to, includesNotes, includesPain };
   const { drills, days, weeks, milestones } = journalCollections;
   const known = { journal, programs: rack ?? programs, from, to, ...(self ? { archer: self } : {}) };
   const plan = season && handedPlan({ season, ...known });
@@ -113,6 +122,7 @@ export function createHandOver(input: HandOverInput): HandOver {
     from,
     to,
     includesNotes,
+    ...(includesPain ? {} : { includesPain }),
     ...(journal.majorGoal === undefined ? {} : { majorGoal: goalOf(journal.majorGoal) }),
     programs: [...programs],
     ...(plan === undefined ? {} : { plan }),
@@ -177,21 +187,31 @@ export function parseHandOver(text: string): { ok: true; handOver: HandOver } | 
  * @returns the file's text.
  */
 export function formatHandOver(handOver: HandOver): string {
+<<<<<<< HEAD
   const { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal, ...lists } = handOver;
   const { programs, plan, answers, weeks, days, drills, milestones } = lists;
   const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal };
   return formatLines({ ...head, programs, plan, answers, weeks, days, drills, milestones });
+=======
+  const { format, version, archerId, archer, madeAt, from, to, includesNotes, includesPain, majorGoal, ...lists } =
+    handOver;
+  const { programs, answers, weeks, days, drills, milestones } = lists;
+  const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, includesPain, majorGoal };
+  return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
+>>>>>>> ba183a4 (Ask before a program takes the place of the archer's own, and keep that one for a day; let pain be left out of a hand-over; show how a large file is read)
 }
 
 /** Rows of the span, each with the fields that the coach may read and no others: also not those that only a newer app knows. */
 function handed<Row extends object>(
   { fields, isWithin }: Collection<Row>,
   rows: readonly Row[],
-  { from, to, includesNotes }: { from: string; to: string; includesNotes: boolean },
+  span: { from: string; to: string; includesNotes: boolean; includesPain: boolean },
 ): Row[] {
+  const { from, to, includesNotes, includesPain } = span;
   const readers = new Map<string, unknown>(Object.entries(fields));
   const isRead = (field: string): boolean =>
-    readers.get(field) === 'always' || (includesNotes && readers.get(field) === 'with notes');
+    (field !== 'pain' || includesPain) &&
+    (readers.get(field) === 'always' || (includesNotes && readers.get(field) === 'with notes'));
   const within = rows.filter((row) => isWithin?.(row, from, to));
   return within.map((row) => {
     const shown = Object.entries(row).flatMap(([field, value]) => {

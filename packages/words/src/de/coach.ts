@@ -63,6 +63,7 @@ export const coach: Readonly<Record<keyof typeof en, string>> = {
   'coach.lastWritten': 'Zuletzt eingetragen',
   'coach.plannedOf': '{done, number} von {planned, plural, one {# geplanten Tag} other {# geplanten Tagen}}',
   'coach.painDays': '{days, plural, one {# Tag} other {# Tage}}, zuletzt {last, date, short}',
+  'coach.painNotTold': 'Nicht mitgeteilt',
   'coach.nonePain': 'Keine gemeldet',
   'coach.nothingIn': 'Nichts in der Datei',
   'coach.asNew': 'eine ebenso neue oder neuere Datei von {archer} ist schon offen.',

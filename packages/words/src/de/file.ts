@@ -2,6 +2,10 @@ import type { file as en } from '../en/file.ts';
 
 /**  */
 export const file: Readonly<Record<keyof typeof en, string>> = {
+  'file.reading': '{file} wird gelesen: {percent, number} %',
+  'file.readingBar': 'Wie viel der Datei gelesen ist',
+  'file.cancel': 'Nicht weiterlesen',
+  'file.cancelled': '{file} wurde gelassen. Nichts wurde geändert.',
   'file.undo': 'Rückgängig',
   'file.refused': '{file} wurde nicht übernommen',
   'file.nothingChanged': 'Nichts wurde geändert.',
@@ -17,7 +21,8 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.removedThere': '{n, number} der geänderten: entfernt.',
   'file.goalChanges': 'Das große Ziel ändert sich.',
   'file.forRack': '{n, plural, one {# Programm} other {# Programme}} für das Regal: {titles}.',
-  'file.kitToo': 'Auch die Ausrüstung übernehmen (Bogen, Ton, Anzeige)',
+  'file.kitToo':
+    'Auch die Ausrüstung übernehmen: Bogen, Ton, Anzeige, Tasten und Pedale, was zuhört (auch das Mikrofon), Kamera und Abläufe',
   'file.noAnswer': 'Das ist eine Übergabe ohne Antwort darin. Eine Trainerin oder ein Trainer öffnet sie auf {page}.',
   'file.coachPage': 'der Trainerseite',
   'file.otherArcher': 'Diese Datei gehört zu jemand anderem oder zu einem anderen Gerät.',
@@ -39,7 +44,9 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.handOver': 'An eine Trainerin oder einen Trainer übergeben',
   'file.name': 'Dein Name, wie du dich nennst',
   'file.withNotes': 'Meine Notizen und Rückblicke mitgeben',
-  'file.notesAbout': 'Notizen bleiben bei dir, wenn das nicht angehakt ist. Schmerzen und Anstrengung gehen immer mit.',
+  'file.holds':
+    'Für diese Tage enthält sie jede Übung, Wiederholung für Wiederholung, mit Anstrengung und dem Gewicht auf den Fingern; Pfeile, Minuten, Verfassung und wie der Tag war; Ziele, Schwerpunkt und Skizze der Wochen, dein großes Ziel, Meilensteine und das Programm von heute. Mit Notizen: auch was du geschrieben hast, deine Rückblicke, und wo du geschossen hast.',
+  'file.withPain': 'Schmerzen mitteilen',
   'file.saveHandOver': 'Übergabe sichern',
   'file.from': 'Von',
   'file.to': 'Bis',

@@ -45,6 +45,7 @@ import { routine } from './routine.ts';
 import { season } from './season.ts';
 import { share } from './share.ts';
 import { sight } from './sight.ts';
+import { swap } from './swap.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
@@ -78,6 +79,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...field,
   ...range,
   ...app,
+  ...swap,
   ...today,
   ...month,
   ...backup,

@@ -60,6 +60,7 @@ export const coach = {
   'coach.lastWritten': 'Last written',
   'coach.plannedOf': '{done, number} of {planned, plural, one {# planned day} other {# planned days}}',
   'coach.painDays': '{days, plural, one {# day} other {# days}}, last {last, date, short}',
+  'coach.painNotTold': 'Not told',
   'coach.nonePain': 'None reported',
   'coach.nothingIn': 'Nothing in the file',
   'coach.asNew': 'a file of {archer} that is as new or newer is open already.',

@@ -1,5 +1,9 @@
 /**  */
 export const file = {
+  'file.reading': 'Reading {file}: {percent, number} %',
+  'file.readingBar': 'How much of the file is read',
+  'file.cancel': 'Stop reading',
+  'file.cancelled': '{file} was left. Nothing was changed.',
   'file.undo': 'Undo',
   'file.refused': '{file} was not restored',
   'file.nothingChanged': 'Nothing was changed.',
@@ -15,7 +19,8 @@ export const file = {
   'file.removedThere': '{n, number} of the changed: removed.',
   'file.goalChanges': 'The major goal changes.',
   'file.forRack': '{n, plural, one {# program} other {# programs}} for the rack: {titles}.',
-  'file.kitToo': 'Use its kit too (bow, sound, display)',
+  'file.kitToo':
+    'Use its kit too: bow, sound, display, keys and pedals, what listens (the microphone too), camera and routines',
   'file.noAnswer': 'This is a hand-over with no answer in it. A coach opens it on {page}.',
   'file.coachPage': "the coach's page",
   'file.otherArcher': 'This file is of another archer or another device than this one.',
@@ -37,7 +42,9 @@ export const file = {
   'file.handOver': 'Hand over to a coach',
   'file.name': 'Your name, as you call yourself',
   'file.withNotes': 'Include my notes and reviews',
-  'file.notesAbout': 'Notes stay with you unless this is ticked. Pain and effort always go with the file.',
+  'file.holds':
+    'For these days it holds every drill, rep by rep, with effort and the bow’s weight on the fingers; arrows, minutes, readiness and how the day felt; the weeks’ goals, focus and sketch, your major goal, milestones, and today’s program. With notes: also what you wrote, your reviews, and where you shot.',
+  'file.withPain': 'Tell of pain',
   'file.saveHandOver': 'Save the hand-over',
   'file.from': 'From',
   'file.to': 'To',

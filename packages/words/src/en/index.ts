@@ -44,6 +44,7 @@ import { routine } from './routine.ts';
 import { season } from './season.ts';
 import { share } from './share.ts';
 import { sight } from './sight.ts';
+import { swap } from './swap.ts';
 import { today } from './today.ts';
 import { trend } from './trend.ts';
 import { week } from './week.ts';
@@ -77,6 +78,7 @@ export const en = {
   ...field,
   ...range,
   ...app,
+  ...swap,
   ...today,
   ...month,
   ...backup,

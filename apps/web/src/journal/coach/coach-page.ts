@@ -2,6 +2,7 @@ import { type HandOver, parseHandOver } from '@larkhold/engine';
 import { formatDay, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { LARGEST_BYTES } from '../../shell/files/read-incoming-file.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { PostElement } from '../../shell/post-element.ts';
 import './coach-box.ts';
@@ -175,7 +176,11 @@ export class CoachPage extends PostElement {
       </th>
       <td data-name=${say('coach.drills')}>${plannedCount > 0 ? say('coach.drilledPlanned', { drills: drillsCount, planned }) : say('coach.drilled', { drills: drillsCount })}</td>
       <td data-name=${say('coach.painHead')} class=${pain ? 'look' : ''}>
-        ${pain ? say('coach.painDays', { days: painDays.length, last: pain }) : say('coach.nonePain')}
+        ${
+          pain
+            ? say('coach.painDays', { days: painDays.length, last: pain })
+            : say(handOver.includesPain === false ? 'coach.painNotTold' : 'coach.nonePain')
+        }
       </td>
       <td data-name=${say('coach.lastWritten')} class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
         ${silentDays >= SILENT_DAYS ? say('coach.silent', { day: last, days: silentDays }) : last}
@@ -199,11 +204,11 @@ export class CoachPage extends PostElement {
   readonly #take = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {
     this.said = [];
     this.unreadCount += detail.length;
-    let next = detail[0]?.text();
+    let next = textOf(detail[0]);
     for (const [index, file] of detail.entries()) {
       const text = await next?.catch(() => undefined);
       // The browser fetches the next file while this one is read.
-      next = detail[index + 1]?.text();
+      next = textOf(detail[index + 1]);
       this.#add(file.name, text);
       this.unreadCount -= 1;
     }
@@ -225,6 +230,12 @@ export class CoachPage extends PostElement {
   #say(name: string, words: string): void {
     this.said = [...this.said, say('coach.fileSaid', { file: name, words })];
   }
+}
+
+/** One that is larger than any file is said to be unreadable, and is not read. */
+function textOf(file: File | undefined): Promise<string> | undefined {
+  if (file && file.size > LARGEST_BYTES) return Promise.reject(new RangeError(file.name));
+  return file?.text();
 }
 
 declare global {

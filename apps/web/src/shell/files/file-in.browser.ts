@@ -140,6 +140,84 @@ test('a bad file is refused with its place, and changes nothing', async () => {
   expect(await store.journal()).toEqual(ours);
 });
 
+test('a coach’s program asks before it takes the place of the archer’s own, shows the next sessions under both, and the old one is kept', async () => {
+  const harder = {
+    ...program,
+    title: 'Longer',
+    blocks: program.blocks.map((block) => ({ ...block, hold: 20, ladder: undefined })),
+  };
+  const text = formatHandOver(
+    answerHandOver(
+      createHandOver({
+        ...{ journal: ours, programs: [program], archer: 'Ines', archerId: 'ines', madeAt: '2026-11-24T20:00:00Z' },
+        ...{ from: '2026-11-01', to: '2026-11-25', includesNotes: false },
+      }),
+      { by: 'Coach Ode', comment: '', madeAt: '2026-11-24T21:00:00Z', program: harder },
+    ),
+  );
+  const { element, store, press } = await open('{}');
+  await store.putProgram(program);
+  await expect.poll(() => element.app?.view.programs.some(({ title }) => title === 'Short and steady')).toBe(true);
+  const drop = element.renderRoot.querySelector('file-drop');
+  drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([text], 'answer.json')] }));
+  await expect.poll(() => element.renderRoot.querySelector('program-swap')).not.toBeNull();
+  const swap = element.renderRoot.querySelector('program-swap');
+  if (!swap) throw new TypeError('no question');
+  swap.app = element.app;
+  await swap.updateComplete;
+  const shown = swap.renderRoot.textContent?.replaceAll(/\s+/g, ' ') ?? '';
+  expect(shown).toContain('Longer would take the place of your Short and steady');
+  expect(swap.renderRoot.querySelectorAll('tbody tr')).toHaveLength(4);
+  const cells = [...swap.renderRoot.querySelectorAll('tbody td')].map((cell) => cell.textContent ?? '');
+  expect(cells[0]).not.toBe(cells[1]);
+  expect(cells[1]).toMatch(/20\s?s/);
+  expect((await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
+
+  press('Replace mine');
+  await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Longer']);
+  await expect.poll(() => element.app?.view.replaced?.title).toBe('Short and steady');
+  press('Undo');
+  await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
+});
+
+test('a large cut-off file is read beside the page: its place is told, the page goes on, and it can be left', async () => {
+  const day = JSON.stringify({ date: '2026-11-23', note: 'x'.repeat(3000) });
+  const large = `{"format":"larkhold/journal","version":3,"drills":[],"weeks":[],"days":[\n${`${day},\n`.repeat(4000)}`;
+  const { element, store } = await open('{}');
+  const drop = element.renderRoot.querySelector('file-drop');
+  let longestMs = 0;
+  let lastMs = performance.now();
+  const beat = setInterval(() => {
+    longestMs = Math.max(longestMs, performance.now() - lastMs);
+    lastMs = performance.now();
+  }, 5);
+  drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([large], 'large.json')] }));
+  await expect.poll(() => element.renderRoot.querySelector('progress')).not.toBeNull();
+  await expect.poll(() => element.renderRoot.textContent, { timeout: 20_000 }).toContain('Line 4,002, column 1.');
+  clearInterval(beat);
+  console.info(`12 MB cut off: the page stood still for ${longestMs.toFixed(0)} ms at the longest`);
+
+  drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([large], 'again.json')] }));
+  await expect.poll(() => element.renderRoot.querySelector('progress')).not.toBeNull();
+  [...element.renderRoot.querySelectorAll('button')].find((one) => one.textContent === 'Stop reading')?.click();
+  await expect.poll(() => element.renderRoot.textContent).toContain('again.json was left.');
+  expect(element.renderRoot.querySelector('progress')).toBeNull();
+  expect(await store.journal()).toEqual(ours);
+});
+
+test('a file over the stated size is refused without being read', async () => {
+  const { element } = await open('{}');
+  const huge = Object.assign(new File([], 'huge.json'), {
+    text: () => Promise.reject(new Error('read')),
+    stream: () => {
+      throw new Error('read');
+    },
+  });
+  Object.defineProperty(huge, 'size', { value: 1.2e9 });
+  element.renderRoot.querySelector('file-drop')?.dispatchEvent(new CustomEvent('files-take', { detail: [huge] }));
+  await expect.poll(() => element.renderRoot.textContent).toContain('This file is too big');
+});
+
 test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {
   document.documentElement.dataset.theme = theme;
   const { element } = await open(backup);

@@ -16,9 +16,11 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
 import { PostElement } from '../post-element.ts';
+import '../program-swap.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
 import '@larkhold/ui';
-import { type Incoming, readIncoming } from './read-incoming.ts';
+import type { Incoming } from './read-incoming.ts';
+import { readIncomingFile } from './read-incoming-file.ts';
 import { daysToTake } from './take-days.ts';
 
 /** Days and weeks written on both sides that are listed. */
@@ -77,7 +79,10 @@ export class FileIn extends PostElement {
   @state() private said = '';
   /** What was taken in, in order: enough to take it back. */
   @state() private taken: readonly TakenIn[] = [];
+  /** How much of the file has been read, 0 to 1; undefined while none is. */
+  @state() private readRatio: number | undefined;
   #takenCount = 0;
+  #reading = new AbortController();
   #file: File | undefined;
 
   protected override updated(changed: PropertyValues): void {
@@ -93,6 +98,7 @@ export class FileIn extends PostElement {
     return html`<file-drop words=${say('file.open')} @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.#post()}
+        ${this.readRatio === undefined ? nothing : this.#progress(this.readRatio)}
         ${this.incoming ? html`<div class="notice">${this.#shown(app, this.incoming)}</div>` : nothing}
         ${this.said === '' ? nothing : html`<div class="notice"><p>${this.said}</p>${this.taken.length > 0 ? this.#clashes() : nothing}${this.#undoButton()}</div>`}
       </div>`;
@@ -110,6 +116,27 @@ export class FileIn extends PostElement {
 
   async #readAnswer(coach: string, text: string): Promise<void> {
     await this.#take(new CustomEvent('files-take', { detail: [new File([text], coach)] }));
+  }
+
+  /** A large file takes a while: it is read beside the page, and can be left at any moment. */
+  #progress(ratio: number) {
+    return html`<div class="notice">
+      <p>${say('file.reading', { file: this.name, percent: Math.round(ratio * 100) })}</p>
+      <progress max="1" .value=${ratio} aria-label=${say('file.readingBar')}></progress>
+      <div><button @click=${this.#cancel}>${say('file.cancel')}</button></div>
+    </div>`;
+  }
+
+  readonly #cancel = (): void => {
+    this.#reading.abort();
+    this.#takenCount += 1;
+    this.readRatio = undefined;
+    this.#say(say('file.cancelled', { file: this.name }));
+  };
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#reading.abort();
   }
 
   #undoButton() {
@@ -223,10 +250,25 @@ export class FileIn extends PostElement {
       ${
         program
           ? html`<p>${say('file.withProgram', { title: program.title })}</p>
-              <div><button class="main" @click=${() => this.#takeProgram(app, program)}>${say('file.takeOn', { title: program.title })}</button></div>`
+              ${this.#askedOf(app, program)}`
           : nothing
       }
       ${dated ? daysToTake(dated, app.view, (season) => void this.#takeSeason(app, season)) : nothing}`;
+  }
+
+  /** What stands in the place that a program would take is never replaced unseen. */
+  #askedOf(app: App, program: Program) {
+    const mine = app.view.programs.find(({ id }) => id !== undefined && id === program.id);
+    const { chosen } = app.view;
+    return html`<program-swap .mine=${mine ?? chosen} .theirs=${program}></program-swap>
+      <div class="row">
+        ${
+          mine
+            ? html`<button @click=${() => this.#takeProgram(app, program)}>${say('swap.replace')}</button>
+                <button class="main" @click=${() => this.#takeProgram(app, asAnother(program, app))}>${say('swap.both')}</button>`
+            : html`<button class="main" @click=${() => this.#takeProgram(app, program)}>${say('file.takeOn', { title: program.title })}</button>`
+        }
+      </div>`;
   }
 
   readonly #take = ({ detail }: CustomEvent<readonly File[]>): Promise<void> => this.#read(detail);
@@ -239,14 +281,22 @@ export class FileIn extends PostElement {
     const turn = this.#takenCount;
     this.#say('');
     this.taken = [];
-    const text = await file.text().catch(() => '');
+    this.#reading.abort();
+    this.#reading = new AbortController();
+    const { signal } = this.#reading;
+    const incoming = await readIncomingFile(file, signal, (ratio) => {
+      if (turn !== this.#takenCount) return;
+      this.name = file.name;
+      this.readRatio = ratio;
+    });
     await this.settle();
     const ours = await this.app.act.storedJournal();
-    if (turn !== this.#takenCount) return;
+    if (turn !== this.#takenCount || !incoming) return;
+    this.readRatio = undefined;
     this.name = file.name;
     // A device on which nothing was done yet takes over everything.
     this.takesKit = ours.drills.length === 0 && ours.days.length === 0;
-    this.incoming = readIncoming(text);
+    this.incoming = incoming;
     this.comparison = this.incoming.kind === 'journal' ? compareJournals(ours, this.incoming.journal) : undefined;
     this.clashes =
       this.incoming.kind === 'journal' && this.comparison
@@ -270,8 +320,11 @@ export class FileIn extends PostElement {
 
   async #takeProgram(app: App, program: Program): Promise<void> {
     const taken = { ...program, id: program.id ?? app.act.newId() };
-    if (await this.#takeIn(app, { programs: [taken], kit: { programId: taken.id, programDay: app.view.today } }))
-      this.#note(say('file.inRack', { title: taken.title }));
+    await this.settle();
+    const changed = await app.act.takeProgram(taken, true);
+    if (!changed) return;
+    this.taken = [...this.taken, changed];
+    this.#note(say('file.inRack', { title: taken.title }));
   }
 
   /** The coach's days, in the archer's own season. */
@@ -313,6 +366,12 @@ export class FileIn extends PostElement {
     if (this.incoming?.kind === 'hand-over' && this.name === this.post?.archer?.coach) void this.post?.putAnswerAway();
     this.incoming = undefined;
   };
+}
+
+/** The coach's version under an id of its own, so that the archer's stays beside it. */
+function asAnother(program: Program, { act, view }: App): Program {
+  const isTaken = view.programs.some(({ title }) => title === program.title);
+  return { ...program, id: act.newId(), title: isTaken ? `${program.title.slice(0, 110)} (2)` : program.title };
 }
 
 declare global {

@@ -74,6 +74,8 @@ export class FileOut extends PostElement {
   @state() private name: string | undefined;
   @state() private includesNotes = false;
   @state() private said = '';
+  /** Told unless the archer takes the tick away: who trains somebody has to know. */
+  @state() private includesPain = true;
 
   override render() {
     const { app } = this;
@@ -113,7 +115,16 @@ export class FileOut extends PostElement {
               }}
             />${say('file.withNotes')}</label
           >
-          <p class="dim small">${say('file.notesAbout')}</p>
+          <label class="tick"
+            ><input
+              type="checkbox"
+              .checked=${this.includesPain}
+              @change=${(event: Event) => {
+                this.includesPain = event.target instanceof HTMLInputElement && event.target.checked;
+              }}
+            />${say('file.withPain')}</label
+          >
+          <p class="dim small">${say('file.holds')}</p>
           <div class="row">
             ${coach === undefined ? nothing : html`<button class="main" value="box">${say('post.put', { coach })}</button>`}
             <button class=${coach === undefined ? 'main' : ''}>${say('file.saveHandOver')}</button>
@@ -173,7 +184,12 @@ export class FileOut extends PostElement {
     const handOver = createHandOver({
       journal: (this.app ?? app).view.journal,
       ...{ archerId: archer.id, archer: archer.name, from: span.from, to: span.to },
-      ...{ madeAt: app.act.instant(), includesNotes: this.includesNotes, programs: [app.view.chosen] },
+      ...{
+        madeAt: app.act.instant(),
+        includesNotes: this.includesNotes,
+        includesPain: this.includesPain,
+        programs: [app.view.chosen],
+      },
       ...(app.view.season.own ? { season: app.view.season.own, rack: app.view.programs } : {}),
       self: archerOf(app.view.kit),
     });

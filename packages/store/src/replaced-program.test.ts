@@ -1,0 +1,31 @@
+import { builtInPrograms } from '@larkhold/engine';
+import { expect, it } from 'vitest';
+import { readReplaced } from './replaced-program.ts';
+
+const old = { ...builtInPrograms[0]!, id: 'mine', title: 'Mine' };
+const next = { ...old, title: 'The coach’s' };
+const at = '2026-11-25T06:00:00Z';
+const row = (program: object) => ({ id: 'mine', program, editedAt: at });
+const values = [{ table: 'opened', key: 'mine', before: row(old), after: row(next) }];
+const kept = { title: 'Mine', programId: 'mine', at, taken: { values } };
+
+it('is kept for a day, while what took its place stands as it came', () => {
+  expect(readReplaced(kept, '2026-11-26T05:59:59Z', () => next)).toEqual(kept);
+  expect(readReplaced(kept, '2026-11-26T06:00:01Z', () => next)).toBeUndefined();
+  expect(readReplaced(kept, at, () => ({ ...next, title: 'Edited' }))).toBeUndefined();
+  expect(readReplaced(kept, at, () => undefined)).toBeUndefined();
+});
+
+it('is none where nothing of the kind was kept', () => {
+  for (const odd of [
+    undefined,
+    null,
+    7,
+    {},
+    { ...kept, at: 7 },
+    { ...kept, at: 'noon' },
+    { ...kept, taken: { values: [] } },
+  ]) {
+    expect(readReplaced(odd, at, () => next)).toBeUndefined();
+  }
+});
