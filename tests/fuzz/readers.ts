@@ -3,6 +3,7 @@ import {
   builtInPrograms,
   createSession,
   drillRecordSchema,
+  findJsonFault,
   formatHandOver,
   formatJournal,
   formatProgram,
@@ -39,7 +40,6 @@ import { formatPayload, parsePayload } from '../../apps/web/src/rack/share/progr
 import { readIncoming } from '../../apps/web/src/shell/files/read-incoming.ts';
 import { routeOf } from '../../apps/web/src/shell/routing.ts';
 import { usualWeekStart } from '../../apps/web/src/shell/usual-week-start.ts';
-import { findJsonFault } from '../../packages/engine/src/exchange/json-fault.ts';
 import { damaged, hostileJson, hostileLine, misfilled } from './hostile-text.ts';
 
 /** What a reader made of a text. `again` reads what the accepted value is written as, and writes it once more. */

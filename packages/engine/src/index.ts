@@ -31,6 +31,7 @@ export {
   parseJournal,
 } from './exchange/journal-file.ts';
 export * from './exchange/journal-tables.ts';
+export { findJsonFault, type TextPlace } from './exchange/json-fault.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
 export { estimateMaxHold, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
