@@ -252,7 +252,10 @@ export function createAppState(around: Surroundings): AppState {
     async takeProgram(program, isToday = false) {
       const { id } = program;
       const before = (await store.programs()).find((one) => one.id === id);
-      const taken = await act.takeIn({ programs: [program], ...(isToday ? { kit: { programId: id, programDay: around.today() } } : {}) });
+      const taken = await act.takeIn({
+        programs: [program],
+        ...(isToday ? { kit: { programId: id, programDay: around.today() } } : {}),
+      });
       if (taken && before && id !== undefined) {
         const at = around.instant();
         await write('fault', () => store.putReplacedProgram({ title: before.title, programId: id, at, taken }));

@@ -100,12 +100,8 @@ export interface HandOverInput {
  * @throws RangeError if the span ends before it begins.
  */
 export function createHandOver(input: HandOverInput): HandOver {
-<<<<<<< HEAD
   const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [], season, rack, self } = input;
-=======
-  const { from, to, archer, archerId, madeAt, includesNotes = false, programs = [] } = input;
   const { includesPain = true } = input;
->>>>>>> ba183a4 (Ask before a program takes the place of the archer's own, and keep that one for a day; let pain be left out of a hand-over; show how a large file is read)
   if (to < from) throw new RangeError(`to: expected a day from ${from} on, got ${to}`);
   const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
   const span = { from, to, includesNotes, includesPain };
@@ -187,18 +183,11 @@ export function parseHandOver(text: string): { ok: true; handOver: HandOver } | 
  * @returns the file's text.
  */
 export function formatHandOver(handOver: HandOver): string {
-<<<<<<< HEAD
-  const { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal, ...lists } = handOver;
-  const { programs, plan, answers, weeks, days, drills, milestones } = lists;
-  const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, majorGoal };
-  return formatLines({ ...head, programs, plan, answers, weeks, days, drills, milestones });
-=======
   const { format, version, archerId, archer, madeAt, from, to, includesNotes, includesPain, majorGoal, ...lists } =
     handOver;
-  const { programs, answers, weeks, days, drills, milestones } = lists;
+  const { programs, plan, answers, weeks, days, drills, milestones } = lists;
   const head = { format, version, archerId, archer, madeAt, from, to, includesNotes, includesPain, majorGoal };
-  return formatLines({ ...head, programs, answers, weeks, days, drills, milestones });
->>>>>>> ba183a4 (Ask before a program takes the place of the archer's own, and keep that one for a day; let pain be left out of a hand-over; show how a large file is read)
+  return formatLines({ ...head, programs, plan, answers, weeks, days, drills, milestones });
 }
 
 /** Rows of the span, each with the fields that the coach may read and no others: also not those that only a newer app knows. */
