@@ -77,8 +77,10 @@ export default defineConfig({
           environment: 'node',
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: ['tests/journeys/serve.ts'],
-          testTimeout: 120_000,
+          // Nothing here measures how fast it is: a wait ends in vain after PATIENCE_MS, a test only where it is lost.
+          testTimeout: 400_000,
           hookTimeout: 120_000,
+          expect: { poll: { timeout: 90_000 } },
           // Journeys mostly wait: two at a time on two cores still leave the processors half idle.
           maxWorkers: 2,
         },

@@ -19,7 +19,7 @@ it('the front page runs a drill, hands out programs that open, and serves the sc
     expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
   }
   await page.getByRole('button', { name: /^Begin/ }).click();
-  await page.getByText('Done. 2 of 2 held.').waitFor({ timeout: 60_000 });
+  await page.getByText('Done. 2 of 2 held.').waitFor();
   expect(faults).toEqual([]);
   await leave();
 });

@@ -103,7 +103,7 @@ const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | '
 /** Places that between them hold every kind of control; the colours are the same everywhere. */
 const alsoInContrast: readonly string[] = ['#/line', '#/rack', '#/week', '#/kit/sound', 'the bench with a mistake'];
 
-describe.concurrent('every screen', { timeout: 400_000 }, () => {
+describe.concurrent('every screen', () => {
   it('can be used by everyone', async () => {
     const { page, faults, leave } = await arrive('#/kit', { viewport: desk, colorScheme: 'dark' });
     await loadDemo(page);
@@ -151,7 +151,7 @@ describe.concurrent('every screen', { timeout: 400_000 }, () => {
     await takeProgram(page, holdsFile(120, 2));
     const heard = await listen(page);
     await page.keyboard.press('Enter');
-    await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+    await phase(page, 'Hold').waitFor();
     expect(await heard()).toEqual(['Get ready', 'Draw', 'Hold']);
     await examine('hold');
     await page.keyboard.press('Escape');

@@ -1,6 +1,7 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import { launchChromium } from '../../scripts/browser.mjs';
+import { PATIENCE_MS } from './patience.ts';
 
 /** One archer's browser: a profile of its own, and everything that went wrong on its pages. */
 export interface Archer {
@@ -45,6 +46,7 @@ export async function arrive(
     locale: 'en-GB',
     ...options,
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   if (before) await context.addInitScript(before);
   const page = await context.newPage();
   const faults: string[] = [];

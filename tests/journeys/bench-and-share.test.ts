@@ -60,7 +60,7 @@ async function run(page: Page, title: string): Promise<number> {
   await page.getByRole('link', { name: /to the line/ }).click();
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await page.keyboard.press('Enter');
-  await page.getByText('How was it?').waitFor({ timeout: 60_000 });
+  await page.getByText('How was it?').waitFor();
   const words = await page
     .locator('lark-after')
     .getByText(/of\s\d+\sreps? held/)

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { type DayEntry, parseJournal } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it, vi } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { type Archer, arrive, leaveAll } from './archer.ts';
 import { storedRows } from './stored-rows.ts';
 
@@ -36,7 +36,7 @@ async function sixMore(page: Page, words = english): Promise<void> {
   const before = await storedCount(page);
   // Practice arrows are the second of three kinds.
   await page.getByRole('button', { name: words.sixMore }).nth(1).click();
-  await vi.waitFor(async () => expect(await storedCount(page)).toBe(before + 6));
+  await expect.poll(() => storedCount(page)).toBe(before + 6);
 }
 
 async function storedCount(page: Page): Promise<number> {

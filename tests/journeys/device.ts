@@ -1,5 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
+import { PATIENCE_MS } from './patience.ts';
 
 /** One archer's or coach's device: a browser profile of its own, with the app open. */
 export interface Device {
@@ -25,6 +26,7 @@ export async function openDevice(browser: Browser, address: string): Promise<Dev
     viewport: { width: 820, height: 1180 },
     locale: 'en-GB',
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   await page.goto(`${address}#/journal`);
   await page.getByRole('heading', { level: 1 }).waitFor();

@@ -7,7 +7,7 @@ import type { Page } from 'playwright-core';
 export async function drillThrough(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await page.keyboard.press('Space');
-  await page.getByText('How was it?').waitFor({ timeout: 90_000 });
+  await page.getByText('How was it?').waitFor();
   await page.getByRole('button', { name: 'Skip', exact: true }).click();
   await page.getByText('How was it?').waitFor({ state: 'detached' });
 }

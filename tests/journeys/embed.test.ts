@@ -48,7 +48,7 @@ describe('a page of one’s own', () => {
     await page.getByRole('button', { name: 'Begin' }).click();
     const word = (words: string) => page.locator('lark-glance').getByText(words, { exact: true }).first();
     await word('Get ready').waitFor();
-    await word('Draw').waitFor({ timeout: 60_000 });
+    await word('Draw').waitFor();
     await page.keyboard.press('Space');
     await page.getByText('lark-rep: 1 done').waitFor();
     await word('Let down').waitFor();

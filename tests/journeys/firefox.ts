@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import puppeteer, { type Page } from 'puppeteer-core';
 import { findFirefox } from '../../scripts/find-firefox.mjs';
-
-const WAIT_MS = 30_000;
+import { PATIENCE_MS } from './patience.ts';
 
 /** A stock Firefox with the app open, driven over WebDriver BiDi. */
 export interface SecondBrowser {
@@ -13,7 +12,7 @@ export interface SecondBrowser {
   /** Errors, refused scripts and requests to elsewhere, as they happened. */
   faults: string[];
   /** Waits for an element by a selector whose parts reach through shadow roots. */
-  wait(selector: string, waitMs?: number): Promise<void>;
+  wait(selector: string): Promise<void>;
   /** Presses an element, as a finger does. */
   press(selector: string): Promise<void>;
   /** Goes to a page of the app and waits until it stands. */
@@ -29,7 +28,7 @@ export interface SecondBrowser {
  * @param isSo asked in the page
  */
 export async function until(page: Page, isSo: () => boolean): Promise<void> {
-  for (const endAt = Date.now() + WAIT_MS; Date.now() < endAt; ) {
+  for (const endAt = Date.now() + PATIENCE_MS; Date.now() < endAt; ) {
     if (await page.evaluate(isSo)) return;
     await new Promise((wait) => setTimeout(wait, 50));
   }
@@ -73,8 +72,8 @@ export async function openFirefox(address: string): Promise<SecondBrowser | unde
     if (!url.startsWith(address) && !/^(data|blob):/.test(url)) faults.push(`asked for ${url}`);
   });
   await page.goto(`${address}#/rack`);
-  const wait = async (selector: string, waitMs = WAIT_MS) =>
-    void (await page.waitForSelector(selector, { timeout: waitMs }));
+  page.setDefaultTimeout(PATIENCE_MS);
+  const wait = async (selector: string) => void (await page.waitForSelector(selector));
   await wait('>>> h1');
   const folder = mkdtempSync(join(tmpdir(), 'larkhold-firefox-'));
   return {

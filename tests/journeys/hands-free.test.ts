@@ -15,10 +15,6 @@ interface Told {
 
 type Arrival = Parameters<typeof arrive>[1] & { holdSeconds: number; reps?: number };
 
-const PATIENCE = { timeout: 60_000 };
-/** Half a minute of real time each, and what a busy machine adds. */
-const LONG = 150_000;
-
 const folder = mkdtempSync(join(tmpdir(), 'larkhold-claps-'));
 /** Seconds after the microphone opens. The first is learned, and idle where the drill has not begun; the second falls into the hold. */
 const CLAPS = [1.5, 18] as const;
@@ -49,18 +45,18 @@ async function arriveAtKit({ before, ...options }: Omit<Arrival, 'holdSeconds' |
 async function begin(page: Page, holdSeconds: number, reps = 1): Promise<void> {
   await takeProgram(page, holdsFile(holdSeconds, reps));
   await page.keyboard.press('Space');
-  await phase(page, 'Get ready').waitFor(PATIENCE);
+  await phase(page, 'Get ready').waitFor();
 }
 
 const notice = (page: Page) => page.locator('lark-glance .notice');
 
 async function readsNotice(page: Page, words: string): Promise<void> {
-  await notice(page).getByText(words).waitFor(PATIENCE);
+  await notice(page).getByText(words).waitFor();
 }
 
 /** Waits for the end of the drill, and gives what it told. */
 async function end(page: Page): Promise<Told> {
-  await page.getByText('How was it?').waitFor(PATIENCE);
+  await page.getByText('How was it?').waitFor();
   return page.evaluate(() => (window as unknown as { told: Told }).told);
 }
 
@@ -69,12 +65,12 @@ async function learnLetDown(page: Page, press: () => Promise<void>, heard: strin
   const learn = page.locator('lark-learn', { hasText: 'Let down now' });
   await learn.getByRole('button', { name: 'Learn' }).click();
   await press();
-  await learn.getByText(`Heard: ${heard}`).waitFor(PATIENCE);
+  await learn.getByText(`Heard: ${heard}`).waitFor();
   await learn.getByRole('button', { name: 'Done' }).click();
 }
 
 // Each drill takes its real time, most of it the ten seconds to get ready, so they run side by side.
-describe.concurrent('hands-free', { timeout: LONG }, () => {
+describe.concurrent('hands-free', () => {
   afterAll(async () => {
     await leaveAll();
     rmSync(folder, { recursive: true });
@@ -224,7 +220,7 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
         Reflect.deleteProperty(audio, 'resume');
       }
     });
-    await notice(page).waitFor({ state: 'detached', ...PATIENCE });
+    await notice(page).waitFor({ state: 'detached' });
     expect((await end(page)).records[0]?.reps).toMatchObject([{ outcome: 'held', heldMs: 6000 }]);
     expect(faults).toEqual([]);
     await leave();
@@ -267,11 +263,11 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
     };
     await learnLetDown(page, press, 'Gamepad button 2');
     await begin(page, 12, 2);
-    await phase(page, 'Hold').waitFor(PATIENCE);
+    await phase(page, 'Hold').waitFor();
     await press();
     // The let-down itself may be over before a busy machine looks.
-    await page.locator('lark-glance').getByText('rep 2 of 2').waitFor(PATIENCE);
-    await phase(page, 'Hold').waitFor(PATIENCE);
+    await page.locator('lark-glance').getByText('rep 2 of 2').waitFor();
+    await phase(page, 'Hold').waitFor();
     await page.evaluate(() => Object.assign(window, { pads: [null] }));
     await readsNotice(page, 'The gamepad is gone. The drill goes on; use a key or the screen.');
     const { records } = await end(page);
@@ -297,7 +293,7 @@ describe.concurrent('hands-free', { timeout: LONG }, () => {
       await page.waitForTimeout(350); // the same key within 300 ms would be taken for a bounce
     }
     await page.goto(`${inject('address')}#/journal`);
-    await page.getByText('effort 6 of 10').waitFor(PATIENCE);
+    await page.getByText('effort 6 of 10').waitFor();
     expect(faults).toEqual([]);
     await leave();
   });

@@ -1,4 +1,5 @@
 import { launchWithTabs, openTab } from '../bench/cues/raw-tabs.mjs';
+import { PATIENCE_MS } from './patience.ts';
 
 /** The app in a tab that can truly be hidden and frozen, with a program taken for today and the line open. */
 export interface HiddenTab {
@@ -20,7 +21,6 @@ export interface HiddenTab {
   close(): Promise<void>;
 }
 
-const PATIENCE_MS = 90_000;
 const ASK_MS = 200;
 
 // The app's elements stand in shadow roots; `find` gives the first in any of them.

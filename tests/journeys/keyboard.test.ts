@@ -15,7 +15,7 @@ const brokenFile = file('broken.drill.json', holdsFile(0, 0));
 /** Chooses a file as the system's own window would, after the key that opens it. */
 async function choose(page: Page, button: string | RegExp, chosen: ReturnType<typeof file>): Promise<void> {
   // Waited for from before the way there: a key is faster than the browser takes to hand its window over.
-  const opened = page.waitForEvent('filechooser', { timeout: 120_000 });
+  const opened = page.waitForEvent('filechooser');
   await tabTo(page, button);
   await page.keyboard.press('Enter');
   await (await opened).setFiles(chosen);
@@ -29,7 +29,7 @@ async function savedText(page: Page, button: string | RegExp): Promise<string> {
   return readFile(await download.path(), 'utf8');
 }
 
-describe.concurrent('by keyboard alone', { timeout: 240_000 }, () => {
+describe.concurrent('by keyboard alone', () => {
   it('the first stop skips to the page; every stop of every page shows itself and is not covered', async ({
     expect,
   }) => {
@@ -86,7 +86,7 @@ describe.concurrent('by keyboard alone', { timeout: 240_000 }, () => {
     await page.getByRole('heading', { name: 'Attic holds' }).waitFor();
     await expect.poll(async () => (await focusOf(page)).name).toBe('Begin');
     await press(page, 'Enter');
-    await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+    await phase(page, 'Hold').waitFor();
     await press(page, 'Space');
     await phase(page, 'Rest').or(phase(page, 'Let down')).waitFor();
     await page.waitForTimeout(400); // a second press within 300 ms would be taken for a bounce

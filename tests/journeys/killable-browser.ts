@@ -1,6 +1,7 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
 import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
+import { PATIENCE_MS } from './patience.ts';
 
 /** A browser of its own that can be killed like a machine that loses power. */
 export interface KillableBrowser {
@@ -30,6 +31,7 @@ export async function startKillable(profile: string, timeZone?: string): Promise
   const browser = await chromium.connectOverCDP(await addressOf(child));
   const [context] = browser.contexts();
   if (!context) throw new Error('the browser has no context');
+  context.setDefaultTimeout(PATIENCE_MS);
   return { browser, context, kill: () => killAll(child) };
 }
 

@@ -31,8 +31,8 @@ it('after one load everything works without any network: pages, sound files, a d
     addEventListener('lark-notice', (event) => notices.push((event as CustomEvent).detail.message));
   });
   await page.getByRole('button', { name: 'Begin' }).click();
-  await phase(page, 'Hold').waitFor({ timeout: 30_000 });
-  await page.getByText('How was it?').waitFor({ timeout: 30_000 });
+  await phase(page, 'Hold').waitFor();
+  await page.getByText('How was it?').waitFor();
   const heard = await page.evaluate(() => ({
     notices: (window as unknown as { notices: string[] }).notices,
     sounds: performance
@@ -58,7 +58,7 @@ it('a newer version waits while a drill runs, is offered after it, and reaches t
 
   await page.bringToFront();
   await page.getByRole('button', { name: 'Begin' }).click();
-  await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+  await phase(page, 'Hold').waitFor();
   host.renew('second');
   await page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
   await page.waitForFunction(async () => Boolean((await navigator.serviceWorker.ready).waiting), undefined, {
@@ -68,16 +68,16 @@ it('a newer version waits while a drill runs, is offered after it, and reaches t
 
   // Another tab takes it in the middle of this drill: old and new stand side by side.
   await other.getByRole('button', { name: 'Use it now' }).click();
-  await expect.poll(() => version(other), { timeout: 30_000 }).toBe('second');
+  await expect.poll(() => version(other)).toBe('second');
   await other.getByRole('heading', { level: 1 }).waitFor();
   expect(await version(page)).toBeNull();
   await page.locator('lark-drill').waitFor();
-  await page.getByText('How was it?').waitFor({ timeout: 40_000 });
+  await page.getByText('How was it?').waitFor();
   expect(outcomesOf((await storedDrills(other))[0])).toEqual(['held', 'held']);
   await page.getByRole('button', { name: 'Skip', exact: true }).click();
 
   // The drill is over, and this page is of today's version too, with nothing lost.
-  await expect.poll(() => version(page), { timeout: 30_000 }).toBe('second');
+  await expect.poll(() => version(page)).toBe('second');
   expect(outcomesOf((await storedDrills(page))[0])).toEqual(['held', 'held']);
   await leave();
   await host.close();

@@ -54,7 +54,7 @@ it('Firefox: a program from a file, a drill, its record after a reload, every pa
   await press('>>> .begin');
   await wait('>>> lark-drill');
   await wait('>>> lark-glance >>> .face.hold');
-  await wait('>>> lark-after >>> form', 60_000);
+  await wait('>>> lark-after >>> form');
   // The closing frame stands above all of it for some seconds; a press sends it away.
   await press('>>> lark-after >>> .closing');
   await press('>>> lark-after >>> .done button[type="button"]');

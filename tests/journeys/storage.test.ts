@@ -8,6 +8,7 @@ import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
 import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { passUntil, standStill } from './fast-time.ts';
+import { PATIENCE_MS } from './patience.ts';
 import { outcomesOf, putRows, storedDrills, storedRows } from './stored-rows.ts';
 
 afterAll(leaveAll);
@@ -157,8 +158,14 @@ describe.concurrent('when storage fails', () => {
 
   it('files of the database itself are overwritten: the app says what is lost, leads to a backup, and drills', async () => {
     const profile = mkdtempSync(join(tmpdir(), 'larkhold-damaged-'));
-    const start = () =>
-      chromium.launchPersistentContext(profile, { executablePath: findChromium(), args: chromiumFlags });
+    const start = async () => {
+      const context = await chromium.launchPersistentContext(profile, {
+        executablePath: findChromium(),
+        args: chromiumFlags,
+      });
+      context.setDefaultTimeout(PATIENCE_MS);
+      return context;
+    };
     const first = await start();
     const page = await first.newPage();
     await page.goto(`${inject('address')}#/line`);
@@ -178,7 +185,7 @@ describe.concurrent('when storage fails', () => {
     const second = await start();
     const again = await second.newPage();
     await again.goto(`${inject('address')}#/line`);
-    await again.getByRole('button', { name: 'Begin' }).waitFor({ timeout: 60_000 });
+    await again.getByRole('button', { name: 'Begin' }).waitFor();
     await again.getByText('1 drill was kept here').waitFor();
     await drillOnce(again);
     await again.getByRole('heading', { name: 'Logged' }).waitFor();

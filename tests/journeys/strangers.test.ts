@@ -101,9 +101,9 @@ describe('what comes from strangers', () => {
 
     await goTo(page, '#/line', { id: '', drill: '' });
     await page.getByRole('button', { name: 'Begin' }).click();
-    await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+    await phase(page, 'Hold').waitFor();
     expect(await inspect(page)).toMatchObject({ strange: 0, hit: false });
-    await page.getByText('How was it?').waitFor({ timeout: 30_000 });
+    await page.getByText('How was it?').waitFor();
     expect(await inspect(page)).toMatchObject({ strange: 0, hit: false });
     expect(faults).toEqual([]);
     await leave();

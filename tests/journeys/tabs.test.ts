@@ -7,13 +7,13 @@ afterAll(leaveAll);
 
 it('one drill at a time: a second tab says where it runs, and begins when it is free', async () => {
   const { page, context, faults, leave } = await arrive('#/line');
-  await takeProgram(page, holdsFile(4, 2));
+  await takeProgram(page, holdsFile(60, 2));
   const other = await context.newPage();
   await other.goto(`${inject('address')}#/line`);
   await other.getByRole('button', { name: 'Begin' }).waitFor();
   await page.bringToFront();
   await page.keyboard.press('Space');
-  await phase(page, 'Hold').waitFor({ timeout: 30_000 });
+  await phase(page, 'Hold').waitFor();
 
   // Both a tab that was there before and one that comes later.
   const late = await context.newPage();
