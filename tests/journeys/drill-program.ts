@@ -43,8 +43,12 @@ export async function takeProgram(page: Page, text: string, title = 'Attic holds
   await page.locator('li', { hasText: title }).getByRole('button', { name: /^Take/ }).click();
   await page.goto(`${address}#/line`);
   await page.getByRole('heading', { name: title }).waitFor();
-  await page.getByRole('button', { name: 'Begin' }).waitFor();
+  await beginButton(page).waitFor();
 }
+
+/** What begins today's drill: on a day of rest, and after a drill of the same day, it says otherwise. */
+export const beginButton = (page: Page) =>
+  page.getByRole('button', { name: /^(Begin|Begin again|Drill all the same)$/ });
 
 /** The word that stands on the glance display. */
 export const phase = (page: Page, word: string) => page.locator('lark-glance').getByText(word, { exact: true }).first();

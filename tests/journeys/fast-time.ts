@@ -18,9 +18,32 @@ export async function standStill(context: BrowserContext, at = Date.now()): Prom
   return at + toStopMs;
 }
 
-/** Moves the clock as a living page would see it, in steps. */
+/** The driver's own clock in a page. */
+interface PageClock {
+  controller: { fastForward(ms: number): Promise<void>; log(type: 'fastForward', at: number, ms: number): void };
+}
+
+/**
+ * Moves the clock as a living page would see it, in steps. All but the last are taken inside the pages: from here each would be several messages,
+ * and one more script that every later page begins with.
+ */
 export async function pass(context: BrowserContext, ms: number): Promise<void> {
-  for (let left = ms; left > 0; left -= stepMs) await context.clock.fastForward(Math.min(left, stepMs));
+  if (ms <= 0) return;
+  const steps = Math.ceil(ms / stepMs) - 1;
+  if (steps > 0) await passInside(context, steps);
+  await context.clock.fastForward(ms - steps * stepMs);
+}
+
+async function passInside(context: BrowserContext, steps: number): Promise<void> {
+  const walk = async ([count, length]: readonly [number, number]) => {
+    const { controller } = (globalThis as unknown as { __pwClock: PageClock }).__pwClock;
+    for (let done = 0; done < count; done += 1) await controller.fastForward(length);
+  };
+  await Promise.all(context.pages().map((page) => page.evaluate(walk, [steps, stepMs] as const)));
+  // A page that is opened later begins at the same moment.
+  await context.addInitScript((ms) => {
+    (globalThis as unknown as { __pwClock: PageClock }).__pwClock.controller.log('fastForward', Date.now(), ms);
+  }, steps * stepMs);
 }
 
 /**

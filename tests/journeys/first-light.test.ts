@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, it } from 'vitest';
 import { type Archer, arrive, leaveAll } from './archer.ts';
 
 const fixture = (name: string) => fileURLToPath(new URL(`../fixtures/journeys/${name}`, import.meta.url));
@@ -60,7 +60,7 @@ describe.concurrent('first light', () => {
 
   afterAll(leaveAll);
 
-  it('opens a program from disk, drills from one press, keeps every hold and follows from it', async () => {
+  it('opens a program from disk, drills from one press, keeps every hold and follows from it', async ({ expect }) => {
     const { page, faults } = archer;
     await openFile(page, fixture('hollow-lane.drill.json'));
     const row = page.locator('li', { hasText: 'Hollow Lane quick look' });
@@ -130,7 +130,7 @@ describe.concurrent('first light', () => {
     expect(faults).toEqual([]);
   });
 
-  it('shows every problem of a broken file and leaves the rack as it was', async () => {
+  it('shows every problem of a broken file and leaves the rack as it was', async ({ expect }) => {
     const { page, leave } = await arrive('#/rack');
     const names = () => page.locator('lark-rack li').allInnerTexts();
     await page.locator('lark-rack li').first().waitFor();
@@ -149,7 +149,7 @@ describe.concurrent('first light', () => {
     await leave();
   });
 
-  it('drills without storage, says so, and offers the record as a file', async () => {
+  it('drills without storage, says so, and offers the record as a file', async ({ expect }) => {
     const { context, leave } = await arrive();
     await context.addInitScript(() => {
       Object.defineProperty(window, 'indexedDB', { value: undefined });

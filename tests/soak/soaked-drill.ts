@@ -1,3 +1,4 @@
+import { beginButton } from '../journeys/drill-program.ts';
 import { drillView, passToHold } from '../journeys/fast-time.ts';
 import type { KnownRep } from './known-reps.ts';
 import { type Death, deaths } from './soaked-browser.ts';
@@ -6,9 +7,6 @@ import type { Life } from './soaked-life.ts';
 /** What can go wrong while a hold is under way. */
 export const holdFaults = [...deaths, 'slept', 'second tab'] as const;
 export type HoldFault = (typeof holdFaults)[number];
-
-/** On a day of rest, and after a drill of the same day, the button says otherwise. */
-export const BEGIN = { name: /^(Begin|Begin again|Drill all the same)$/ };
 
 /**
  * Lives one drill, from the line to the line.
@@ -24,7 +22,7 @@ export async function liveDrill(
   const { browser, dice, known } = life;
   const reps: KnownRep[] = [];
   known.push(reps);
-  await browser.page.getByRole('button', BEGIN).click();
+  await beginButton(browser.page).click();
   await browser.page.locator('lark-drill').waitFor();
   const asked = (await drillView(browser.page))?.progress.repsTotal ?? 1;
   const atRep = faults.map(() => dice.between(0, asked - 1));
@@ -111,7 +109,7 @@ async function refuseSecondTab({ browser }: Life): Promise<number> {
   const patienceMs = 500;
   const other = await browser.openTab('#/line');
   await other.getByText('runs in another tab of this browser').first().waitFor();
-  await other.getByRole('button', BEGIN).click();
+  await beginButton(other).click();
   await browser.pass(patienceMs);
   await other.getByText('Not begun').waitFor();
   await other.close();

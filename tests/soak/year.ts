@@ -1,10 +1,10 @@
-import { holdsFile, takeProgram } from '../journeys/drill-program.ts';
+import { beginButton, holdsFile, takeProgram } from '../journeys/drill-program.ts';
 import { storedDrills } from '../journeys/stored-rows.ts';
 import { createDice } from './dice.ts';
 import { correctOne, removeOne, takeIn } from './errands.ts';
 import { countReps, differences } from './known-reps.ts';
 import { type PageSize, SoakedBrowser } from './soaked-browser.ts';
-import { BEGIN, type HoldFault, holdFaults, liveDrill } from './soaked-drill.ts';
+import { type HoldFault, holdFaults, liveDrill } from './soaked-drill.ts';
 import type { Life } from './soaked-life.ts';
 
 /** What a soak found. */
@@ -93,7 +93,7 @@ async function storedLive(browser: SoakedBrowser) {
 async function liveDay(life: Life, card: DayCard): Promise<void> {
   const { browser, dice } = life;
   await browser.go('#/line');
-  await browser.page.getByRole('button', BEGIN).waitFor();
+  await beginButton(browser.page).waitFor();
   const fault = holdFaults.find((one) => one === card);
   // On most days there is a second, rarer thing that goes wrong.
   const other = card === 'disk full' || !dice.chance(0.2) ? undefined : dice.pick<HoldFault>(['slept', 'second tab']);
