@@ -7,6 +7,7 @@ import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
 import { startNginx, type TrialNginx } from '../box/nginx.ts';
 import { holdsFile } from './drill-program.ts';
 import { openFirefox, until } from './firefox.ts';
+import { PATIENCE_MS } from './patience.ts';
 import { storedDrills } from './stored-rows.ts';
 
 const dist = fileURLToPath(new URL('../../apps/web/dist', import.meta.url));
@@ -26,7 +27,7 @@ const dayHash = `#/week/2026-W48/${DAY}`;
 
 /** One line where there is no nginx; all else is the same. */
 function journey(name: string, walk: (host: TrialNginx) => Promise<void>): void {
-  test(name, { timeout: 180_000 }, async () => {
+  test(name, async () => {
     if (nginx === undefined)
       console.info('There is no nginx here (apt-get install nginx-light): the journey over a host was not made.');
     else await walk(nginx);
@@ -35,6 +36,7 @@ function journey(name: string, walk: (host: TrialNginx) => Promise<void>): void 
 
 async function openAt(hash: string): Promise<Page> {
   const context = await browser.newContext({ locale: 'en-GB', viewport: { width: 820, height: 1180 } });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   await page.goto(`${nginx?.origin}/index.html${hash}`);
   await page.getByRole('heading', { level: 1 }).waitFor();

@@ -35,7 +35,7 @@ async function arriveAtKit({ before, ...options }: Omit<Arrival, 'holdSeconds' |
     addEventListener('lark-notice', (event) => told.notices.push((event as CustomEvent).detail.message));
     addEventListener('lark-end', (event) => told.records.push((event as CustomEvent).detail.record));
   });
-  await archer.page.goto(`${inject('address')}#/kit`);
+  await archer.page.goto(`${inject('address')}#/kit/controls`);
   await archer.page.reload();
   await archer.page.getByRole('heading', { name: 'Kit', exact: true }).waitFor();
   return archer;
@@ -316,6 +316,7 @@ describe.concurrent('hands-free', () => {
         Object.assign(window, { animated });
       },
     });
+    await page.goto(`${inject('address')}#/kit/display`);
     await page.getByLabel('Take the whole screen in a drill').check();
     await begin(page, 2);
     await page.waitForFunction(() => document.fullscreenElement !== null);

@@ -68,7 +68,7 @@ export async function takeIn(life: Life, isUndone: boolean): Promise<void> {
   const stale = await pickDrill(life);
   const ours = stale ? [{ ...stale.record, editedAt: undefined, reps: [] }] : [];
   const text = formatJournal({ drills: [...ours, theirs], days: [], weeks: [] });
-  await browser.go('#/week');
+  await browser.go('#/files');
   const { page } = browser;
   await dropFile(page, text);
   await page.locator('file-in').getByRole('button', { name: 'Restore' }).click();
@@ -83,7 +83,7 @@ export async function takeIn(life: Life, isUndone: boolean): Promise<void> {
   count('imported');
 }
 
-/** Drops a file on the week's page. The driver's own way to pick one keeps the page's nodes alive, and their number is what a soak watches. */
+/** Drops a file on the page of files. The driver's own way to pick one keeps the page's nodes alive, and their number is what a soak watches. */
 async function dropFile(page: Page, text: string): Promise<void> {
   await page.locator('file-in file-drop div').evaluate((place, content) => {
     const dataTransfer = new DataTransfer();
