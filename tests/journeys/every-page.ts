@@ -12,6 +12,8 @@ export const everyPage = [
   '#/coach',
   '#/milestones',
   '#/plan',
+  '#/season',
+  '#/known',
   '#/kit',
   '#/kit/bow',
   '#/kit/shot-process',

@@ -40,7 +40,6 @@ export class LarkClimb extends LitElement {
       text {
         fill: var(--ink);
         font: 600 8px var(--font);
-        text-anchor: middle;
       }
       .foot {
         fill: var(--dim);
@@ -82,7 +81,7 @@ export class LarkClimb extends LitElement {
             <path class="planned" d=${planned}></path><path class="held" d=${held}></path>
           </g>`,
         )}
-        ${labelled(strokes).map((one) => label(one, ground))}`}
+        ${labelled(strokes).map((one) => label(one, ground, width))}`}
       </svg>
       <details>
         <summary>${say('known.climbTable')}</summary>
@@ -129,11 +128,12 @@ function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
   return shown;
 }
 
-function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number) {
+/** Above all strokes, and inside of the picture at its two ends. */
+function label({ x, tall, week }: ClimbStroke, ground: number, width: number) {
   const ms = tall > 0 ? week.longestMs : week.plannedLongestMs;
-  const top = ground - Math.max(tall, plannedTall);
-  return svg`<text x=${x + 2} y=${top - 3}>${formatSeconds(ms)}</text>
-    <text class="foot" x=${x} y=${ground + 9}>${formatDay(week.monday, 'plain')}</text>`;
+  const [at, anchor] = x < 2 * CLIMB.step ? [0, 'start'] : x > width - 2 * CLIMB.step ? [width, 'end'] : [x, 'middle'];
+  return svg`<text x=${at} y=${CLIMB.above - 5} text-anchor=${anchor}>${formatSeconds(ms)}</text>
+    <text class="foot" x=${at} y=${ground + 9} text-anchor=${anchor}>${formatDay(week.monday, 'plain')}</text>`;
 }
 
 function sentenceOf(weeks: readonly ClimbWeek[]): string {
