@@ -14,6 +14,8 @@ export interface RoundParts {
   link: BoxLink;
   /** This device's journal as it is stored. */
   readJournal: () => Promise<Journal>;
+  /** Tells that the journal has not changed since it was read last: then an idle round asks for a list and nothing else. */
+  isUnchanged?: () => boolean;
   /** Merges what another device wrote, all or nothing. */
   mergeIn: (journal: Journal) => Promise<void>;
   /** Keeps the link in the middle of a round, before a file is put: an app that is closed then knows its own file again. */
@@ -189,9 +191,11 @@ async function pushOwn(parts: RoundParts, round: Round, files: readonly Found[])
   const { box, keys, cipher, now } = parts;
   const { link } = round;
   const { own, device, title } = link;
+  const isThere = files.some(({ name }) => name === own.file);
+  if (isThere && own.digest !== undefined && parts.isUnchanged?.()) return;
   const journal = await parts.readJournal();
   const digest = await digestOf(journal, title);
-  if (own.digest === digest && files.some(({ name }) => name === own.file)) return;
+  if (own.digest === digest && isThere) return;
   const turn = link.turn + 1;
   const madeAt = now();
   const content = await sealState({ device, title, turn, madeAt, journal }, keys, cipher);

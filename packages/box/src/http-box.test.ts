@@ -1,8 +1,10 @@
+import { readdirSync } from 'node:fs';
 import { createServer, type RequestListener } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { createWords } from '@larkhold/words';
 import { afterAll, describe, expect, it } from 'vitest';
 import { startNginx } from '../../../tests/box/nginx.ts';
+import { boxFileName } from './box-file-name.ts';
 import { troubleWords } from './box-trouble.ts';
 import { createHttpBox } from './http-box.ts';
 import { describeBox } from './trial/box-acceptance.ts';
@@ -24,6 +26,33 @@ describe('a box on nginx, with the file that clubs use', () => {
     return;
   }
   describeBox(async () => createHttpBox({ address: nextAddress() }));
+
+  it('spreads over hosts by the first letter of their paths: the app sees one address, and each box lies on one disk', async () => {
+    const second = await startNginx();
+    const front = await startNginx(
+      `location ~ "^/box/[a-p]" { client_max_body_size 8m; proxy_pass ${second?.origin}; }`,
+    );
+    try {
+      for (const [letter, host] of [
+        ['b', second],
+        ['q', front],
+      ] as const) {
+        const path = letter.repeat(32);
+        const box = createHttpBox({ address: `${front?.address}/${path}/` });
+        const content = new Uint8Array([1, 2, 3]);
+        const name = await boxFileName('phone', 1, content);
+        expect(await box.put(name, content)).toMatchObject({ ok: true });
+        expect(await box.list()).toMatchObject({ ok: true, value: [{ name, bytes: 3 }] });
+        expect(await box.get(name)).toMatchObject({ ok: true, value: { content } });
+        expect(readdirSync(`${host?.folder}/box/${path}`)).toEqual([name]);
+        expect(await box.remove(name)).toMatchObject({ ok: true });
+        expect(await box.list()).toEqual({ ok: true, value: [] });
+      }
+    } finally {
+      await front?.close();
+      await second?.close();
+    }
+  });
 
   it('lists no boxes, and knows no other files', async () => {
     const get = async (path: string, method = 'GET') => (await fetch(nginx.address + path, { method })).status;

@@ -60,7 +60,7 @@ export interface LocalStoreParts {
 export function createLocalStore(parts: LocalStoreParts): Store {
   const { adapter, channel, now } = parts;
   const mirror = new Map<Table, Map<string, unknown>>();
-  const listeners = new Set<() => void>();
+  const listeners = new Set<(changed: readonly Table[]) => void>();
   const unmoved = new Map<string, SetAside>();
   let unwritten: Change[] = [];
   let writeTrouble: StoreTrouble | undefined;
@@ -75,15 +75,15 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     queue = turn.catch(() => {});
     return turn;
   };
-  const notify = (): void => {
-    for (const fn of [...listeners]) fn();
+  const notify = (changed: readonly Table[]): void => {
+    for (const fn of [...listeners]) fn(changed);
   };
   let heardCount = 0;
   channel?.hear((changed) => {
     heardCount += 1;
     for (const table of changed) mirror.delete(table);
     journal = undefined;
-    notify();
+    notify(changed);
   });
 
   const readChecked = async (from: readonly Table[]) => {
@@ -146,14 +146,15 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     unwritten = [...supersede(unwritten, changes), ...changes];
     settle(changes);
     writeTrouble = describeTrouble(kind);
-    notify();
+    notify(tablesOf(changes));
     return new StoreError(kind, error);
   };
   const succeed = (changes: readonly Change[]): void => {
     settle(changes);
     writeTrouble = unwritten.length > 0 ? writeTrouble : undefined;
-    channel?.tell([...new Set(changes.map((change) => change.table))]);
-    notify();
+    const changed = tablesOf(changes);
+    channel?.tell(changed);
+    notify(changed);
   };
   const write = async (changes: readonly Change[], durable = false): Promise<void> => {
     const older = supersede(unwritten, changes);
@@ -389,4 +390,8 @@ function supersede(older: readonly Change[], newer: readonly Change[]): Change[]
   const keyOf = (change: Change): string => `${change.table}/${change.do === 'clear' ? '' : change.key}`;
   const written = new Set(newer.filter((change) => change.do !== 'clear').map(keyOf));
   return older.filter((change) => !cleared.has(change.table) && (change.do === 'clear' || !written.has(keyOf(change))));
+}
+
+function tablesOf(changes: readonly Change[]): Table[] {
+  return [...new Set(changes.map((change) => change.table))];
 }

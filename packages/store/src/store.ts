@@ -1,4 +1,5 @@
 import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Program, WeekPage } from '@larkhold/engine';
+import type { Table } from './adapter.ts';
 import type { IntegrityReport, KeptAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
@@ -87,10 +88,10 @@ export interface Store {
   /** A drill is over: its record, where a rep had ended, goes to disk, and no drill is under way any more, in one transaction. */
   endDrill(record?: DrillRecord): Promise<void>;
   /**
-   * Hears of every change, also of another tab's.
+   * Hears of every change, also of another tab's: which tables it was in.
    * @returns stops it.
    */
-  subscribe(fn: () => void): () => void;
+  subscribe(fn: (changed: readonly Table[]) => void): () => void;
   /** What could not be read and was set aside, as it was found, oldest first. */
   setAside(): Promise<KeptAside[]>;
   /** Throws a value away that was set aside: only the archer may ask for it. */

@@ -18,6 +18,10 @@ export async function createDevice(address: string, title: string, pairing = cre
   const now = (): string => new Date().toISOString();
   const store = createLocalStore({ adapter: createMemoryAdapter(), now });
   let link = createBoxLink(pairing, title);
+  let isChanged = true;
+  store.subscribe(() => {
+    isChanged = true;
+  });
   const box = createHttpBox({ address: `${address}/${keys.path}/` });
   return {
     pairing,
@@ -25,7 +29,11 @@ export async function createDevice(address: string, title: string, pairing = cre
     async meet() {
       const round = await meetBox({
         ...{ box, keys, link, now },
-        readJournal: () => store.journal(),
+        readJournal: () => {
+          isChanged = false;
+          return store.journal();
+        },
+        isUnchanged: () => !isChanged,
         mergeIn: (journal) => store.mergeInto(journal),
       });
       if (round.troubles.length > 0) throw new Error(JSON.stringify(round.troubles));

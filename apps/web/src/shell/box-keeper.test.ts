@@ -54,6 +54,24 @@ describe('a round is made', () => {
     expect(box.files.has(keeper.link?.own.file ?? '')).toBe(true);
   });
 
+  it('and no other by itself: what a round keeps is no edit, and an idle round does not read the journal', async () => {
+    const { store, keeper, state, write, pass } = await device();
+    await write('Windy');
+    await keeper.join(pairing, 'Phone');
+    await pass(RESTS_MS);
+    await pass(RESTS_MS);
+    const before = state.listCount;
+    for (let turn = 0; turn < 20; turn += 1) await pass(RESTS_MS);
+    expect(state.listCount).toBe(before);
+    const read = vi.spyOn(store, 'journal');
+    await keeper.meet();
+    expect(state.listCount).toBe(before + 1);
+    expect(read).not.toHaveBeenCalled();
+    await write('Still');
+    await pass(RESTS_MS);
+    expect(read).toHaveBeenCalled();
+  });
+
   it('on opening, on coming back to the page and to the network, and after a drill; never in one', async () => {
     const heard = new Map<string, () => void>();
     const target = (more: object) =>

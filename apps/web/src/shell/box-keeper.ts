@@ -70,6 +70,8 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitMs = 0;
   let notBefore = 0;
+  /** The journal has changed since it was last read for the box. */
+  let isChanged = true;
   store.nameDevice(kept?.link.device);
 
   const tell = (): void => {
@@ -109,7 +111,11 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
         link: kept.link,
         now: parts.now,
       },
-      readJournal: () => store.journal(),
+      readJournal: () => {
+        isChanged = false;
+        return store.journal();
+      },
+      isUnchanged: () => !isChanged,
       mergeIn: async (journal) => {
         const one = await store.takeIn({ journal });
         if (one.values.length > 0) brought.push(one);
@@ -119,6 +125,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     if (!kept) return; // the box was left meanwhile
     if (brought.length > 0) taken = brought;
     const isGood = round.link.lastRoundAt !== before.link.lastRoundAt;
+    isChanged ||= !isGood;
     waitMs = isGood ? 0 : Math.min(Math.max(FIRST_WAIT_MS, waitMs * 2), LONGEST_WAIT_MS);
     notBefore = performance.now() + waitMs;
     if (waitMs > 0) meetAfter(waitMs);
@@ -135,6 +142,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
       const asks = why === 'press';
       await (locks ? locks.request('larkhold-box', () => meetNow(asks)) : meetNow(asks));
     } catch (error) {
+      isChanged = true;
       if (error !== DRILL_BEGAN) parts.report(error);
     } finally {
       isMeeting = false;
@@ -142,7 +150,9 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     }
   };
 
-  store.subscribe(() => {
+  store.subscribe((changed) => {
+    if (changed.every((table) => table === 'handles')) return; // what the rounds keep themselves
+    isChanged = true;
     // After a trouble the next try is set already, and takes this change along.
     if (kept && waitMs === 0) meetAfter(RESTS_MS);
   });
