@@ -27,7 +27,7 @@ it('hears of another tab’s change', async () => {
   const there = await keep(openStore({ name }));
   expect(here.where).toBe('disk');
   expect((await here.journal()).days).toEqual([]);
-  const heard = new Promise<void>((resolve) => here.subscribe(resolve));
+  const heard = new Promise<void>((resolve) => here.subscribe(() => resolve()));
   await there.putDay({ date: '2026-01-01', feel: 4 });
   await heard;
   expect((await here.journal()).days).toEqual([{ date: '2026-01-01', feel: 4 }]);
