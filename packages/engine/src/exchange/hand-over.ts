@@ -106,7 +106,9 @@ export function createHandOver(input: HandOverInput): HandOver {
   const journal = visibleJournal(mergeJournals(input.journal, createJournal()));
   const span = { from, to, includesNotes, includesPain };
   const { drills, days, weeks, milestones } = journalCollections;
-  const known = { journal, programs: rack ?? programs, from, to, ...(self ? { archer: self } : {}) };
+  // What was asked on a day tells of pain too, by being less: where pain is left out, it is as if nobody had said anything.
+  const told = includesPain ? journal : withoutPain(journal);
+  const known = { journal: told, programs: rack ?? programs, from, to, ...(self ? { archer: self } : {}) };
   const plan = season && handedPlan({ season, ...known });
   const reached = handed(milestones, journal.milestones ?? [], span);
   return {
@@ -217,4 +219,9 @@ function goalOf({ text, editedAt }: NonNullable<Journal['majorGoal']>): NonNulla
 
 function cutOff(text: string, length: number): string {
   return text.length <= length ? text : `${text.slice(0, length - 1)}…`;
+}
+
+function withoutPain({ drills, days }: Journal): Pick<Journal, 'drills' | 'days'> {
+  const left = <Row extends { pain?: boolean }>({ pain: _, ...row }: Row) => row;
+  return { drills: drills.map(left), days: days.map(left) };
 }

@@ -49,6 +49,14 @@ describe('planned against done in a hand-over', () => {
     expect(plan?.planned).toEqual({ days: 2, reps: 0, seconds: 0 });
   });
 
+  it('does not tell of pain where pain is left out: what was asked is as if nobody had said anything', () => {
+    const hurt = { ...journal, drills: journal.drills.map((one, at) => ({ ...one, pain: at === 0 })) };
+    const made = (includesPain: boolean, from = journal) =>
+      createHandOver({ ...input, journal: from, programs: [holding], season, includesPain }).plan;
+    expect(made(true, hurt)?.planned).not.toEqual(made(true)?.planned);
+    expect(made(false, hurt)).toEqual(made(true));
+  });
+
   it('goes through the file, with the days of the answer', () => {
     const answered = answerHandOver(createHandOver({ ...input, programs: [holding], season }), {
       ...{ by: 'Kim', madeAt, comment: '', dated: { ...dated, madeAt } },

@@ -43,7 +43,7 @@ export const file = {
   'file.name': 'Your name, as you call yourself',
   'file.withNotes': 'Include my notes and reviews',
   'file.holds':
-    'For these days it holds every drill, rep by rep, with effort and the bow’s weight on the fingers; arrows, minutes, readiness and how the day felt; the weeks’ goals, focus and sketch, your major goal, milestones, and today’s program. With notes: also what you wrote, your reviews, and where you shot.',
+    'For these days it holds every drill, rep by rep, with effort and the bow’s weight on the fingers; arrows, minutes, readiness and how the day felt; the weeks’ goals, focus and sketch, your major goal, milestones, today’s program, and, where a season was written, what was planned. With notes: also what you wrote, your reviews, and where you shot.',
   'file.withPain': 'Tell of pain',
   'file.saveHandOver': 'Save the hand-over',
   'file.from': 'From',
