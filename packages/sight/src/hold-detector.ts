@@ -27,6 +27,8 @@ const DRAWN_RATIO = 0.88;
 const UNDRAWN_RATIO = 0.8;
 /** A draw that gives way by so much is a let-down, torso lengths: about 7 cm, three times what a twitch or a poor frame makes. */
 const LET_DOWN_TORSOS = 0.14;
+/** More than a draw can creep and still be one, torso lengths: 12 cm. */
+const MOST_CREEP_TORSOS = 0.25;
 /** How far from the level of the hold its edges are looked for, torso lengths: three times the model's noise. */
 const EDGE_TORSOS = 0.06;
 /** Below this mean brightness, 0 to 255, it is the light that is wanting. */
@@ -249,6 +251,9 @@ export function createHoldDetector(): HoldDetector {
       if (taken === undefined) return;
       ({ fromMs, level } = taken);
       phase = 'drawn';
+      // A creep goes on at where it has come to; a hand that the model has lost for a moment is no creep.
+      const now = median(samples.slice(-3).map(({ spread }) => spread));
+      if (level - now < MOST_CREEP_TORSOS) level = now;
     },
   };
 }

@@ -42,7 +42,7 @@ export interface HoldTracks {
   cameToRestAtMs(before: readonly TimedFrame[]): number[];
   /** When they left their place for the last time. */
   leftAtMs(): number[];
-  /** How far hand and elbow are from where they rested, torso lengths; only those that are found or known to have left. */
+  /** How far hand and elbow are from where they were a moment ago, torso lengths; only those that are found or known to have left. */
   moved(): number[];
 }
 
@@ -117,8 +117,8 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
     moved() {
       const at = (frames.at(-1) as TrackedFrame).atMs;
       const recent = frames.filter(({ atMs }) => atMs > at - LONGEST_KEPT);
-      // A patch that was lost a while ago has no vote.
-      return handAndElbow(recent, restOf(recent, at), off).flatMap((readings) => {
+      // Against where they were a moment ago: a creep is slow, a let-down is not. A patch that was lost a while ago has no vote.
+      return handAndElbow(recent, lately(recent, at), off).flatMap((readings) => {
         const last = readings.at(-1);
         return last === undefined || at - last.atMs > SUDDEN_MS ? [] : last.value / torso;
       });
@@ -147,6 +147,12 @@ function handOf(wrist: Place, elbow: Place): Place {
 function restOf(frames: readonly TrackedFrame[], atMs: number): TrackedFrame[] {
   const rest = frames.filter((frame) => frame.atMs <= atMs - 600 && frame.atMs > atMs - 1_600);
   return rest.length > 0 ? rest : frames.slice(0, 1);
+}
+
+/** The frames of a moment ago. */
+function lately(frames: readonly TrackedFrame[], atMs: number): TrackedFrame[] {
+  const before = frames.filter((frame) => frame.atMs <= atMs - 300 && frame.atMs > atMs - 700);
+  return before.length > 0 ? before : frames.slice(0, 1);
 }
 
 /** How far hand and elbow are from the median of their places at rest, the head's own movement left out where it is seen, pixels. */

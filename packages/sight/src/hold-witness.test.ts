@@ -77,6 +77,13 @@ describe('model and pixels together', () => {
     expect(Math.abs((seen[0]?.toMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(110);
   });
 
+  it('do not take a quick creep for a let-down', () => {
+    const { seen, holds } = watch([{ holdS: 2.2 }, { holdS: 4, creepM: 0.03 }], { askedEvery: 1 });
+    expect(seen).toHaveLength(2);
+    expect(Math.abs((seen[1]?.toMs ?? 0) - (holds[1]?.toMs ?? 0))).toBeLessThan(110);
+    expect(seen[1]?.form.map(({ part }) => part)).toEqual(['creep']);
+  });
+
   it('do not take a twitch for a let-down', () => {
     expect(watch([{ holdS: 5, twitchM: 0.025 }], { askedEvery: 1 }).seen).toHaveLength(1);
   });

@@ -52,8 +52,8 @@ const REMEMBERED_MS = 3_200;
 /** Both hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. */
 const SURELY_MOVED = 0.1;
 const SURELY_GAVE_WAY = 0.05;
-/** Below this neither has moved, and the model is mistaken. */
-const HARDLY_MOVED = 0.04;
+/** Below this neither has let go of its place: the model is mistaken, or the draw creeps. About 4 cm. */
+const HARDLY_MOVED = 0.08;
 const LONGEST_VETO_MS = 2_500;
 /** How often the form is looked at while a hold goes on. */
 const FORM_EVERY_MS = 500;
@@ -160,6 +160,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       tracks?.push(now);
       if (points) latest = points;
       const seen = points === undefined ? [] : detector.push(atMs, points ?? undefined, brightnessOf(frame));
+      if (points && !seen.some(({ type }) => type === 'letDown')) vetoedAtMs = undefined;
       if (seen.length === 0 && endsSurely()) seen.push(...detector.endHold(atMs));
       const events = tell(seen, now);
       events.push(...moves(atMs));
