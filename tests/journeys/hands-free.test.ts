@@ -214,7 +214,7 @@ describe.concurrent('hands-free', () => {
         await audio.suspend();
       }
     });
-    await readsNotice(page, 'The sound stands still. Follow the screen');
+    await readsNotice(page, 'The sound has stopped. Follow the screen');
     await page.evaluate(() => {
       for (const audio of (window as unknown as { made: AudioContext[] }).made) {
         Reflect.deleteProperty(audio, 'resume');

@@ -74,7 +74,7 @@ describe.concurrent('notes and what is kept in mind', () => {
     await page.mouse.up();
     await page.getByLabel('Pinned to').selectOption({ label: 'Club starter' });
     await page.getByRole('button', { name: 'Put it up' }).click();
-    await page.getByText('Up on the wall.').waitFor();
+    await page.getByText('The note is on the wall.').waitFor();
 
     await page.reload();
     await page.getByRole('img', { name: 'Elbow round, early, 1 stroke' }).waitFor();

@@ -156,7 +156,7 @@ export class LarkApp extends LitElement {
         <p>${view.refusal.message}</p>
         <div class="row">
           ${view.refusal.thing === 'fault' ? html`<button @click=${() => act.saveBackup()}>${say('app.saveEverything')}</button>` : nothing}
-          <button @click=${act.dismissRefusal}>Close</button>
+          <button @click=${act.dismissRefusal}>${say('trouble.close')}</button>
         </div>
       </div>`
           : nothing

@@ -65,6 +65,7 @@ const page = document.querySelector('lark-app');
 function speak(language: Language = languageOf(navigator.language)): void {
   if (language !== presentWords().language) {
     useWords(createWords(language === languageOf(navigator.language) ? navigator.language : language));
+    void state.reload(); // the built-in programs are named in the new language
   }
   document.documentElement.lang = presentWords().locale;
 }

@@ -1,3 +1,5 @@
+import { say } from '@larkhold/words';
+
 /**
  * Why cues may go unheard. `refused`: the browser has not let sound begin; `stalled`: sound began and stands still; `none`: there
  * is no sound here; `wordless`: tones are heard, spoken words are not.
@@ -8,16 +10,21 @@ export interface CueTrouble {
   message: string;
 }
 
-/** Every trouble the player can be in, in the words the archer reads. */
-export const cueTroubles = {
-  none: { kind: 'none', message: 'This device has no sound. Follow the screen.' },
-  refused: {
-    kind: 'refused',
-    message: 'The browser holds the sound back. Press anything to let it begin; until then follow the screen.',
-  },
-  stalled: {
-    kind: 'stalled',
-    message: 'The sound stands still. Follow the screen; it comes back by itself when it can.',
-  },
-  wordless: { kind: 'wordless', message: 'The spoken words did not load. Tones sound in their place.' },
-} as const satisfies Record<string, CueTrouble>;
+/** Every trouble the player can be in, in the words the archer reads: of the language when they are read. */
+export const cueTroubles: { readonly [Kind in CueTrouble['kind']]: CueTrouble & { readonly kind: Kind } } = {
+  none: troubleOf('none', 'trouble.noSound'),
+  refused: troubleOf('refused', 'trouble.soundRefused'),
+  stalled: troubleOf('stalled', 'trouble.soundStalled'),
+  wordless: troubleOf('wordless', 'trouble.wordless'),
+};
+
+type TroubleKey = 'trouble.noSound' | 'trouble.soundRefused' | 'trouble.soundStalled' | 'trouble.wordless';
+
+function troubleOf<Kind extends CueTrouble['kind']>(kind: Kind, key: TroubleKey) {
+  return {
+    kind,
+    get message() {
+      return say(key);
+    },
+  };
+}

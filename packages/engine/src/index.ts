@@ -34,7 +34,7 @@ export * from './exchange/journal-tables.ts';
 export { findJsonFault, type TextPlace } from './exchange/json-fault.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
-export { estimateMaxHold, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
+export { estimateMaxHold, LEAST_LET_DOWNS, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
 export type { Joint } from './fatigue/joint.ts';
 export { predictSession, type RepReserve, type SessionPrediction } from './fatigue/predict-session.ts';
 export {

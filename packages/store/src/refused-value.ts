@@ -1,19 +1,21 @@
+import { complaintOf } from '@larkhold/engine';
+import { problemWords, say } from '@larkhold/words';
 import type * as z from 'zod';
 
-/** What the archer calls what a table or key holds. */
+/** What the archer calls what a table or key holds: the word that the message tells apart. */
 const thingWords = {
   opened: 'program',
   drills: 'drill',
-  days: 'day in the diary',
-  weeks: 'week page',
-  notes: 'scrap of the notes wall',
+  days: 'day',
+  weeks: 'week',
+  notes: 'note',
   milestones: 'milestone',
   kit: 'kit',
-  running: 'drill under way',
-  majorGoal: 'major goal',
+  running: 'running',
+  majorGoal: 'goal',
   season: 'season',
-  ownKit: 'part of the kit',
-  unknownParts: 'part of a newer app',
+  ownKit: 'kit',
+  unknownParts: 'other',
 } as const;
 /** A table of rows, or a single value's key. */
 export type StoredThing = keyof typeof thingWords;
@@ -33,9 +35,11 @@ export class RefusedValueError extends TypeError {
   constructor(thing: StoredThing, error: z.ZodError, value: unknown) {
     const [issue] = error.issues;
     const path = issue?.path ?? [];
-    const where = path.length === 0 ? '' : ` (${path.map(String).join('/')})`;
+    const what = { thing: thingWords[thing], reason: reasonOf(issue, valueAt(value, path)) };
     super(
-      `This ${thingWords[thing]} was not kept${where}: ${reasonOf(issue, valueAt(value, path))} Change it and try again.`,
+      path.length === 0
+        ? say('trouble.notKept', what)
+        : say('trouble.notKeptAt', { ...what, where: path.map(String).join('/') }),
     );
     this.name = 'RefusedValueError';
     this.thing = thing;
@@ -44,11 +48,10 @@ export class RefusedValueError extends TypeError {
 }
 
 function reasonOf(issue: z.core.$ZodIssue | undefined, found: unknown): string {
-  if (issue?.code === 'too_big' && typeof found === 'string') {
-    return `it has ${found.length} characters, and at most ${String(issue.maximum)} fit.`;
-  }
-  if (issue === undefined) return 'it can not be read.';
-  return issue.message.endsWith('.') ? issue.message : `${issue.message}.`;
+  if (issue?.code === 'too_big' && typeof found === 'string')
+    return say('trouble.tooLong', { length: found.length, most: Number(issue.maximum) });
+  const { fault } = issue ? complaintOf(issue, found) : { fault: { rule: 'unfit' } as const };
+  return problemWords({ fault });
 }
 
 function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {

@@ -1,3 +1,5 @@
+import { say } from '@larkhold/words';
+
 /**
  * What can be wrong with storage. `refused`: the browser gives none (private window, setting); `full`: no room left; `blocked`: another
  * tab holds it; `damaged`: it can't be read or written; `newer`: a newer version of the app has changed it.
@@ -10,32 +12,20 @@ export interface StoreTrouble {
   message: string;
 }
 
-const messages: Record<StoreTroubleKind, string> = {
-  refused:
-    'This browser keeps nothing for this page. What you do now lasts until the page is closed. Save it as a file before you leave.',
-  full: 'The device has no room left, so the last change is not on disk. It is kept while the page is open. Save it as a file, then make room.',
-  blocked:
-    'Another tab holds the journal. Close the other tabs and load this page again. Until then, save what you do as a file.',
-  damaged:
-    'The journal on this device could not be read or written. What you do now lasts until the page is closed. Save it as a file.',
-  newer:
-    'A newer version of the app has been opened on this device. Load this page again. Until then, save what you do as a file.',
-};
-
 /**
- * Says a trouble in plain words.
+ * Says a trouble in plain words, in the present language.
  * @param kind what is wrong.
  * @returns the kind with its sentence.
  */
 export function describeTrouble(kind: StoreTroubleKind): StoreTrouble {
-  return { kind, message: messages[kind] };
+  return { kind, message: say(`trouble.${kind}`) };
 }
 
 /** A write that did not reach the disk. The value stays in memory. */
 export class StoreError extends Error {
   readonly kind: StoreTroubleKind;
   constructor(kind: StoreTroubleKind, cause?: unknown) {
-    super(messages[kind], { cause });
+    super(say(`trouble.${kind}`), { cause });
     this.name = 'StoreError';
     this.kind = kind;
   }

@@ -1,4 +1,10 @@
-import type { PrescribedBlock, Prescription, SessionPrediction } from '@larkhold/engine';
+import {
+  LEAST_LET_DOWNS,
+  type MaxHoldEstimate,
+  type PrescribedBlock,
+  type Prescription,
+  type SessionPrediction,
+} from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
@@ -90,4 +96,25 @@ export function curveWords(
     sentences.push(words.say('outlook.lowest', { place: placeWords(lowest, prescription.blocks, words) }));
   }
   return sentences.join(' ');
+}
+
+/**
+ * The archer's longest hold as the journal tells it, in words.
+ * @param estimate as `estimateMaxHold` gives it
+ * @param words the language
+ * @returns the estimate with its range, or how much is lacking
+ */
+export function estimateWords(estimate: MaxHoldEstimate, words: Words = presentWords()): string {
+  const { letDownDrillsCount, heldDrillsCount } = estimate;
+  if (estimate.kind === 'too little data')
+    return words.say('ownHold.tooLittle', { drills: letDownDrillsCount, needed: LEAST_LET_DOWNS });
+  const ms = (seconds: number): number => Math.round(seconds) * 1000;
+  return words.say('ownHold.estimate', {
+    ...{
+      ms: ms(estimate.seconds),
+      low: ms(Math.floor(estimate.lowSeconds)),
+      high: ms(Math.ceil(estimate.highSeconds)),
+    },
+    drills: letDownDrillsCount + heldDrillsCount,
+  });
 }

@@ -16,6 +16,7 @@ export * from './place-words.ts';
 export * from './present-words.ts';
 export * from './press-words.ts';
 export * from './problem-words.ts';
+export * from './program-in-words.ts';
 export * from './program-words.ts';
 export * from './readiness-words.ts';
 export * from './reason-words.ts';

@@ -2,20 +2,32 @@ import '@larkhold/ui/tokens.css';
 import { builtInPrograms, type Program, prescribe, programVersion } from '@larkhold/engine';
 import '@larkhold/runner';
 import { formatLocalInstant } from '@larkhold/runner';
+import { createWords, say, useWords } from '@larkhold/words';
 import { allowOwnScripts } from '../shell/own-scripts.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 
 // The page that says what Larkhold is. It has no store: the drill that runs here leaves nothing behind.
 allowOwnScripts();
+// The drill speaks the language of the page around it.
+useWords(createWords(document.documentElement.lang));
 
 const short: Program = {
   format: 'larkhold/program',
   version: programVersion,
-  title: 'Empty hands',
+  title: say('about.emptyHands'),
   tool: 'band',
   blocks: [
     {
-      ...{ title: 'Holds', drill: 'free', sets: 1, reps: 2, draw: 2, hold: 4, letDown: 2, rest: { seconds: 4 } },
+      ...{
+        title: say('bench.titleHolding'),
+        drill: 'free',
+        sets: 1,
+        reps: 2,
+        draw: 2,
+        hold: 4,
+        letDown: 2,
+        rest: { seconds: 4 },
+      },
       ...{ letDownTo: 'rest', hand: 'usual', addedWeight: 0 },
     },
   ],
@@ -28,7 +40,7 @@ if (drill && said) {
   drill.prescription = prescribe({ program: short, records: [], today: formatLocalInstant(new Date()).slice(0, 10) });
   drill.addEventListener('lark-end', ({ detail: { record } }) => {
     const held = record.reps.filter(({ outcome }) => outcome === 'held').length;
-    said.textContent = `Done. ${held} of ${record.reps.length} held. In the app this is in the journal by now.`;
+    said.textContent = say('about.done', { held, reps: record.reps.length });
   });
 }
 

@@ -68,7 +68,7 @@ export class LarkKitControls extends PlaceElement {
           @click=${() => {
             this.shared = undefined;
             void app.act.changeKit({ keys: createKit().keys });
-            this.said = 'The keys are as they were at first.';
+            this.said = say('kit.keysAsFirst');
           }}
         >
           ${say('kit.keysBack')}

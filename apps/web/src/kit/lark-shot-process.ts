@@ -52,7 +52,7 @@ export class LarkShotProcess extends PlaceElement {
       <details>
         <summary>${pieces('kit.shotSketch', { drawn: shotSketch ? html`<span class="dim">${say('kit.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
-          words="Sketch of the shot process"
+          words=${say('kit.sketchOfShot')}
           .strokes=${shotSketch ?? nothingDrawn}
           @sketch-change=${({ detail }: CustomEvent<Strokes>) =>
             app.act.changeKit({ shotSketch: detail.length > 0 ? detail.map((stroke) => [...stroke]) : undefined })}

@@ -95,7 +95,7 @@ describe('what is refused', () => {
     expect(app().view.refusal).toEqual({
       thing: 'days',
       message:
-        'This day in the diary was not kept (note): it has 5000 characters, and at most 4000 fit. Change it and try again.',
+        'This day in the diary was not kept (note). It has 5,000 characters, and at most 4,000 fit. Change it and try again.',
     });
   });
 

@@ -25,7 +25,7 @@ import {
   type WitnessPlace,
   witnessOf,
 } from '@larkhold/store';
-import { say } from '@larkhold/words';
+import { programInWords, say } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import type { BoxKeeper } from './box-keeper.ts';
 import type { CoachPost } from './coach-post.ts';
@@ -176,7 +176,8 @@ export function createAppState(around: Surroundings): AppState {
 
   function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
     const openedIds = new Set(opened.flatMap(({ id }) => (id === undefined ? [] : [id])));
-    const programs = [...builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id)), ...opened];
+    const builtIn = builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id));
+    const programs = [...builtIn.map((program) => programInWords(program)), ...opened];
     const today = around.today();
     const { chosen, season } = chosenToday({ journal: last.visible, programs, kit, today });
     const view: AppView = {
@@ -308,11 +309,11 @@ export function createAppState(around: Surroundings): AppState {
     saveDump: async () => {
       try {
         const dump = await around.dumpStored?.();
-        if (!dump || Object.keys(dump).length === 0) return 'There is nothing on the disk.';
+        if (!dump || Object.keys(dump).length === 0) return say('trouble.nothingOnDisk');
         around.saveFile(`larkhold-${around.today()}.dump.json`, `${JSON.stringify(dump, null, 2)}\n`);
         return undefined;
       } catch {
-        return 'The browser does not let the disk be read.';
+        return say('trouble.diskUnread');
       }
     },
     acceptLoss() {

@@ -1,7 +1,7 @@
 import type { CueTrackOptions } from '@larkhold/cues';
 import { layOut, type Prescription } from '@larkhold/engine';
 import { choiceOf } from '@larkhold/ui';
-import { formatShare } from '@larkhold/words';
+import { formatShare, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { allowedCallsOf } from './call-answers.ts';
@@ -52,20 +52,18 @@ export class LarkCueTrack extends PlaceElement {
     const { prescription, doneRatio } = this;
     if (!prescription || !this.app) return nothing;
     return html`<details>
-      <summary>Cues as a sound file</summary>
-      <p class="dim small">
-        Today's cues at their times, to be played with the screen locked or by another player. It can't be paused by a press, and logs nothing.
-      </p>
+      <summary>${say('track.title')}</summary>
+      <p class="dim small">${say('track.about')}</p>
       <div class="row">
-        ${choiceOf('Kind', this.format, { webm: 'Opus in WebM, small', wav: 'WAV, plays everywhere' }, (format) => {
+        ${choiceOf(say('track.kind'), this.format, { webm: say('track.webm'), wav: say('track.wav') }, (format) => {
           this.format = format;
         })}
         ${
           doneRatio === undefined
-            ? html`<button @click=${() => this.#make(prescription)}>Make the file</button>`
-            : html`<progress aria-label="Made so far" max="1" .value=${doneRatio}></progress>
+            ? html`<button @click=${() => this.#make(prescription)}>${say('track.make')}</button>`
+            : html`<progress aria-label=${say('track.progress')} max="1" .value=${doneRatio}></progress>
                 <span class="numbers">${formatShare(doneRatio)}</span>
-                <button @click=${() => this.#stop?.abort()}>Cancel</button>`
+                <button @click=${() => this.#stop?.abort()}>${say('track.cancel')}</button>`
         }
       </div>
       <p role="status">${this.said}</p>
@@ -92,9 +90,9 @@ export class LarkCueTrack extends PlaceElement {
       });
       const name = `${fileNameOf(this.programTitle)}-${prescription.date}.${format}`;
       this.save(name, file);
-      this.said = `Saved: ${name}, ${(file.size / 1e6).toFixed(1)} MB.`;
+      this.said = say('track.saved', { file: name, size: file.size / 1e6 });
     } catch (error) {
-      this.said = stop.signal.aborted ? 'Cancelled. Nothing was saved.' : `Not made: ${wordsOf(error)}`;
+      this.said = stop.signal.aborted ? say('track.cancelled') : wordsOf(error);
     } finally {
       this.doneRatio = undefined;
     }
@@ -103,8 +101,8 @@ export class LarkCueTrack extends PlaceElement {
 
 /** An encoder that this browser lacks is the one fault an archer can do something about. */
 function wordsOf(error: unknown): string {
-  if (error instanceof RangeError) return 'this browser cannot write that kind. Choose WAV.';
-  return error instanceof Error ? error.message : String(error);
+  if (error instanceof RangeError) return say('track.cannotKind');
+  return say('track.failed', { reason: error instanceof Error ? error.message : String(error) });
 }
 
 declare global {

@@ -1,5 +1,5 @@
 import { idOf, isoWeek, type NoteScrap } from '@larkhold/engine';
-import { formatDayFrom } from '@larkhold/words';
+import { formatDayFrom, pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from './app-context.ts';
@@ -74,7 +74,7 @@ export class LarkNotes extends PlaceElement {
     return html`${
       writing
         ? this.#form(app, writing)
-        : html`<button class="new" @click=${() => this.#write({ programId: this.programId, week: this.week })}>New note</button>`
+        : html`<button class="new" @click=${() => this.#write({ programId: this.programId, week: this.week })}>${say('note.new')}</button>`
     }
       <p role="status" class="small dim">${this.said}</p>
       <ul class="wall">
@@ -84,16 +84,24 @@ export class LarkNotes extends PlaceElement {
 
   #scrap({ view }: App, note: NoteScrap) {
     const program = view.programs.find(({ id }) => id !== undefined && id === note.programId);
-    const name = note.text?.split('\n')[0]?.slice(0, 40) || 'Sketch';
+    const name = note.text?.split('\n')[0]?.slice(0, 40) || say('note.sketch');
+    const day = formatDayFrom(note.madeAt.slice(0, 10), view.today);
+    const made = note.week ? say('note.madeOnWeek', { day, week: note.week }) : day;
     return html`${note.text ? html`<p class="words">${note.text}</p>` : nothing}
       ${note.strokes?.length ? html`<lark-sketch-pad isFixed .strokes=${note.strokes} words=${name}></lark-sketch-pad>` : nothing}
       <p class="small dim">
-        ${formatDayFrom(note.madeAt.slice(0, 10), view.today)}${note.week ? ` · week ${note.week}` : ''}
-        ${program && this.programId === undefined ? html` · <a href=${hrefOf('rack', idOf(program))}>${program.title}</a>` : nothing}
+        ${
+          program && this.programId === undefined
+            ? pieces('note.withProgram', {
+                made,
+                program: html`<a href=${hrefOf('rack', idOf(program))}>${program.title}</a>`,
+              })
+            : made
+        }
       </p>
       <div class="row">
-        <button class="quiet" aria-label="Change: ${name}" @click=${() => this.#write({ ...note, old: note })}>Change</button>
-        <button class="quiet" aria-label="Take down: ${name}" @click=${() => this.#takeDown(note)}>Take down</button>
+        <button class="quiet" aria-label=${say('note.changeOne', { name })} @click=${() => this.#write({ ...note, old: note })}>${say('note.change')}</button>
+        <button class="quiet" aria-label=${say('note.takeDownOne', { name })} @click=${() => this.#takeDown(note)}>${say('note.takeDown')}</button>
       </div>`;
   }
 
@@ -104,7 +112,7 @@ export class LarkNotes extends PlaceElement {
     };
     return html`<form @submit=${(event: Event) => this.#save(event, app)}>
       <label
-        >Words
+        >${say('note.words')}
         <textarea
           rows="3"
           maxlength="2000"
@@ -120,8 +128,8 @@ export class LarkNotes extends PlaceElement {
       ></lark-sketch-pad>
       ${this.#pin(app, writing, change)}
       <div class="row">
-        <button class="main">Put it up</button>
-        <button type="button" class="quiet" @click=${() => this.#close('')}>Leave it</button>
+        <button class="main">${say('note.putUp')}</button>
+        <button type="button" class="quiet" @click=${() => this.#close('')}>${say('note.leave')}</button>
       </div>
     </form>`;
   }
@@ -131,12 +139,12 @@ export class LarkNotes extends PlaceElement {
     const weeks = writing.week === undefined || writing.week === thisWeek ? [thisWeek] : [thisWeek, writing.week];
     const chosen = writing.programId ? `program ${writing.programId}` : writing.week ? `week ${writing.week}` : '';
     const choices = [
-      ['', 'Nothing'],
-      ...weeks.map((week) => [`week ${week}`, week === thisWeek ? `This week (${week})` : week]),
+      ['', say('note.nothing')],
+      ...weeks.map((week) => [`week ${week}`, week === thisWeek ? say('note.thisWeek', { week }) : week]),
       ...view.programs.flatMap(({ id, title }) => (id === undefined ? [] : [[`program ${id}`, title]])),
     ];
     return html`<label
-      >Pinned to
+      >${say('note.pinnedTo')}
       <select
         @change=${({ target }: Event) => {
           if (!(target instanceof HTMLSelectElement)) return;
@@ -161,7 +169,7 @@ export class LarkNotes extends PlaceElement {
     const { old, text, strokes, programId, week } = this.writing ?? {};
     const words = text?.trim();
     if (!words && !strokes?.length) {
-      this.said = 'Write or draw something first.';
+      this.said = say('note.writeFirst');
       return;
     }
     const at = act.instant();
@@ -172,7 +180,7 @@ export class LarkNotes extends PlaceElement {
       ...(programId ? { programId } : {}),
       ...(week ? { week } : {}),
     });
-    if (isKept) await this.#close('Up on the wall.');
+    if (isKept) await this.#close(say('note.isUp'));
   }
 
   /** It stays in the journal as a mark, so that another device takes it down too. */
@@ -180,7 +188,7 @@ export class LarkNotes extends PlaceElement {
     const { app } = this;
     if (!app) return;
     if (await app.act.putNote({ ...note, removed: true, editedAt: app.act.instant() }))
-      await this.#close('Taken down.');
+      await this.#close(say('note.isDown'));
   }
 
   async #close(said: string): Promise<void> {

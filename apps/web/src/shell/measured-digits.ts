@@ -1,4 +1,5 @@
 import type { SessionView } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 
 /** What the drill's buttons take from the height, CSS pixels: one row where there is room, two on a narrow screen. */
 const BUTTONS_PX = { oneRow: 84, twoRows: 158 };
@@ -28,7 +29,7 @@ export async function measureDigitPx(widthPx: number, heightPx: number): Promise
   });
   glance.setAttribute('aria-hidden', 'true');
   glance.view = hold;
-  glance.blockTitle = 'Holds';
+  glance.blockTitle = say('bench.titleHolding');
   document.body.append(glance);
   try {
     await glance.updateComplete;

@@ -1,5 +1,5 @@
 import type { DrillRecord } from '@larkhold/engine';
-import { formatDay, formatSeconds } from '@larkhold/words';
+import { estimateWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from './app-context.ts';
@@ -50,7 +50,7 @@ export class OwnHoldOffer extends PlaceElement {
       ${this.#result(app)} ${this.#atOdds(app, own)} ${this.#retest(app, own)}
       <div class="row">
         <label
-          >Longest hold, s
+          >${say('ownHold.field')}
           <input
             type="number"
             inputmode="numeric"
@@ -71,23 +71,24 @@ export class OwnHoldOffer extends PlaceElement {
     if (!last || (id !== undefined && last.record.id !== id)) return nothing;
     if (last.seconds === view.kit.maxHoldSeconds || this.declined === last.record.id) return nothing;
     if (id === undefined && retestWords(last, view.today) !== undefined) return nothing;
-    const seconds = formatSeconds(last.seconds * 1000);
     const said = view.kit.maxHoldSeconds;
-    return html`<div class="notice" role="group" aria-label="Baseline test">
+    const facts = {
+      ...{ day: last.record.date, ms: last.seconds * 1000 },
+      sure: last.isAtLeast ? ('atLeast' as const) : ('other' as const),
+    };
+    return html`<div class="notice" role="group" aria-label=${say('ownHold.test')}>
       <p>
-        By the baseline test of ${formatDay(last.record.date, 'short')} your longest hold is ${last.isAtLeast ? 'at least' : 'about'}
-        ${seconds}. A model worked it out from the rep where you let down.
-        ${said === undefined ? 'Keep it as yours?' : `The kit says ${formatSeconds(said * 1000)}. Take the new one?`}
+        ${said === undefined ? say('ownHold.result', facts) : say('ownHold.resultOther', { ...facts, kit: said * 1000 })}
       </p>
       <div class="row">
-        <button @click=${() => act.changeKit({ maxHoldSeconds: last.seconds })}>Take ${seconds}</button>
+        <button @click=${() => act.changeKit({ maxHoldSeconds: last.seconds })}>${say('ownHold.take', { ms: last.seconds * 1000 })}</button>
         <button
           class="quiet"
           @click=${() => {
             this.declined = last.record.id;
           }}
         >
-          Leave it
+          ${say('ownHold.leave')}
         </button>
       </div>
     </div>`;
@@ -96,9 +97,9 @@ export class OwnHoldOffer extends PlaceElement {
   #atOdds({ act }: App, own: OwnHold) {
     if (own.kind !== 'said' || own.estimate.kind !== 'estimate' || !isAtOdds(own)) return nothing;
     const seconds = Math.min(MOST_SECONDS, Math.max(LEAST_SECONDS, Math.round(own.estimate.seconds)));
-    return html`<div class="notice" role="group" aria-label="Your drills disagree">
-      <p>Your drills disagree with the kit. They say: ${own.estimate.words}</p>
-      <button @click=${() => act.changeKit({ maxHoldSeconds: seconds })}>Take ${formatSeconds(seconds * 1000)}</button>
+    return html`<div class="notice" role="group" aria-label=${say('ownHold.disagree')}>
+      <p>${say('ownHold.disagreeWith', { estimate: estimateWords(own.estimate) })}</p>
+      <button @click=${() => act.changeKit({ maxHoldSeconds: seconds })}>${say('ownHold.take', { ms: seconds * 1000 })}</button>
     </div>`;
   }
 
@@ -110,8 +111,8 @@ export class OwnHoldOffer extends PlaceElement {
       <div class="row">
         ${
           view.chosen === test
-            ? html`<p class="dim">The baseline test is today's program.</p>`
-            : html`<button @click=${() => act.chooseProgram(BASELINE_ID)}>Take the baseline test today</button>`
+            ? html`<p class="dim">${say('ownHold.testToday')}</p>`
+            : html`<button @click=${() => act.chooseProgram(BASELINE_ID)}>${say('ownHold.takeTest')}</button>`
         }
       </div>`;
   }
@@ -122,15 +123,15 @@ export class OwnHoldOffer extends PlaceElement {
     const seconds = target.value === '' ? undefined : Number(target.value);
     const isGood =
       seconds === undefined ? !target.validity.badInput : seconds >= LEAST_SECONDS && seconds <= MOST_SECONDS;
-    this.problem = isGood ? '' : `Not changed: expected ${LEAST_SECONDS} to ${MOST_SECONDS} seconds.`;
+    this.problem = isGood ? '' : say('ownHold.outOfRange', { least: LEAST_SECONDS, most: MOST_SECONDS });
     if (isGood) void act.changeKit({ maxHoldSeconds: seconds });
   }
 }
 
 function ownWords(own: OwnHold): string {
-  if (own.kind === 'said') return `Your longest hold: ${formatSeconds(own.seconds * 1000)}, as the kit says.`;
-  const { words } = own.estimate;
-  return own.kind === 'estimated' ? `Your longest hold, from the journal: ${words}` : words;
+  if (own.kind === 'said') return say('ownHold.asKit', { ms: own.seconds * 1000 });
+  const estimate = estimateWords(own.estimate);
+  return own.kind === 'estimated' ? say('ownHold.fromJournal', { estimate }) : estimate;
 }
 
 declare global {

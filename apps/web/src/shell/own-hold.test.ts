@@ -64,8 +64,8 @@ describe('the baseline test', () => {
   // ndarchery.co 2025: repeated every 4 to 8 weeks.
   it.each([
     ['2026-10-29', undefined],
-    ['2026-10-28', /4 weeks ago.*4 to 8 weeks/],
-    ['2026-09-29', /8 weeks ago.*old/],
+    ['2026-10-28', /4\sweeks ago.*4 to 8 weeks/],
+    ['2026-09-29', /8\sweeks ago.*old/],
   ])('of %s is due or not', (date, words) => {
     const said = retestWords(lastBaseline([baseline(date, 5)], builtInPrograms), '2026-11-25');
     if (words) expect(said).toMatch(words);

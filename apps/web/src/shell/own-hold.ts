@@ -6,6 +6,7 @@ import {
   type MaxHoldEstimate,
   type Program,
 } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import type { AppView } from './app-context.ts';
 
 /** The built-in program that measures the longest hold. */
@@ -97,8 +98,5 @@ export function retestWords(last: BaselineResult | undefined, today: string): st
   const days = dayNumber(today) - dayNumber(last.record.date);
   if (days < RETEST_DAYS) return undefined;
   const weeks = Math.floor(days / 7);
-  const ago = `Your last baseline test was ${weeks} weeks ago.`;
-  return days > OLD_DAYS
-    ? `${ago} Its result is old: take it again before you trust the curve.`
-    : `${ago} It is worth taking again every 4 to 8 weeks.`;
+  return say(days > OLD_DAYS ? 'ownHold.old' : 'ownHold.worth', { weeks });
 }

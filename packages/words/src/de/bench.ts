@@ -131,7 +131,6 @@ export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.week': 'Woche',
   'bench.lastSession': 'Letzte Einheit',
   'bench.underTension': 'Unter Zug',
-  'bench.dose': '{reps}',
   'bench.doseAdded': '{reps}, {weight} zusätzlich',
   'bench.blockDose': '{block}: {dose}',
   'bench.lighterWeek': 'Leichtere Woche',

@@ -20,4 +20,12 @@ export const day: Readonly<Record<keyof typeof en, string>> = {
   'day.effortOf': '{name}, Anstrengung von 0 bis 10',
   'day.effort': 'Anstrengung',
   'day.effortStep': 'Anstrengung {step}',
+  'day.blankBale': 'Blankscheibe',
+  'day.practice': 'Training',
+  'day.scoring': 'Wertung',
+  'day.strength': 'Kraft',
+  'day.mobility': 'Beweglichkeit',
+  'day.fitness': 'Ausdauer',
+  'day.arrowsOf': '{name}: Pfeile',
+  'day.minutesOf': '{name}: Minuten',
 };

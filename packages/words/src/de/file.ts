@@ -58,8 +58,8 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.commentKept': 'Auf der Seite von Woche {week, number} gespeichert.',
   'file.open': 'Datei öffnen',
   'file.isProgram': 'Ein Programm: {title}',
-  'file.programWill': 'Es kommt ins Gestell. Ist schon eines mit demselben Titel da, wirst du vorher gefragt.',
-  'file.toRack': 'Ins Gestell legen',
+  'file.programWill': 'Es kommt ins Regal. Ist schon eines mit demselben Titel da, wirst du vorher gefragt.',
+  'file.toRack': 'Ins Regal legen',
   'file.isBackup': 'Eine Sicherung: {file}',
   'file.isJournal': 'Ein Tagebuch: {file}',
   'file.journalWill':

@@ -1,4 +1,5 @@
 import type { en } from '../en/index.ts';
+import { about } from './about.ts';
 import { after } from './after.ts';
 import { app } from './app.ts';
 import { backup } from './backup.ts';
@@ -27,8 +28,10 @@ import { load } from './load.ts';
 import { lost } from './lost.ts';
 import { milestone } from './milestone.ts';
 import { month } from './month.ts';
+import { note } from './note.ts';
 import { odd } from './odd.ts';
 import { outlook } from './outlook.ts';
+import { ownHold } from './own-hold.ts';
 import { phase } from './phase.ts';
 import { plan } from './plan.ts';
 import { post } from './post.ts';
@@ -47,7 +50,9 @@ import { share } from './share.ts';
 import { sight } from './sight.ts';
 import { swap } from './swap.ts';
 import { today } from './today.ts';
+import { track } from './track.ts';
 import { trend } from './trend.ts';
+import { trouble } from './trouble.ts';
 import { week } from './week.ts';
 import { why } from './why.ts';
 
@@ -101,6 +106,11 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...routine,
   ...fault,
   ...bench,
+  ...trouble,
+  ...note,
+  ...track,
+  ...ownHold,
+  ...about,
   ...reason,
   ...caution,
   ...why,

@@ -143,4 +143,6 @@ export const kit: Readonly<Record<keyof typeof en, string>> = {
   'kit.neverMade': 'noch keine gemacht',
   'kit.madeLast': 'zuletzt am {day, date, short}',
   'kit.everyDays': '{n, plural, one {Jeden Tag} other {Alle # Tage}}',
+  'kit.keysAsFirst': 'Die Tasten sind wieder wie am Anfang.',
+  'kit.sketchOfShot': 'Skizze des Schussablaufs',
 };

@@ -55,4 +55,7 @@ export const week: Readonly<Record<keyof typeof en, string>> = {
   'week.intoNext': 'Was in die nächste Woche mitgeht',
   'week.focus': 'Schwerpunkt',
   'week.drillPlanned': 'Übung geplant',
+  'week.isToday': ' · heute',
+  'week.hadPain': '{plan} · Schmerzen',
+  'week.sketchOfFocus': 'Skizze des Schwerpunkts',
 };

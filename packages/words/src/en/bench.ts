@@ -128,7 +128,6 @@ export const bench = {
   'bench.week': 'Week',
   'bench.lastSession': 'Last session',
   'bench.underTension': 'Under tension',
-  'bench.dose': '{reps}',
   'bench.doseAdded': '{reps}, {weight} added',
   'bench.blockDose': '{block}: {dose}',
   'bench.lighterWeek': 'Lighter week',

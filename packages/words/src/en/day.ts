@@ -18,4 +18,12 @@ export const day = {
   'day.effortOf': '{name}, effort from 0 to 10',
   'day.effort': 'Effort',
   'day.effortStep': 'Effort {step}',
+  'day.blankBale': 'Blank bale',
+  'day.practice': 'Practice',
+  'day.scoring': 'Scoring',
+  'day.strength': 'Strength',
+  'day.mobility': 'Mobility',
+  'day.fitness': 'Fitness',
+  'day.arrowsOf': '{name} arrows',
+  'day.minutesOf': '{name} minutes',
 } as const;

@@ -140,4 +140,6 @@ export const kit = {
   'kit.neverMade': 'none made yet',
   'kit.madeLast': 'last on {day, date, short}',
   'kit.everyDays': '{n, plural, one {Every day} other {Every # days}}',
+  'kit.keysAsFirst': 'The keys are as they were at first.',
+  'kit.sketchOfShot': 'Sketch of the shot process',
 } as const;

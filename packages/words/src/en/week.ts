@@ -53,4 +53,7 @@ export const week = {
   'week.intoNext': 'What goes into next week',
   'week.focus': 'Focus',
   'week.drillPlanned': 'Drill planned',
+  'week.isToday': ' · today',
+  'week.hadPain': '{plan} · pain',
+  'week.sketchOfFocus': 'Sketch of the focus',
 } as const;

@@ -7,7 +7,7 @@ import {
   parseProgram,
   weekTotals,
 } from '@larkhold/engine';
-import { formatCount, formatDay, formatDuration, say } from '@larkhold/words';
+import { formatCount, formatDay, formatDuration, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -266,7 +266,7 @@ export class ArcherSheet extends PostElement {
             }}
           ></textarea>
         </label>
-        <file-drop words="Attach a program (.drill.json)" @files-take=${this.#attach}></file-drop>
+        <file-drop words=${say('coach.attach')} @files-take=${this.#attach}></file-drop>
         ${
           this.program
             ? html`<p>
@@ -321,7 +321,7 @@ export class ArcherSheet extends PostElement {
           file: file.name,
           line: problem?.line ?? 1,
           column: problem?.column ?? 1,
-          problem: problem?.message ?? '',
+          problem: problem ? problemWords(problem) : '',
         });
   };
 

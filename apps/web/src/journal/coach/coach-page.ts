@@ -1,5 +1,5 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
-import { formatDay, say } from '@larkhold/words';
+import { formatDay, problemWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LARGEST_BYTES } from '../../shell/files/read-incoming-file.ts';
@@ -119,7 +119,7 @@ export class CoachPage extends PostElement {
     return html`<h1>${say('coach.coach')}</h1>
       <p>${say('coach.about')}</p>
       <coach-box></coach-box>
-      <file-drop words="Open hand-overs" .isMany=${true} @files-take=${this.#take}></file-drop>
+      <file-drop words=${say('coach.openHandOvers')} .isMany=${true} @files-take=${this.#take}></file-drop>
       <div role="status">
         ${this.unreadCount > 0 ? html`<p class="dim">${say('coach.unread', { n: this.unreadCount })}</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
@@ -219,7 +219,7 @@ export class CoachPage extends PostElement {
   #add(name: string, text: string | undefined): void {
     const read = text === undefined ? undefined : parseHandOver(text);
     if (!read?.ok) {
-      this.#say(name, read?.problems[0]?.message ?? 'cannot be read.');
+      this.#say(name, read?.problems[0] ? problemWords(read.problems[0]) : say('coach.cannotRead'));
       return;
     }
     const { open, isTaken } = addHandOver(this.open, read.handOver);

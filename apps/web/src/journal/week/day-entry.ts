@@ -16,7 +16,6 @@ export interface DayChange {
 }
 
 const METRES_PER_YARD = 0.9144;
-const capitalized = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
 /**
  * The diary of one day. Everything may be left out, and every change is told as it is made.
@@ -81,13 +80,13 @@ export class DayEntryElement extends LitElement {
   }
 
   #arrowLine(lines: readonly Arrows[], line: Arrows, index: number) {
-    const name = capitalized(line.kind);
+    const name = say(line.kind === 'blank bale' ? 'day.blankBale' : `day.${line.kind}`);
     const isImperial = this.units === 'imperial';
     const distance = line.distanceM === undefined ? '' : tenths(line.distanceM / (isImperial ? METRES_PER_YARD : 1));
     return html`<div class="line">
       <span class="kind" aria-hidden="true">${name}</span>
       <count-field
-        name="${name} arrows"
+        name=${say('day.arrowsOf', { name })}
         step="6"
         .value=${line.count}
         @count-change=${(event: CustomEvent<number>) => this.#change({ arrows: changeArrows(lines, index, { count: event.detail }) })}
@@ -161,11 +160,11 @@ export class DayEntryElement extends LitElement {
   }
 
   #workLine(lines: readonly Work[], line: Work, index: number) {
-    const name = capitalized(line.kind);
+    const name = say(`day.${line.kind}`);
     return html`<div class="line">
       <span class="kind" aria-hidden="true">${name}</span>
       <count-field
-        name="${name} minutes"
+        name=${say('day.minutesOf', { name })}
         step="5"
         most="1440"
         .value=${line.minutes}

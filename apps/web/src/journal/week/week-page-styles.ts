@@ -70,7 +70,7 @@ export const weekPageStyles = css`
     grid-column: 2 / -1;
   }
   .today b::after {
-    content: ' · today';
+    content: attr(data-today);
     font-weight: 400;
     color: var(--dim);
   }

@@ -92,7 +92,7 @@ export class WeekPageElement extends PlaceElement {
       <details>
         <summary>${pieces('week.focusSketch', { drawn: page.sketch ? html`<span class="dim">${say('week.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
-          words="Sketch of the focus"
+          words=${say('week.sketchOfFocus')}
           .strokes=${page.sketch ?? nothingDrawn}
           @sketch-change=${({ detail }: CustomEvent<number[][]>) =>
             this.#keeper.changeWeek(week, { sketch: detail.length > 0 ? detail : undefined })}
@@ -172,8 +172,8 @@ export class WeekPageElement extends PlaceElement {
         }}
       >
         <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''}" aria-hidden="true"></span>
-        <b>${formatDay(date)}</b>
-        <span class="small">${plan}${day.hasPain ? ' · pain' : ''}</span>
+        <b data-today=${say('week.isToday')}>${formatDay(date)}</b>
+        <span class="small">${day.hasPain ? say('week.hadPain', { plan }) : plan}</span>
         <span class="what dim">${doneWords(day) ?? say('week.nothing')}</span>
       </button>
       ${isOpen ? this.#openDay(view, day) : nothing}

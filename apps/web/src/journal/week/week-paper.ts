@@ -155,7 +155,7 @@ export class WeekPaper extends LitElement {
         <div>${this.#part(say('week.majorGoal'), this.majorGoal, 'goal')} ${this.#part(say('week.goal'), page.goal, 'goal')}</div>
         ${
           page.sketch
-            ? html`<lark-sketch-pad isFixed words="Sketch of the focus" .strokes=${page.sketch}></lark-sketch-pad>`
+            ? html`<lark-sketch-pad isFixed words=${say('week.sketchOfFocus')} .strokes=${page.sketch}></lark-sketch-pad>`
             : nothing
         }
       </div>

@@ -1,0 +1,28 @@
+import type { ownHold as en } from '../en/own-hold.ts';
+
+/** The longest hold of the archer. */
+export const ownHold: Readonly<Record<keyof typeof en, string>> = {
+  'ownHold.field': 'Längster Halt, s',
+  'ownHold.test': 'Ausgangstest',
+  'ownHold.result':
+    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt {sure, select, atLeast {mindestens} other {etwa}} {ms, number, seconds}. Ein Modell hat das aus der Wiederholung errechnet, bei der du abgesetzt hast. Als deinen übernehmen?',
+  'ownHold.resultOther':
+    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt {sure, select, atLeast {mindestens} other {etwa}} {ms, number, seconds}. Ein Modell hat das aus der Wiederholung errechnet, bei der du abgesetzt hast. In der Ausrüstung steht {kit, number, seconds}. Den neuen nehmen?',
+  'ownHold.take': '{ms, number, seconds} nehmen',
+  'ownHold.leave': 'So lassen',
+  'ownHold.disagree': 'Deine Übungen sagen etwas anderes',
+  'ownHold.disagreeWith': 'Deine Übungen sagen etwas anderes als die Ausrüstung, nämlich: {estimate}',
+  'ownHold.testToday': 'Der Ausgangstest ist das heutige Programm.',
+  'ownHold.takeTest': 'Den Ausgangstest heute machen',
+  'ownHold.outOfRange': 'Nicht geändert: erwartet sind {least, number} bis {most, number} Sekunden.',
+  'ownHold.asKit': 'Dein längster Halt: {ms, number, seconds}, wie in der Ausrüstung steht.',
+  'ownHold.fromJournal': 'Dein längster Halt, aus dem Tagebuch: {estimate}',
+  'ownHold.estimate':
+    'Etwa {ms, number, seconds}, irgendwo zwischen {low, number, seconds} und {high, number, seconds}, aus {drills, plural, one {# Übung} other {# Übungen}}. Ein Modell, keine Messung: Der Ausgangstest weiß es besser.',
+  'ownHold.tooLittle':
+    'Zu wenig Daten: {drills, plural, one {# Übung} other {# Übungen}} der letzten 8 Wochen mit einem zu frühen Absetzen, nötig sind {needed, number}. Mach den Ausgangstest.',
+  'ownHold.old':
+    'Dein letzter Ausgangstest war vor {weeks, plural, one {# Woche} other {# Wochen}}. Sein Ergebnis ist alt: Mach ihn noch einmal, bevor du der Kurve traust.',
+  'ownHold.worth':
+    'Dein letzter Ausgangstest war vor {weeks, plural, one {# Woche} other {# Wochen}}. Alle 4 bis 8 Wochen lohnt er sich wieder.',
+};

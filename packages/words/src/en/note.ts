@@ -1,0 +1,20 @@
+/** The notes wall. */
+export const note = {
+  'note.new': 'New note',
+  'note.sketch': 'Sketch',
+  'note.change': 'Change',
+  'note.changeOne': 'Change: {name}',
+  'note.takeDown': 'Take down',
+  'note.takeDownOne': 'Take down: {name}',
+  'note.words': 'Words',
+  'note.putUp': 'Put it up',
+  'note.leave': 'Leave it',
+  'note.madeOnWeek': '{day} · week {week}',
+  'note.withProgram': '{made} · {program}',
+  'note.nothing': 'Nothing',
+  'note.thisWeek': 'This week ({week})',
+  'note.pinnedTo': 'Pinned to',
+  'note.writeFirst': 'Write or draw something first.',
+  'note.isUp': 'The note is on the wall.',
+  'note.isDown': 'The note is taken down.',
+} as const;

@@ -1,0 +1,42 @@
+import { builtInPrograms, type Program } from '@larkhold/engine';
+import type { Words } from './create-words.ts';
+import { builtIn as german } from './de/built-in.ts';
+import type { Language } from './language.ts';
+import { presentWords } from './present-words.ts';
+
+/** What the built-in programs say in a language other than their own, English. */
+export interface BuiltInWords {
+  /** Lines of warm-up and cool-down, by the English line. */
+  lines: Readonly<Record<string, string>>;
+  /** Everything else, by the program's id; titles of blocks in order. */
+  programs: Readonly<Record<string, { title: string; about: string; source: string; blocks: readonly string[] }>>;
+}
+
+const translated: Partial<Record<Language, BuiltInWords>> = { de: german };
+/** One object for each program and language, so that whoever compares programs finds the same one again. */
+const made = new Map<string, Program>();
+
+/**
+ * A built-in program with its texts in a language. Numbers, id and calls are as they were: it prescribes the same.
+ * @param program one of `builtInPrograms`; a program that somebody wrote is returned as its author wrote it
+ * @param words the language
+ * @returns the program, always the same object
+ */
+export function programInWords(program: Program, { language }: Words = presentWords()): Program {
+  const told = translated[language];
+  const own = told?.programs[program.id ?? ''];
+  if (!told || !own || !builtInPrograms.includes(program)) return program;
+  const key = `${language} ${program.id}`;
+  const before = made.get(key);
+  if (before) return before;
+  const lines = (all: readonly string[]): string[] => all.map((line) => told.lines[line] ?? line);
+  const inWords: Program = {
+    ...program,
+    ...{ title: own.title, about: own.about, source: own.source },
+    blocks: program.blocks.map((block, index) => ({ ...block, title: own.blocks[index] ?? block.title })),
+    ...(program.warmUp && { warmUp: lines(program.warmUp) }),
+    ...(program.coolDown && { coolDown: lines(program.coolDown) }),
+  };
+  made.set(key, inWords);
+  return inWords;
+}
