@@ -71,11 +71,11 @@ test('a baseline result is offered, taken only when asked, and a test is due aga
   await expect.poll(() => offer()?.querySelector('[aria-label="Baseline test"]') ?? null).toBeNull();
   await trial.state.app?.act.removeDrills(['b-2026-11-24']);
   await trial.state.app?.act.putDrill(baseline('2026-10-20', 5));
-  await expect.poll(() => textOf(offer())).toContain('Your last baseline test was 5\u00a0weeks ago');
+  await expect.poll(() => textOf(offer())).toContain('Your last baseline test was 5 weeks ago');
   location.hash = '#/line';
   const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
   const summary = () => line()?.querySelector('fatigue-fold')?.shadowRoot?.querySelector('summary');
-  await expect.poll(() => textOf(summary())).toContain('Your last baseline test was 5\u00a0weeks ago');
+  await expect.poll(() => textOf(summary())).toContain('Your last baseline test was 5 weeks ago');
 });
 
 test('on the line the outlook stands in one line, and nothing is wider than a small telephone', async () => {

@@ -66,7 +66,7 @@ test('the table grows file by file, and a file that is gone meanwhile is told', 
   await expect.poll(names).toEqual(['Ines', 'Mo']);
   await expect
     .poll(() => page.renderRoot.querySelector('[role=status]')?.textContent?.trim())
-    .toBe('gone.json: cannot be read.');
+    .toBe('gone.json: The file can’t be read.');
 });
 
 test('an answer goes into a file, and the archer’s records stay as they were', async () => {
