@@ -5,6 +5,7 @@ import { formatFile } from './format-file.ts';
 import { sayToday } from './say-today.ts';
 import { simulateWeeks } from './simulate-weeks.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
+import { syncFile } from './sync-file.ts';
 import { writeCues } from './write-cues.ts';
 
 /** The version that `--version` prints. */
@@ -78,6 +79,17 @@ function createCommands(around: Surroundings): Command {
     .option('--day <day>', 'the first day, such as 2026-11-25', calendarDay)
     .option('--json', 'the days as JSON')
     .action((path: string, options) => simulateWeeks(path, options, around));
+
+  command(
+    'sync <file>',
+    "meet the archer's box: merge what other devices wrote into a journal or backup, and send what is in it",
+  )
+    .option('--secret-file <file>', 'where the pairing link is; without it, in LARKHOLD_BOX_SECRET')
+    .option('--folder <folder>', 'a box in a folder')
+    .option('--origin <address>', "the app's address, for a box on its own host")
+    .option('--title <name>', 'what the other devices call this one', 'Prompt')
+    .option('--json', 'what was done as JSON')
+    .action((path: string, options) => syncFile(path, options, around));
   return root;
 }
 

@@ -1,3 +1,5 @@
+import type { BoxAdapter } from '@larkhold/box';
+
 /** What the commands stand on; `larkhold.ts` brings the real ones, a test its own. */
 export interface Surroundings {
   /**
@@ -11,6 +13,10 @@ export interface Surroundings {
    * @param path a file, or `-` for standard output
    */
   write(path: string, content: string | Uint8Array): Promise<void>;
+  /** A variable of the environment; undefined where it is not set. */
+  variable(name: string): string | undefined;
+  /** A box in a folder of this machine. */
+  openFolderBox(folder: string): BoxAdapter;
   /** Prints to standard output, as it is. */
   print(text: string): void;
   /** Prints to standard error, as it is. */

@@ -1,3 +1,4 @@
+import { createMemoryBox } from '@larkhold/box';
 import type { Surroundings } from './surroundings.ts';
 
 /** Surroundings of a test: files in memory, and all that was printed. */
@@ -23,7 +24,7 @@ export function trialSurroundings(files: Record<string, string>, isTerminal = fa
     isTerminal,
     async read(path) {
       const content = kept.get(path);
-      if (typeof content !== 'string') throw new Error('no such file');
+      if (typeof content !== 'string') throw Object.assign(new Error('no such file'), { code: 'ENOENT' });
       return content;
     },
     async write(path, content) {
@@ -31,6 +32,8 @@ export function trialSurroundings(files: Record<string, string>, isTerminal = fa
       else if (path.startsWith('/full/')) throw new Error('no space left');
       else kept.set(path, content);
     },
+    variable: () => undefined,
+    openFolderBox: () => createMemoryBox(),
     print(text) {
       printed += text;
     },
