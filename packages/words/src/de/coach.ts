@@ -71,7 +71,6 @@ export const coach: Readonly<Record<keyof typeof en, string>> = {
   'coach.silent': '{day}, seit {days, plural, one {# Tag} other {# Tagen}} nichts',
   'coach.drilled': '{drills, plural, one {# Übung} other {# Übungen}}',
   'coach.drilledPlanned': '{drills, plural, one {# Übung} other {# Übungen}}, {planned}',
-  'coach.writeFirst': 'Schreib deinen Namen und einen Kommentar oder häng ein Programm an.',
   'coach.cannotRead': 'Die Datei lässt sich nicht lesen.',
   'coach.openHandOvers': 'Übergaben öffnen',
   'coach.attach': 'Programm anhängen (.drill.json)',

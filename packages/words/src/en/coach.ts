@@ -68,7 +68,6 @@ export const coach = {
   'coach.silent': '{day}, silent for {days, plural, one {# day} other {# days}}',
   'coach.drilled': '{drills, plural, one {# drill} other {# drills}}',
   'coach.drilledPlanned': '{drills, plural, one {# drill} other {# drills}}, {planned}',
-  'coach.writeFirst': 'Write your name, and a comment or a program.',
   'coach.cannotRead': 'The file can’t be read.',
   'coach.openHandOvers': 'Open hand-overs',
   'coach.attach': 'Attach a program (.drill.json)',
