@@ -1,16 +1,9 @@
 import { builtInPrograms, type Program } from '@larkhold/engine';
+import type { BuiltInWords } from './built-in-words.ts';
 import type { Words } from './create-words.ts';
 import { builtIn as german } from './de/built-in.ts';
 import type { Language } from './language.ts';
 import { presentWords } from './present-words.ts';
-
-/** What the built-in programs say in a language other than their own, English. */
-export interface BuiltInWords {
-  /** Lines of warm-up and cool-down, by the English line. */
-  lines: Readonly<Record<string, string>>;
-  /** Everything else, by the program's id; titles of blocks in order. */
-  programs: Readonly<Record<string, { title: string; about: string; source: string; blocks: readonly string[] }>>;
-}
 
 const translated: Partial<Record<Language, BuiltInWords>> = { de: german };
 /** One object for each program and language, so that whoever compares programs finds the same one again. */

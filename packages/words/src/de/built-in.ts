@@ -1,4 +1,4 @@
-import type { BuiltInWords } from '../program-in-words.ts';
+import type { BuiltInWords } from '../built-in-words.ts';
 
 /** What the built-in programs say in German, by their ids. */
 export const builtIn: BuiltInWords = {
