@@ -55,7 +55,7 @@ export class ProgramSwap extends PlaceElement {
     const isSame = idOf(mine) === idOf(theirs);
     // What was done with the one counts for what takes its place.
     const [now, then] = [nextSessions(app.view, mine), nextSessions(app.view, theirs)];
-    return html`<h4>${isSame ? say('swap.title', names) : say('swap.titleToday', names)}</h4>
+    return html`<h3>${isSame ? say('swap.title', names) : say('swap.titleToday', names)}</h3>
       <p class="dim small">${say('swap.about')}</p>
       <table>
         <thead>

@@ -176,6 +176,9 @@ test('a coach’s program asks before it takes the place of the archer’s own, 
   press('Replace mine');
   await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Longer']);
   await expect.poll(() => element.app?.view.replaced?.title).toBe('Short and steady');
+  await expect
+    .poll(() => [...element.renderRoot.querySelectorAll('button')].some((one) => one.textContent?.trim() === 'Undo'))
+    .toBe(true);
   press('Undo');
   await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
 });
