@@ -59,8 +59,8 @@ describe.concurrent('journals as files', () => {
         await drillThrough(page);
       }),
     );
-    await phone.go('#/files');
-    await tablet.go('#/files');
+    await phone.go('#/week');
+    await tablet.go('#/week');
     await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
     await tablet.page.getByLabel('What went right').fill('Set-up');
 
@@ -86,8 +86,10 @@ describe.concurrent('journals as files', () => {
 
     // Now both change the same day: of each field the later edit stands, on both.
     await phone.page.getByRole('button', { name: 'Leave it' }).click();
+    await phone.go('#/week');
     await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();
     const earlier = await saveJournal(phone);
+    await tablet.go('#/week');
     await tablet.page.getByLabel('Good', { exact: true }).check();
     const later = await saveJournal(tablet);
     await tablet.give(FIELD, 'earlier.journal.json', earlier);

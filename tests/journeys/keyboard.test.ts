@@ -125,6 +125,8 @@ describe.concurrent('by keyboard alone', () => {
     await tabAndPress(page, 'Pain today', 'Space');
     await page.getByText('Stop for today.').waitFor();
     await tabAndType(page, 'What went right', 'Steady holds');
+    await tabAndPress(page, 'Files');
+    await page.getByRole('heading', { name: 'Files' }).waitFor();
     await tabAndPress(page, 'Hand over to a coach');
     await tabAndType(page, 'Your name, as you call yourself', 'Ines');
     expect(JSON.parse(await savedText(page, 'Save the hand-over')).archer).toBe('Ines');
