@@ -48,6 +48,29 @@ function print(name: string, tookMs: number, barMs: number): void {
   console.log(`${name}: ${tookMs.toFixed(2)} ms, ${(tookMs / barMs).toFixed(2)} of the ${barMs} ms promised`);
 }
 
+/** Records as they come out of a store: no summary or fold of them is kept. */
+function coldMs(): number {
+  const records = structuredClone(tenYears);
+  const startMs = performance.now();
+  prescribeFrom(records);
+  return performance.now() - startMs;
+}
+
+/** A day on from a known history: the median of a hundred. */
+function oneMoreMs(hasDiary: boolean): number {
+  let records = tenYears.slice(0, 3500);
+  let days: { date: string; pain: boolean }[] = [];
+  const took = tenYears.slice(3500, 3600).map((record) => {
+    records = [...records, record];
+    if (hasDiary) days = [...days, { date: record.date, pain: false }];
+    const today = todayAfter(records);
+    const startMs = performance.now();
+    prescribe({ program: holding, records, days, today });
+    return performance.now() - startMs;
+  });
+  return took.sort((a, b) => a - b)[50]!;
+}
+
 const sizes = [912, 1825, 3650];
 const times = sizes.map((size) => {
   const records = tenYears.slice(0, size);
@@ -64,6 +87,9 @@ print(
   bestMs(() => prescribeFrom(shuffled)),
   20,
 );
+print('ten years that were never seen before, cold', Math.min(...Array.from({ length: 5 }, () => coldMs())), 15);
+print('one more drill after ten years', oneMoreMs(false), 0.2);
+print('the same, with a line in the diary', oneMoreMs(true), 0.2);
 for (const minutes of [2, 12, 45, 120]) {
   const fit = () => prescribe({ program: twentyBlocks, records: [], today: '2026-11-25', minutes });
   const plain = bestMs(() => prescribe({ program: twentyBlocks, records: [], today: '2026-11-25' }));

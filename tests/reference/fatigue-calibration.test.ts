@@ -89,6 +89,22 @@ describe('the longest hold, from the journal', () => {
     );
   });
 
+  it('takes let-downs for form as least values, interruptions as nothing, and no other tool than a bow', () => {
+    const days = [3, 9, 14, 20];
+    const because = (why: RepRecord['why']) =>
+      days.map((day) => {
+        const record = logged(30, day);
+        return { ...record, reps: record.reps.map((rep) => (rep.outcome === 'short' ? { ...rep, why } : rep)) };
+      });
+    expect(estimateMaxHold(because('tired'), builtInPrograms, today)).toMatchObject({ kind: 'estimate' });
+    const form = estimateMaxHold(because('form'), builtInPrograms, today);
+    expect(form).toMatchObject({ kind: 'too little data', letDownDrillsCount: 0, heldDrillsCount: 4 });
+    expect(form).toMatchObject({ atLeastSeconds: expect.closeTo(30, 0) });
+    expect(estimateMaxHold(because('interrupted'), builtInPrograms, today)).toMatchObject({ letDownDrillsCount: 0 });
+    const band = because('tired').map((record) => ({ ...record, tool: 'band' as const }));
+    expect(estimateMaxHold(band, builtInPrograms, today)).toMatchObject({ letDownDrillsCount: 0, heldDrillsCount: 0 });
+  });
+
   it('rises when whole drills were held that a weaker archer could not have held', () => {
     const weak = [3, 6, 9].map((day) => logged(30, day));
     const strong = [12, 13, 14, 15, 16].map((day) => logged(400, day));

@@ -1,10 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { inventedArchers } from '../simulation/invented-archers.ts';
 import { type LivedDay, type LivedYear, liveYear } from '../simulation/live-year.ts';
+import { failedCount } from '../simulation/year-beside-fixed.ts';
+import { yearReport } from '../simulation/year-report.ts';
 
 // Bounds come from the program files and from docs/prescription.md; the archers are invented.
 
 const years = new Map(inventedArchers.map((archer) => [archer.name, liveYear(archer)]));
+const fixed = inventedArchers.map((archer) => liveYear(archer, 'fixed'));
 const of = (name: string): LivedYear => years.get(name)!;
 const all = [...years.values()];
 const doseMs = ({ prescription }: LivedDay): number =>
@@ -18,7 +22,7 @@ describe('a simulated year', () => {
 
   it('never asks for less than one rep, nor for more than the file’s ladder can reach', () => {
     for (const { archer, days } of all) {
-      expect(days.length).toBeGreaterThan(100);
+      expect(days.length).toBeGreaterThan(60);
       for (const { prescription } of days) {
         for (const { block, sets, reps, holdMs, addedWeightLbf } of prescription.blocks) {
           const file = archer.program.blocks[block]!;
@@ -37,14 +41,14 @@ describe('a simulated year', () => {
     }
   });
 
-  it('keeps the growth limit of the file: 1.1 times the mean of the last four training weeks, or one rep a day', () => {
+  it('keeps the growth limit of the file: never above 1.1 times the most of the last four training weeks, or one rep a day', () => {
     const weeks = of('Keen').weeks.filter(({ heldMs }) => heldMs > 0);
     expect(weeks.length).toBe(52);
     for (const [index, { prescribedMs, drillsCount, askedMs }] of weeks.entries()) {
       if (index === 0) continue;
       const last = weeks.slice(Math.max(0, index - 4), index);
-      const mean = last.reduce((sum, { heldMs }) => sum + heldMs, 0) / last.length;
-      expect(prescribedMs).toBeLessThanOrEqual(1.1 * mean + drillsCount * askedMs);
+      const most = Math.max(...last.map(({ heldMs }) => heldMs));
+      expect(prescribedMs).toBeLessThanOrEqual(1.1 * most + drillsCount * askedMs);
     }
   });
 
@@ -81,18 +85,17 @@ describe('a simulated year', () => {
       expect(prescription.blocks.length).toBeGreaterThan(0);
     }
     for (const { prescription } of days) {
-      expect(prescription.tool).toBe('light-bow');
+      expect(prescription.tool).not.toBe('bow');
       expect(prescription.blocks.every(({ addedWeightLbf }) => addedWeightLbf === 0)).toBe(true);
     }
   });
 
-  it('asks for what can be held: nearly every rep ends held, and no drill goes missing in the session', () => {
-    for (const { days } of all) {
-      const reps = days.flatMap(({ record }) => record.reps);
-      const short = reps.filter(({ outcome }) => outcome === 'short').length;
-      // Mishaps alone are 1 to 3 % of the reps; twice that would mean that the numbers are too high for the archer. Own bound, no source.
-      expect(short / reps.length).toBeLessThan(0.06);
-      for (const { record, prescription } of days) {
+  it('fails fewer drills than the program as its file says would have failed, and loses no drill in the session', () => {
+    let [own, plan] = [0, 0];
+    for (const [at, year] of all.entries()) {
+      own += failedCount(year);
+      plan += failedCount(fixed[at]!);
+      for (const { record, prescription } of year.days) {
         expect(record.open).toBeUndefined();
         expect(record.reps.length).toBe(record.prescribedReps);
         expect(record.reps.length).toBe(
@@ -100,6 +103,24 @@ describe('a simulated year', () => {
         );
       }
     }
+    expect(own).toBeLessThan(plan / 2);
+  });
+
+  it('leads nobody down to nothing: at the end each is asked for a hold that is worth holding', () => {
+    for (const { archer, weeks } of all) {
+      const foot = Math.min(...archer.program.blocks.map(({ hold }) => hold));
+      const asked = Math.max(...weeks.slice(-4).map(({ askedMs }) => askedMs)) / 1000;
+      // Own bound, no source: a tenth of the longest hold, or half of where the program begins.
+      expect(asked).toBeGreaterThanOrEqual(Math.min(0.1 * archer.maxHoldSeconds, foot / 2));
+    }
+  });
+
+  it('is what the page shows', () => {
+    const { tables, picture } = yearReport();
+    expect(readFileSync('docs/simulation.md', 'utf8')).toContain(
+      `<!-- tables -->\n\n${tables}\n<!-- end of tables -->`,
+    );
+    expect(readFileSync('docs/pictures/simulation.svg', 'utf8')).toBe(picture);
   });
 
   it('has finite loads all year', () => {

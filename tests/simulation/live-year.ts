@@ -20,10 +20,13 @@ import { liveDrill } from './live-drill.ts';
 export const FIRST_DAY = '2025-12-29';
 const WEEK_COUNT = 52;
 
-// How an invented archer gets stronger and weaker. Own assumptions, chosen to look like a year: no source.
-const GAIN_SHARE = 0.006;
+// How an invented archer gets stronger, weaker and sore. Own assumptions, chosen to look like a year: no source.
+const GAIN_SHARE = 0.008;
+const FULL_GAIN_HOLDS = 3;
 const LOSS_AFTER_DAYS = 14;
 const LOSS_SHARE = 0.006;
+const SORE_SHARE = 0.001;
+const SORE_FROM_FAILING = 0.03;
 
 /** One day on which a drill was done. */
 export interface LivedDay {
@@ -58,14 +61,17 @@ export interface LivedYear {
   days: readonly LivedDay[];
   weeks: readonly LivedWeek[];
   journal: Journal;
+  /** The archer's real longest hold at the end, seconds. */
+  endHoldSeconds: number;
 }
 
 /**
  * Lives a year: each day asks for today's numbers, does them, and keeps what was done.
  * @param archer an invented one
+ * @param plan `fixed`: the program as its file says, every time, whatever happened; cut only to the minutes there are
  * @returns days, weeks and the journal; the same each time
  */
-export function liveYear(archer: InventedArcher): LivedYear {
+export function liveYear(archer: InventedArcher, plan: 'own' | 'fixed' = 'own'): LivedYear {
   const chance = createChance(archer.seed);
   const first = dayNumber(FIRST_DAY);
   const drills: DrillRecord[] = [];
@@ -77,26 +83,35 @@ export function liveYear(archer: InventedArcher): LivedYear {
     const date = dayOfNumber(first + day);
     const entry = entryOf(archer, day, date, chance);
     if (entry) entries.push(entry);
-    const isShort = archer.short !== undefined && chance() < archer.short.share;
-    if (entry?.pain || chance() >= archer.drillShare(day)) {
+    const minutes = archer.short !== undefined && chance() < archer.short.share ? archer.short.minutes : undefined;
+    const wantsDrill = chance() < archer.drillShare(day);
+    const isFixed = plan === 'fixed';
+    const known = isFixed ? [] : drills;
+    const competitionDay = archer.competitionDays?.find((one) => one >= date);
+    const prescription = prescribe({
+      ...{ program: archer.program, records: known, days: isFixed ? [] : entries, today: date, minutes },
+      ...(isFixed ? {} : { archer: archer.archer, competitionDay }),
+    });
+    const isResting = prescription.rest !== undefined && archer.isHeedful;
+    if (!wantsDrill || isResting || prescription.blocks.length === 0) {
       idleDays += 1;
       if (idleDays > LOSS_AFTER_DAYS) maxHoldSeconds *= 1 - LOSS_SHARE;
       continue;
     }
     idleDays = 0;
-    const { program, competitionDay } = archer;
-    const prescription = prescribe({
-      ...{ program, records: drills, days: entries, today: date, archer: archer.archer, competitionDay },
-      ...(isShort && { minutes: archer.short?.minutes }),
-    });
     const living = { maxHoldSeconds, chance, mishapShare: archer.mishapShare };
-    const record = liveDrill(program, prescription, living, `${archer.name}-${day}`);
+    const record = liveDrill(archer.program, prescription, living, `${archer.name}-${day}`);
+    const shortShare = record.reps.filter(({ outcome }) => outcome === 'short').length / record.reps.length;
+    const isSore = archer.painDays.includes(day) || chance() < SORE_SHARE + SORE_FROM_FAILING * shortShare;
+    record.pain = isSore;
     drills.push(record);
     days.push({ day, date, prescription, record, maxHoldSeconds });
-    maxHoldSeconds += (archer.ceilingSeconds - maxHoldSeconds) * GAIN_SHARE;
+    const heldSeconds = record.reps.reduce((sum, { heldMs }) => sum + heldMs, 0) / 1000;
+    const stimulus = Math.min(1, heldSeconds / (FULL_GAIN_HOLDS * maxHoldSeconds)) * (1 - shortShare);
+    maxHoldSeconds += (archer.ceilingSeconds - maxHoldSeconds) * GAIN_SHARE * stimulus;
   }
   const journal = { ...createJournal(), drills, days: entries };
-  return { archer, days, journal, weeks: weeksOf(days, journal) };
+  return { archer, days, journal, weeks: weeksOf(days, journal), endHoldSeconds: maxHoldSeconds };
 }
 
 function entryOf(archer: InventedArcher, day: number, date: string, chance: () => number): DayEntry | undefined {
@@ -108,7 +123,7 @@ function entryOf(archer: InventedArcher, day: number, date: string, chance: () =
     entry.shootingEffort = 4;
   }
   if (chance() < archer.heavyShare) entry.readiness = 'heavy';
-  if (archer.painDays.includes(day)) entry.pain = true;
+  if (archer.isHeedful) entry.pain = archer.painDays.includes(day);
   return Object.keys(entry).length > 1 ? entry : undefined;
 }
 

@@ -23,7 +23,7 @@ export function yearPicture(years: readonly LivedYear[]): string {
   });
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${WIDTH} ${height}" role="img" aria-labelledby="title about">`,
-    '<title id="title">A year of three invented archers</title>',
+    `<title id="title">A year of ${years.length} invented archers</title>`,
     `<desc id="about">${words.join(' ')}</desc>`,
     '<style>text{font:13px system-ui,sans-serif;fill:#1d1a15}.dim{fill:#5c5549}.name{font-weight:700;font-size:15px}.bar{fill:#96500a}',
     '.light{fill:#f6f1e7;stroke:#96500a;stroke-width:1.5}.ask{fill:none;stroke:#1d1a15;stroke-width:1.5;stroke-dasharray:5 3}.rule{stroke:#cfc5b3}</style>',

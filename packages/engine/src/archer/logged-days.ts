@@ -42,11 +42,15 @@ const kept = new WeakMap<DrillRecord, KeptLog>();
 export function logDays(records: readonly DrillRecord[], entries: readonly DayEntry[] = []): DayLog {
   const first = records[0];
   if (first === undefined) return build([], entries, undefined);
-  const before = kept.get(first);
-  if (before !== undefined && isSameList(before.entries, entries)) {
-    const known = knownCount(before, records);
-    if (known === records.length && known === before.records.length) return before;
-    if (known === before.records.length) {
+  const known = kept.get(first);
+  const before = known && withEntries(known, entries);
+  if (before !== undefined) {
+    const count = knownCount(before, records);
+    if (count === before.records.length && count === records.length) {
+      kept.set(first, before);
+      return before;
+    }
+    if (count === before.records.length) {
       const longer = append(before, records);
       if (longer) {
         kept.set(first, longer);
@@ -54,9 +58,34 @@ export function logDays(records: readonly DrillRecord[], entries: readonly DayEn
       }
     }
   }
-  const built = build(records, entries, before);
+  const built = build(records, entries, known);
   kept.set(first, built);
   return built;
+}
+
+/** The same log with other diary entries at the end of the list; undefined where that changes more than a few days. */
+function withEntries(before: KeptLog, entries: readonly DayEntry[]): KeptLog | undefined {
+  let same = 0;
+  while (same < entries.length && before.entries[same] === entries[same]) same++;
+  if (same === entries.length && same === before.entries.length) return before;
+  const gone = before.entries.slice(same);
+  const come = entries.slice(same);
+  if (gone.length + come.length > 32) return undefined;
+  const dates = new Set([...gone, ...come].map(({ date }) => date));
+  if (entries.some(({ date }, at) => at < same && dates.has(date))) return undefined;
+  const entryOf = entriesByDay(come);
+  const days = [...before.days];
+  for (const date of dates) {
+    const day = readDay(date);
+    if (day === undefined) continue;
+    let at = days.length;
+    while (at > 0 && days[at - 1]!.day >= day) at--;
+    const drills = days[at]?.day === day ? days[at]!.drills : [];
+    const entry = entryOf.get(day);
+    const now: LoggedDay[] = entry ? [{ day, drills, entry }] : drills.length > 0 ? [{ day, drills }] : [];
+    days.splice(at, days[at]?.day === day ? 1 : 0, ...now);
+  }
+  return { ...before, entries: [...entries], days };
 }
 
 function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {

@@ -1,6 +1,7 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber } from '../units/calendar-day.ts';
+import { readDay } from '../units/read-day.ts';
 import { leastFraction, longestHoldSeconds } from './hold-fraction.ts';
 import { failsBeforeEnd, type PastDrill, retrace } from './past-drill.ts';
 import { MOST_HOLD_SECONDS } from './predict-session.ts';
@@ -9,7 +10,10 @@ import { MOST_HOLD_SECONDS } from './predict-session.ts';
 export const CALIBRATION_DAYS = 56;
 /** Fewer drills with an early let-down than this say nothing. */
 export const LEAST_LET_DOWNS = 3;
-/** No range is narrower than this either way (Frey Law & Avin 2010: the narrowest 95 % prediction interval of endurance times). */
+/**
+ * No range is narrower than this either way: one person's own noise is up to 28 % (J Exerc Sci Fitness 2012, n = 21, smallest real difference of
+ * shoulder strength), and the model adds to it. That it is also the narrowest interval between people (Frey Law & Avin 2010) is chance.
+ */
 const LEAST_SPREAD = 0.29;
 
 /** The archer's longest hold as the journal tells it, or why it can't be told. */
@@ -40,13 +44,14 @@ export type MaxHoldEstimate =
  *
  * A drill with an early let-down gives one value: the longest hold of an archer who, by the model, could go no further at that moment. A
  * drill that held everything gives a least value, which counts only where it is above the middle of the others. The estimate is the middle
- * (median) of these. A let-down for another reason than tiredness makes it too low, which is why one drill alone moves it little.
- * @param records drills in any order; removed ones, painful ones, and those with a rep that nobody can vouch for are left out
+ * (median) of these. A let-down for form gives a least value too, and an interruption none. One that nobody explained counts as tiredness; where it
+ * was none it makes the estimate too low, which is why one drill alone moves it little.
+ * @param records drills in any order; those with another tool than a bow, removed ones, painful ones, and those with a rep that nobody can vouch for are left out
  * @param programs for the times of draws and rests, which records don't hold; drills of programs that are not among them are left out
  * @param today ISO 8601 day; only the 56 days up to it count
  * @returns an estimate with a range, or that there is too little data, with words to show
  * @throws RangeError when there is no such day
- * @source own, by the model of Xia & Frey-Law 2008, J Biomech 41:3046; range from Frey Law & Avin 2010, Ergonomics 53:109. Not calibrated on archers.
+ * @source own, by the model of Xia & Frey-Law 2008, J Biomech 41:3046; range: see LEAST_SPREAD. Not calibrated on archers.
  */
 export function estimateMaxHold(
   records: readonly DrillRecord[],
@@ -55,7 +60,8 @@ export function estimateMaxHold(
 ): MaxHoldEstimate {
   const last = dayNumber(today);
   const drills = records
-    .filter((record) => !record.removed && !record.pain && isWithin(dayNumber(record.date), last))
+    .filter(({ removed, pain, tool = 'bow' }) => !removed && !pain && tool === 'bow')
+    .filter(({ date }) => isWithin(readDay(date), last))
     .map((record) => retrace(record, programs))
     .filter((drill) => drill !== undefined);
   const letDown = drills.filter((drill) => drill.endsEarly).map(explainingHold);
@@ -83,8 +89,8 @@ export function estimateMaxHold(
   return { kind: 'estimate', seconds, lowSeconds, highSeconds, ...counts, words };
 }
 
-function isWithin(day: number, last: number): boolean {
-  return day <= last && day > last - CALIBRATION_DAYS;
+function isWithin(day: number | undefined, last: number): boolean {
+  return day !== undefined && day <= last && day > last - CALIBRATION_DAYS;
 }
 
 /** The longest single hold of the archer who only just could do this drill. */

@@ -8,7 +8,7 @@ export interface PastDrill {
   stretches: { share: number; seconds: number; isHold: boolean }[];
   /** Of the first draw. */
   drawSeconds: number;
-  /** Whether the last hold was let down early. */
+  /** Whether strength gave out in the last hold, as far as anybody said. */
   endsEarly: boolean;
 }
 
@@ -28,8 +28,8 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
   for (const [index, rep] of record.reps.entries()) {
     const block = program?.blocks[rep.block];
     if (block === undefined || rep.outcome === 'unsure' || rep.outcome === 'skipped') return undefined;
-    // Let down in the draw: no hold was begun, so none was given up.
-    if (rep.outcome === 'short' && rep.heldMs === 0) break;
+    // Let down in the draw: no hold was begun, so none was given up. An interruption says nothing.
+    if (rep.outcome === 'short' && (rep.heldMs === 0 || rep.why === 'interrupted')) break;
     const before = record.reps[index - 1];
     const blockBefore = before && program?.blocks[before.block];
     if (before !== undefined && blockBefore !== undefined) {
@@ -43,7 +43,8 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
     drawSeconds ??= block.draw;
     stretches.push({ share: HALF_DRAWN_SHARE, seconds: block.draw, isHold: false });
     stretches.push({ share: 1, seconds: rep.heldMs / 1000, isHold: true });
-    if (rep.outcome === 'short') return { stretches, drawSeconds, endsEarly: true };
+    // Let down because the form went: so long was held, and nobody knows how much longer it could have been.
+    if (rep.outcome === 'short') return { stretches, drawSeconds, endsEarly: rep.why !== 'form' };
   }
   return drawSeconds === undefined ? undefined : { stretches, drawSeconds, endsEarly: false };
 }

@@ -55,10 +55,12 @@ export function fewerOverall(blocks: PrescribedBlock[], limitSeconds: number, is
   const share = limitSeconds / total;
   let now = blocks.map((block) => {
     const dose = doseOf(block);
-    const reps = Math.floor(dose.reps * share + 1e-9);
-    if (reps >= 1) return withDose(block, { ...dose, reps });
-    return withDose(block, { ...dose, reps: 1, sets: Math.max(1, Math.floor(dose.sets * dose.reps * share + 1e-9)) });
+    return withDose(block, {
+      ...dose,
+      ...mostReps(dose, Math.max(1, Math.floor(dose.sets * dose.reps * share + 1e-9))),
+    });
   });
+  now = filledUp(now, blocks, limitSeconds);
   if (!isStrict) return now;
   while (now.length > 1 && heldSeconds(now) > limitSeconds + 1e-6) now = now.slice(0, -1);
   const [first] = now;
@@ -69,6 +71,29 @@ export function fewerOverall(blocks: PrescribedBlock[], limitSeconds: number, is
   return [
     withDose(first, { ...dose, sets: 1, reps: 1, hold: Math.max(0.1, Math.floor(limitSeconds * 10 + 1e-9) / 10) }),
   ];
+}
+
+/** What the same share left over goes to the first blocks that can take it. */
+function filledUp(now: PrescribedBlock[], full: readonly PrescribedBlock[], limitSeconds: number): PrescribedBlock[] {
+  let leftSeconds = limitSeconds - heldSeconds(now) + 1e-6;
+  return now.map((block, at) => {
+    const [dose, most] = [doseOf(block), doseOf(full[at]!)];
+    if (leftSeconds < dose.hold) return block;
+    const count = dose.sets * dose.reps + Math.floor(leftSeconds / dose.hold);
+    const filled = { ...dose, ...mostReps(most, Math.min(most.sets * most.reps, count)) };
+    leftSeconds -= totalSeconds(filled) - totalSeconds(dose);
+    return withDose(block, filled);
+  });
+}
+
+/** The sets and reps that come closest to a count without passing it; of two that do, the one with more sets. */
+function mostReps({ sets, reps }: Dose, count: number): Pick<Dose, 'sets' | 'reps'> {
+  let best = { sets: 1, reps: 1 };
+  for (let tried = Math.min(sets, count); tried >= 1; tried--) {
+    const each = Math.min(reps, Math.floor(count / tried));
+    if (tried * each > best.sets * best.reps) best = { sets: tried, reps: each };
+  }
+  return best;
 }
 
 function toMs(seconds: number): number {

@@ -62,20 +62,24 @@ function longRest(block: PrescribedBlock, asked: readonly AskedDrill[], program:
 }
 
 /**
- * Lets the time at full draw grow by a fifth at most over the most of the last five drills, or to where the program begins.
- * @param blocks a full day
+ * Lets the time at full draw grow by a fifth, or by one rep, at most over the most of the last five drills, or to where the program begins.
+ * @param blocks today's
  * @param state the program's
  * @param program for its foot
+ * @param keep the share of a full day that today is
  * @returns the blocks, and the reasons where the limit acted
  */
 export function keepPace(
   blocks: PrescribedBlock[],
   { asked }: ProgramState,
   program: Program,
+  keep = 1,
 ): { blocks: PrescribedBlock[]; reasons: Reason[] } {
-  const footSeconds = program.blocks.reduce((sum, { hold, reps, sets }) => sum + hold * reps * sets, 0);
+  const footSeconds = keep * program.blocks.reduce((sum, { hold, reps, sets }) => sum + hold * reps * sets, 0);
   const mostSeconds = Math.max(0, ...asked.map(({ summary }) => summary.askedMs)) / 1000;
-  const limit = Math.max(footSeconds, GROWS_AT_MOST * mostSeconds);
+  // One rep more is always allowed: a fifth of a few reps is less than one, and nothing would ever grow.
+  const repSeconds = Math.max(0, ...blocks.map(({ holdMs }) => holdMs)) / 1000;
+  const limit = Math.max(footSeconds, GROWS_AT_MOST * mostSeconds, mostSeconds + repSeconds);
   if (heldSeconds(blocks) <= limit + 1e-6) return { blocks, reasons: [] };
   const less = fewerOverall(blocks, limit, false);
   const reasons = less.flatMap((block, at) => {

@@ -28,6 +28,16 @@ export function leastOf(a: Dose, b: Dose): Dose {
   };
 }
 
+/** Nowhere less than either. */
+export function mostOf(a: Dose, b: Dose): Dose {
+  return {
+    hold: Math.max(a.hold, b.hold),
+    reps: Math.max(a.reps, b.reps),
+    sets: Math.max(a.sets, b.sets),
+    addedWeight: Math.max(a.addedWeight, b.addedWeight),
+  };
+}
+
 /**
  * Less of the holds and less of the reps, each by the same share.
  * @param dose what is made less

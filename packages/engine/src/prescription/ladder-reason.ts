@@ -3,7 +3,7 @@ import type { Program } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import type { AskedNumber } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
-import { type BlockMove, type BlockState, neededAfter, stepUp } from './block-state.ts';
+import { type BlockMove, type BlockState, cleanDaysFor, neededAfter, stepUp } from './block-state.ts';
 import type { Dose } from './dose.ts';
 import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
@@ -26,17 +26,23 @@ export function ladderReasons(
   work: Dose,
   mayRaise: boolean,
 ): Reason[] {
-  const { block, index } = rules;
   const facts = ladderFacts(rules, state, work, mayRaise);
-  const { move } = state;
-  if (!move || move.kind === 'begin' || (!state.easedFrom && !isUp(move.kind))) {
+  const reasons = [standReason(rules, state, work, facts)];
+  if (isAtTop(rules, state, facts)) reasons.push(topReason(program, rules, work));
+  return [...reasons, ...stuckReason(rules, state)];
+}
+
+function standReason(
+  { block, index }: BlockRules,
+  { move, easedFrom }: BlockState,
+  work: Dose,
+  facts: LadderFacts,
+): Reason {
+  if (!move || move.kind === 'begin' || (!easedFrom && !isUp(move.kind))) {
     if (move && move.kind !== 'begin' && block.ladder) {
-      return [reasonOf('steady', { ...facts, on: dayOfNumber(move.day) }, { block: index, acts: levers })];
+      return reasonOf('steady', { ...facts, on: dayOfNumber(move.day) }, { block: index, acts: levers });
     }
-    return [
-      reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers }),
-      ...stuckReason(rules, state),
-    ];
+    return reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers });
   }
   const moved: MoveFacts = {
     ...{ ...facts, on: dayOfNumber(move.day), because: move.because },
@@ -45,10 +51,14 @@ export function ladderReasons(
   };
   const acts = levers.filter((lever) => move.from[lever] !== work[lever]);
   const rule = ({ effort: 'strain', pain: 'sore' } as const)[move.kind as string] ?? move.kind;
-  const reasons = [reasonOf(rule as 'climb', moved, { block: index, acts })];
-  const isTop = state.level === rules.path.length - 1 && facts.needDays === undefined && !facts.weightWaits;
-  if (isTop && !rules.isCut) reasons.push(topReason(program, rules, work));
-  return [...reasons, ...stuckReason(rules, state)];
+  return reasonOf(rule as 'climb', moved, { block: index, acts });
+}
+
+/** Nothing leads on, and what there is was held: on arriving, or after as many clean days as a step would have taken. */
+function isAtTop(rules: BlockRules, state: BlockState, facts: LadderFacts): boolean {
+  const isLast = state.level === rules.path.length - 1 && facts.needDays === undefined && !facts.weightWaits;
+  if (!isLast || rules.isCut || !state.isBegun || state.easedFrom) return false;
+  return (state.move !== undefined && isUp(state.move.kind)) || state.cleanDays >= rules.cleanSessions;
 }
 
 function topReason(program: Program, { block, index }: BlockRules, { hold }: Dose): Reason {
@@ -90,10 +100,10 @@ function nextFacts(rules: BlockRules, state: BlockState, mayRaise: boolean): Par
   const isCut = state.cutDays > 1;
   const next = stepUp(state, rules, { weight: mayRaise, isCut });
   if (!next) return stepUp(state, rules, { weight: true, isCut }) ? { weightWaits: 1 } : {};
-  const needed = next.dose.hold <= state.provenHold && next.level === state.level ? 1 : rules.cleanSessions;
-  const { failed } = state;
+  const needed = cleanDaysFor(state, next, rules);
+  const { failed, provenHold } = state;
   const afterFailing =
-    failed && next.dose.hold >= failed.hold ? neededAfter(failed.times, rules) - failed.cleanDays : 0;
+    failed && next.dose.hold >= failed.hold ? neededAfter(failed, provenHold, rules) - failed.cleanDays : 0;
   return {
     needDays: Math.max(1, needed - state.cleanDays, afterFailing),
     ...{ nextHold: next.dose.hold, nextReps: next.dose.reps },

@@ -12,7 +12,8 @@ export const OLDER_FROM_YEARS = 45;
 // Sports 23:e140).
 const HALF_DAYS = 28;
 const OLDER_HALF_DAYS = 20;
-const LEAST_KEEP = 0.25;
+/** However long away, so much is left of the time at full draw. */
+export const LEAST_KEEP = 0.25;
 const STEP_LBF = 2;
 
 /**

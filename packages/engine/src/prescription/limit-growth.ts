@@ -21,10 +21,16 @@ export interface GrowthBudget {
  * @param body everything that was drawn, whatever the program
  * @param today days from 1970-01-01
  * @param growth these seven days may hold so many times the mean of the last four training weeks
+ * @param lighterDays of lighter weeks and rest days, from 1970-01-01: their sevens are left out of the mean, or they would lead down for ever
  * @returns the budget; undefined while there is no whole week before this one
  * @source a habit, not a proven protection: Buist et al. 2008, Am J Sports Med 36:33
  */
-export function growthBudget({ loads, firstDay }: BodyState, today: number, growth: number): GrowthBudget | undefined {
+export function growthBudget(
+  { loads, firstDay }: BodyState,
+  today: number,
+  growth: number,
+  lighterDays: readonly number[] = [],
+): GrowthBudget | undefined {
   if (firstDay === undefined) return undefined;
   const sums = new Array<number>(WEEKS + 1).fill(0);
   for (const { day, heldMs } of loads) {
@@ -32,7 +38,9 @@ export function growthBudget({ loads, firstDay }: BodyState, today: number, grow
     if (week >= 0 && week <= WEEKS) sums[week] = (sums[week] ?? 0) + heldMs / 1000;
   }
   const [doneSeconds = 0, ...before] = sums;
-  const whole = before.filter((seconds, at) => seconds > 0 && today - (at + 2) * WEEK + 1 >= firstDay);
+  const drawn = before.flatMap((seconds, at) => (seconds > 0 && today - (at + 2) * WEEK + 1 >= firstDay ? [at] : []));
+  const usual = drawn.filter((at) => !lighterDays.some((day) => Math.floor((today - day) / WEEK) === at + 1));
+  const whole = (usual.length > 0 ? usual : drawn).map((at) => before[at]!);
   if (whole.length === 0) return undefined;
   const meanSeconds = whole.reduce((sum, seconds) => sum + seconds, 0) / whole.length;
   return { leftSeconds: Math.max(0, growth * meanSeconds - doneSeconds), meanSeconds, doneSeconds };
@@ -42,20 +50,24 @@ export function growthBudget({ loads, firstDay }: BodyState, today: number, grow
  * Holds today to the weekly growth that the file allows; each block keeps one rep.
  * @param blocks today's
  * @param known everything that is known today
+ * @param mostSeconds what the limit left of the day before anything eased: an eased day is no more
  * @returns the blocks, and the reasons where the limit acted
  */
 export function limitGrowth(
   blocks: PrescribedBlock[],
-  { program, body, day }: KnownToday,
+  { program, body, day, state }: KnownToday,
+  mostSeconds = Number.POSITIVE_INFINITY,
 ): { blocks: PrescribedBlock[]; reasons: Reason[] } {
   const limits = program.blocks.flatMap(({ ladder }) => ladder?.weeklyGrowth ?? []);
   if (limits.length === 0) return { blocks, reasons: [] };
   const growth = Math.min(...limits);
-  const budget = growthBudget(body, day, growth);
-  if (!budget || heldSeconds(blocks) <= budget.leftSeconds) return { blocks, reasons: [] };
-  const less = fewerOverall(blocks, budget.leftSeconds, false);
-  const reasons = less.map((block, at) => {
-    const from = doseOf(blocks[at]!);
+  const budget = growthBudget(body, day, growth, state.lighterDays);
+  if (!budget) return { blocks, reasons: [] };
+  const limitSeconds = Math.min(budget.leftSeconds, mostSeconds);
+  if (heldSeconds(blocks) <= limitSeconds + 1e-6) return { blocks, reasons: [] };
+  const less = fewerOverall(blocks, limitSeconds, limitSeconds === mostSeconds);
+  const reasons = less.map((block) => {
+    const from = doseOf(blocks.find((one) => one.block === block.block)!);
     const facts = {
       ...{ title: block.title, growth, fromReps: from.reps, fromSets: from.sets, reps: block.reps, sets: block.sets },
       ...{ meanSeconds: Math.round(budget.meanSeconds), doneSeconds: Math.round(budget.doneSeconds) },

@@ -2,7 +2,7 @@ import type { Tool } from '../archer/capacity-state.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
 import { limitToAge } from './age-limits.ts';
-import { blockOf, doseOf, withDose } from './block-dose.ts';
+import { blockOf, doseOf, heldSeconds, withDose } from './block-dose.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
 import type { BlockState } from './block-state.ts';
 import { capToLast, keepPace } from './cap-to-last.ts';
@@ -59,17 +59,18 @@ export function prescribeDrill(
     room,
     (blocks) => counts(blocks, full),
   );
-  const paced = keepPace(fitted.blocks, state, program);
+  const paced = rest ? { blocks: fitted.blocks, reasons: [] } : keepPace(fitted.blocks, state, program);
   const aged = limitToAge(paced.blocks, program, archer);
   const eased = aged.blocks.map((block) =>
     easeBlock({ ...full.find(({ rules }) => rules.index === block.block)!, block }, known),
   );
-  const isEased = rest !== undefined || eased.some((one) => one.isEased);
-  // From the full day, not from what the last rest days left of it: whoever drills on them all the same is not led down to nothing.
+  // A rest day is half of a full day, not of what the last rest days left: whoever drills on them all the same is not led down to nothing.
+  const isEased = known.stage !== undefined || eased.some((one) => one.isEased);
   const easedBlocks = eased.map(({ block }) => block);
-  const lessened = rest ? restLess(easedBlocks) : { blocks: easedBlocks, reasons: [] };
+  const lessened = rest ? lessOnRestDay(easedBlocks, known) : { blocks: easedBlocks, reasons: [] };
   const capped = isEased ? capToLast(lessened.blocks, state, program) : { blocks: lessened.blocks, reasons: [] };
-  const grown = limitGrowth(capped.blocks, known);
+  const most = isEased ? heldSeconds(limitGrowth(aged.blocks, known).blocks) : undefined;
+  const grown = limitGrowth(capped.blocks, known, most);
   // Longer rests than the full day's may no longer fit.
   const again = fitBlocks(grown.blocks, room, () => 'climb');
   reasons.push(
@@ -133,6 +134,13 @@ function counts(blocks: readonly PrescribedBlock[], full: readonly FullDay[]): '
     );
   };
   return blocks.some(isEnough) ? 'climb' : 'place';
+}
+
+/** Half of a full day; what the last drills asked, halved themselves, is not halved again. */
+function lessOnRestDay(blocks: PrescribedBlock[], { state, program }: KnownToday) {
+  const less = restLess(blocks);
+  const paced = keepPace(less.blocks, state, program, REST_DAY_KEEP);
+  return { blocks: paced.blocks, reasons: [...less.reasons, ...paced.reasons] };
 }
 
 function restLess(blocks: PrescribedBlock[]): { blocks: PrescribedBlock[]; reasons: Reason[] } {

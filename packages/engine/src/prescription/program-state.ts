@@ -1,15 +1,16 @@
-import { type BodyState, bodyStates, unknownBody } from '../archer/body-state.ts';
+import { type BodyState, bodyStates, LOAD_DAYS, unknownBody } from '../archer/body-state.ts';
 import { type DrillSummary, summarise } from '../archer/drill-summary.ts';
 import { foldDays } from '../archer/fold-days.ts';
 import type { LoggedDay } from '../archer/logged-days.ts';
 import { painOn } from '../archer/pain-state.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Program } from '../program/program.ts';
+import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
-import { type BlockState, goDown, goUp, layOff, notBegun, placeOf } from './block-state.ts';
-import { halfSeconds, leastHold, shrink } from './dose.ts';
+import { type BlockState, goDown, goUp, holdPlace, layOff, notBegun, placeOf, takeLighter } from './block-state.ts';
+import { leastHold, shrink } from './dose.ts';
 import { gravest, judgeDrill, type Verdict } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 
@@ -29,6 +30,8 @@ export interface ProgramState {
   weight: WeightInUse;
   /** Days of its first and last drill. */
   lastDay?: number;
+  /** Days of the last five weeks on which less was asked for by rule: a lighter week, or a seventh day in a row. */
+  lighterDays: readonly number[];
   /** Whether the last drill was too small to count. */
   isSmall: boolean;
 }
@@ -39,9 +42,9 @@ const LAST_DRILLS = 5;
 const CUT_DAYS = 3;
 const TIMES_IN_A_ROW = 3;
 const HARD_IN_A_ROW = 2;
+/** Whatever less a file allows for a climb, up to this effort a drill leads back to its place. Own: the file format's default. */
+const EFFORT_AT_MOST = 7;
 const PAIN_KEEP = 0.7;
-/** Own: no source. */
-const LIGHTER_KEEP = 0.5;
 
 const kept = new WeakMap<Program, Map<boolean, ReturnType<typeof foldProgram>>>();
 
@@ -64,7 +67,7 @@ export function programStates(program: Program, days: readonly LoggedDay[], isOl
 export function unknownProgram(program: Program): ProgramState {
   return {
     ...{ blocks: rulesOf(program).map(notBegun), asked: [], weeks: { count: 0 } },
-    ...{ weight: { lbf: 0 }, isSmall: false },
+    ...{ weight: { lbf: 0 }, lighterDays: [], isSmall: false },
   };
 }
 
@@ -144,7 +147,19 @@ function stepProgram(
   const asked = own
     .filter(({ reps }) => reps.length > 0)
     .map((one) => ({ summary: summarise(one), addedLbf: addedLbf ?? 0 }));
-  return { blocks, weeks, weight, isSmall, lastDay: day, asked: [...state.asked, ...asked].slice(-LAST_DRILLS) };
+  const isLighterDay = isLighterWeek.some(Boolean) || isSeventhDay(before, day);
+  const lighterDays = isLighterDay
+    ? [...state.lighterDays.filter((one) => one > day - LOAD_DAYS), day]
+    : state.lighterDays;
+  return {
+    blocks,
+    weeks,
+    weight,
+    isSmall,
+    lighterDays,
+    lastDay: day,
+    asked: [...state.asked, ...asked].slice(-LAST_DRILLS),
+  };
 }
 
 /** Whether a training week is a lighter one. */
@@ -172,7 +187,7 @@ function drilled(
   about: DrilledDay,
 ): { state: BlockState; verdict: Verdict } {
   const state = begin(before, rules, own, about.day);
-  const judged = own.map((record) => ({ record, verdict: judgeDrill(record, summarise(record), state.dose, rules) }));
+  const judged = own.map((record) => ({ record, verdict: judgeDrill(record, summarise(record), state, rules) }));
   const verdict = gravest(judged.map((one) => one.verdict));
   if (!state.isBegun || verdict === 'absent') return { state: before, verdict };
   const fresh = { ...state, easedFrom: undefined };
@@ -183,22 +198,24 @@ function drilled(
   const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
   const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
-  const cutDays = isCut && !about.isLighterWeek ? state.cutDays + 1 : 0;
-  const counted = { ...fresh, cutDays, lighterDays: verdict === 'lighter' ? state.lighterDays + 1 : 0 };
+  const cutDays = isCut && !about.isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
+  const counted = { ...fresh, cutDays, lighterDays: verdict === 'lighter' ? state.lighterDays : 0 };
   switch (verdict) {
     case 'clean': {
-      if (isOnWay || about.isLighterWeek) return { state: counted, verdict };
+      if (isOnWay) return { state: counted, verdict };
+      if (about.isLighterWeek)
+        return { state: holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false }), verdict };
       const level = higherPlace(counted, rules, asked, of.repCount);
       return { state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: cutDays >= CUT_DAYS }), verdict };
     }
+    case 'small':
     case 'lighter': {
-      if (isOnWay || counted.lighterDays < 2) return { state: counted, verdict };
+      if (isOnWay) return { state: counted, verdict };
+      // One hold alone is what a rest day or few minutes leave of a drill; of more, the shorter hold was meant.
+      const isMeant = verdict === 'lighter' && of.repCount > 1;
+      const held = { heldSeconds: asked, isWhole: false };
       return {
-        state: {
-          ...counted,
-          lighterDays: 0,
-          dose: { ...state.dose, hold: Math.max(asked, lightestHold(state, rules)) },
-        },
+        state: isMeant ? takeLighter(counted, rules, asked) : holdPlace(counted, rules, about.day, held),
         verdict,
       };
     }
@@ -214,6 +231,11 @@ function drilled(
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
       if (bad.hardDays >= HARD_IN_A_ROW) {
         return { state: goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays }), verdict };
+      }
+      // Hard, but everything was held: no reason to stay below what was proven.
+      if (of.missedCount === 0 && verdict === 'strained' && !isOnWay) {
+        const isWhole = (record.effort ?? 0) <= EFFORT_AT_MOST && !record.pain;
+        return { state: holdPlace(bad, rules, about.day, { heldSeconds: asked, isWhole }), verdict };
       }
       const isFailed = bad.missedDays >= missedNeeded || (of.missedCount > 0 && bad.strainedDays >= TIMES_IN_A_ROW);
       if (!isFailed) return { state: bad, verdict };
@@ -234,12 +256,9 @@ function drilled(
   }
 }
 
-/** Shorter holds that were asked for and held, whoever asked for them, leave half of what was proven: they are no failing. */
-function lightestHold({ dose, provenHold }: BlockState, { path }: BlockRules): number {
-  return Math.min(
-    dose.hold,
-    Math.max(leastHold(path[0]!), halfSeconds(LIGHTER_KEEP * Math.max(provenHold, path[0]!.hold))),
-  );
+/** A rest day, on which half is asked for: whoever drills all the same is not short of minutes. */
+function isSeventhDay({ rowDay, rowDays }: BodyState, day: number): boolean {
+  return rowDay === day - 1 && rowDays >= MOST_DAYS_IN_ROW;
 }
 
 /** A first drill says where the block begins: what it asked for was made to fit the archer. */

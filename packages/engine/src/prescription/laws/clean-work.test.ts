@@ -1,0 +1,117 @@
+import { prescribe } from '@larkhold/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyLifePlan, askedBy, drillOf, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
+import type { DrillRecord } from '../../journal/drill-record.ts';
+import { builtInPrograms } from '../../program/built-in-programs.ts';
+import type { Program } from '../../program/program.ts';
+import { dayOfNumber } from '../../units/calendar-day.ts';
+
+// Law: clean work leads on, in the minutes there are. Law: at the top of a ladder it is said, with what comes next.
+
+const holding = builtInPrograms.find(({ title }) => title === 'Holding')!;
+const clean = { manner: 'clean', saysWhy: false } as const;
+
+/** Clean drills, every other day, without effort. */
+function cleanDrills(program: Program, count: number, minutes?: number) {
+  let records: DrillRecord[] = [];
+  return Array.from({ length: count }, (_, at) => {
+    const given = prescribe({
+      program,
+      records,
+      today: dayOfNumber(20_000 + 2 * at),
+      minutes,
+      archer: { hasClicker: true },
+    });
+    records = [...records, { ...drillOf(program, given, clean, at), effort: 0 }];
+    return given;
+  });
+}
+
+/** Whether a program has one block that climbs, with nothing in its file that holds it back. */
+function isClimbing({ kind, blocks }: Program): boolean {
+  const ladder = blocks[0]?.ladder;
+  if (kind === 'test' || blocks.length > 1 || !ladder) return false;
+  return ladder.climbAfter.cleanSessions <= 3 && ladder.weeklyGrowth === undefined && ladder.deload === undefined;
+}
+
+describe('clean work leads on', { timeout: 300_000 }, () => {
+  it('within the minutes, and up', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), fc.integer({ min: 3, max: 40 }), ({ programs }, minutes) => {
+        const program = programs.find(isClimbing);
+        if (!program) return;
+        const drills = cleanDrills(program, 12, minutes);
+        for (const { durationMs, reasons } of drills) {
+          const isOver = reasons.some(
+            ({ rule, facts }) => rule === 'minutes' && 'isOver' in facts && facts.isOver === 1,
+          );
+          if (!isOver) expect(durationMs).toBeLessThanOrEqual(minutes * 60_000);
+        }
+        const levels = drills.map(
+          ({ reasons }) => reasons.find(({ facts }) => 'level' in facts)!.facts as { level: number; top: number },
+        );
+        const isPlace = drills.some(({ reasons }) =>
+          reasons.some(({ facts }) => 'counts' in facts && facts.counts === 'place'),
+        );
+        if (!isPlace && levels[0]!.top > 0) expect(levels.at(-1)!.level).toBeGreaterThan(0);
+        for (const [at, { level }] of levels.entries())
+          if (at > 0) expect(level).toBeGreaterThanOrEqual(levels[at - 1]!.level);
+      }),
+      { seed: 501, numRuns: 2000 },
+    );
+  });
+
+  it('twenty clean minutes every other morning climb, within twenty minutes', () => {
+    const drills = cleanDrills(holding, 40, 20);
+    for (const { durationMs } of drills) expect(durationMs).toBeLessThanOrEqual(20 * 60_000);
+    const asked = drills.map(askedBy);
+    expect(Math.max(...asked.map(({ holdMs }) => holdMs))).toBeGreaterThan(asked[0]!.holdMs);
+    expect(Math.max(...asked.map(({ weightLbf }) => weightLbf))).toBeGreaterThan(0);
+  });
+});
+
+describe('at the top of a ladder', { timeout: 300_000 }, () => {
+  it('says so, for as long as it stays there', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), ({ programs }) => {
+        const program = programs.find(({ kind, blocks }) => kind !== 'test' && blocks.length === 1);
+        const block = program?.blocks[0];
+        if (!program || !block) return;
+        // One or two steps are as good as fifty here.
+        const until = Math.min(60, block.reps + 2);
+        const ladder = { ...base, rungs: [{ raise: 'reps' as const, by: 1, until }] };
+        const short: Program = {
+          ...program,
+          blocks: [{ ...block, addedWeight: 0, ladder: block.reps === 60 ? undefined : ladder }],
+        };
+        const last = cleanDrills(short, 9).slice(-2);
+        for (const { reasons } of last) expect(reasons.map(({ rule }) => rule)).toContain('top');
+      }),
+      { seed: 1201, numRuns: 2000 },
+    );
+  });
+
+  it('names the program that follows', () => {
+    const starter = builtInPrograms.find(({ title }) => title === 'Club starter')!;
+    const top = cleanDrills(starter, 60)
+      .at(-1)!
+      .reasons.find(({ rule }) => rule === 'top');
+    expect(top?.change).toMatch(/^Short holds: this is the top of its ladder. If it stays easy, go on with /);
+  });
+
+  it('is reached in no other life without a word', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        for (const { given } of live(plan).days) {
+          for (const { facts } of given.reasons) {
+            if ('needDays' in facts) expect(facts.needDays).toBeGreaterThan(0);
+          }
+        }
+      }),
+      { seed: 1202, numRuns: 2000 },
+    );
+  });
+});
+
+const base = { climbAfter: { cleanSessions: 2, effortAtMost: 7 }, stepDownAfter: { missedShare: 0.2, sessions: 1 } };
