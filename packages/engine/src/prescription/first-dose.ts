@@ -41,16 +41,22 @@ export function firstDose(
     hold = Math.max(held, halfSeconds(CAUTIOUS_SHARE * foot.hold));
     from = 'cautious';
   }
+  // Whatever is drawn: nobody begins with a longer hold than they say they have.
+  if (archer.longestHoldSeconds !== undefined && archer.longestHoldSeconds < hold && held < hold) {
+    hold = Math.max(held, halfSeconds(archer.longestHoldSeconds) || archer.longestHoldSeconds);
+    from = 'answer';
+  }
   if (hold === foot.hold) return { state };
   const level = placeOf(rules, hold, foot.reps * foot.sets, 0);
   const place = rules.path[level]!;
   if (level === 0 && hold >= foot.hold) return { state };
   const dose = { ...place, hold: Math.min(place.hold, hold), addedWeight: 0 };
   const begun = { ...state, level, dose, restHold: Math.max(foot.hold, place.hold) };
+  const told = longest ?? (from === 'answer' ? archer.longestHoldSeconds : undefined);
   const facts = {
     ...ladderFacts(rules, begun, dose, false),
     ...{ from, knownHold: Math.round(held * 10) / 10 },
-    ...(longest === undefined ? {} : { longestHold: Math.round(longest) }),
+    ...(told === undefined ? {} : { longestHold: Math.round(told) }),
   };
   const acts = ['sets', 'reps', 'hold', 'addedWeight'] as const;
   return { state: begun, reason: reasonOf('firstDose', facts, { block: rules.index, acts }) };

@@ -68,7 +68,10 @@ export function easeBlock(
   if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {
     const facts = { title: work.block.title, keep, from: full.reps, reps: less.reps, sets: less.sets, hold: less.hold };
     reasons.push(
-      reasonOf(deepest.rule, { ...deepest.facts, ...facts } as never, { block: work.block.block, acts: ['reps'] }),
+      reasonOf(deepest.rule, { ...deepest.facts, ...facts } as never, {
+        block: work.block.block,
+        acts: less.sets === full.sets ? ['reps'] : ['sets', 'reps'],
+      }),
     );
   }
   return { block: withDose(work.block, less), reasons, isEased: true };
