@@ -1,7 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { uncoveredRows } from './covered-rows.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -21,20 +20,6 @@ function wrongRows(page: string): string[] {
 
 it('every fault of the page is shown by a test that exists', () => {
   expect(wrongRows(readFileSync(`${root}docs/faults.md`, 'utf8'))).toEqual([]);
-});
-
-it('every test that a row names, here and in the threat model, speaks of what the row says', () => {
-  for (const page of ['faults', 'threat-model']) {
-    expect(uncoveredRows(readFileSync(`${root}docs/${page}.md`, 'utf8'), root)).toEqual([]);
-  }
-});
-
-it('turns red for a row that names a test of something else', () => {
-  const other =
-    '| gamepad pulled out | gone from the list | told on the display | the hold | `tests/checks/audit.test.ts` |';
-  expect(uncoveredRows(other, root)).toHaveLength(1);
-  const own = '| hold breaks off | a page of faults, a test | rows are checked | | `tests/checks/faults.test.ts` |';
-  expect(uncoveredRows(own, root)).toEqual([]);
 });
 
 it('turns red for a row without a test, or with one that is gone', () => {

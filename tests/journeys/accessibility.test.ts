@@ -83,7 +83,7 @@ const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | '
   ],
   '#/rack': [
     ['button', /^Open a program file$/],
-    ['button', /^Take .+ for today$/],
+    ['button', /^Use today: .+$/],
   ],
   '#/rack/{id}': [['textbox', /^Link$/]],
   '#/journal': [['link', /week/i]],

@@ -56,7 +56,7 @@ async function pick(page: Page, text: string): Promise<void> {
 async function run(page: Page, title: string): Promise<number> {
   await page.goto(`${inject('address')}#/rack`);
   await page.getByRole('link', { name: title }).click();
-  await page.getByRole('button', { name: 'Take for today' }).click();
+  await page.getByRole('button', { name: 'Use today' }).click();
   await page.getByRole('link', { name: /to the line/ }).click();
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await page.keyboard.press('Enter');
@@ -142,7 +142,7 @@ describe.concurrent('the bench and sharing', () => {
       expect(await page.getByRole('link', { name: 'Short evening' }).count()).toBe(0);
       await page.goto(link);
       await page.getByRole('button', { name: 'Add to the rack' }).click();
-      await page.getByRole('button', { name: 'Take for today' }).waitFor();
+      await page.getByRole('button', { name: 'Use today' }).waitFor();
       expect(await run(page, 'Short evening')).toBe(3);
       expect(faults).toEqual([]);
       await leave();

@@ -40,7 +40,10 @@ export async function takeProgram(page: Page, text: string, title = 'Attic holds
     page.getByRole('button', { name: 'Open a program file' }).click(),
   ]);
   await chooser.setFiles({ name: 'holds.drill.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.locator('li', { hasText: title }).getByRole('button', { name: /^Take/ }).click();
+  await page
+    .locator('li', { hasText: title })
+    .getByRole('button', { name: /^Use today/ })
+    .click();
   await page.goto(`${address}#/line`);
   await page.getByRole('heading', { name: title }).waitFor();
   await beginButton(page).waitFor();

@@ -12,8 +12,6 @@ export const everyPage = [
   '#/coach',
   '#/milestones',
   '#/plan',
-  '#/season',
-  '#/known',
   '#/kit',
   '#/kit/bow',
   '#/kit/shot-process',

@@ -64,7 +64,7 @@ describe.concurrent('first light', () => {
     const { page, faults } = archer;
     await openFile(page, fixture('hollow-lane.drill.json'));
     const row = page.locator('li', { hasText: 'Hollow Lane quick look' });
-    await row.getByRole('button', { name: /^Take/ }).click();
+    await row.getByRole('button', { name: /^Use today/ }).click();
 
     await page.goto(`${page.url().split('#')[0]}#/line`);
     await page.getByRole('heading', { name: 'Hollow Lane quick look' }).waitFor();

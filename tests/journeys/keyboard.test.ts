@@ -81,7 +81,7 @@ describe.concurrent('by keyboard alone', () => {
       await page.getByText(/Attic holds\.$/).waitFor();
     }
     expect(await focusOf(page)).not.toMatchObject({ fault: expect.anything() });
-    await tabAndPress(page, 'Take Attic holds');
+    await tabAndPress(page, 'Use today: Attic holds');
     await tabAndPress(page, 'Line');
     await page.getByRole('heading', { name: 'Attic holds' }).waitFor();
     await expect.poll(async () => (await focusOf(page)).name).toBe('Begin');

@@ -81,7 +81,7 @@ async function takeHolding(page: Page): Promise<void> {
   await page.getByText('Today\u2019s').or(page.getByText("Today's")).first().waitFor();
 }
 
-describe('a season of mornings', () => {
+describe.concurrent('a season of mornings', () => {
   it('pain after a drill: rest the next morning, and a way back over a fortnight', async () => {
     const archer = await arrive('#/line', { timezoneId: 'Europe/London' });
     const { page, faults } = archer;

@@ -49,7 +49,7 @@ it('Firefox: a program from a file, a drill, its record after a reload, every pa
   const { page, faults, wait, press, go, giveToRack } = firefox;
   console.log(`larkhold: the second browser is ${firefox.version}`);
   await giveToRack(holdsFile(2, 2));
-  await press('>>> button[aria-label="Take Attic holds for today"]');
+  await press('>>> button[aria-label="Use today: Attic holds"]');
   await go('#/line');
   await press('>>> .begin');
   await wait('>>> lark-drill');

@@ -136,7 +136,7 @@ test('a program file is opened, asks before it stands beside its like, and is ta
   const program = await goTo('#/rack/00000000-0000-4000-8000-000000000001', 'lark-program');
   await expectClean();
   buttonOf(program.querySelector('lark-share')?.shadowRoot as ShadowRoot, /Save as a file/);
-  buttonOf(program, /Take for today/).click();
+  buttonOf(program, /Use today/).click();
   await expect.poll(() => state.app?.view.chosen.title).toBe('Attic mornings');
 });
 

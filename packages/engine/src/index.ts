@@ -152,6 +152,7 @@ export * from './summary/shooting-places.ts';
 export * from './summary/squad-summary.ts';
 export * from './summary/todays-program.ts';
 export * from './summary/trend-series.ts';
+export * from './summary/trend-verdict.ts';
 export * from './summary/week-summary.ts';
 export * from './summary/weeks-ahead.ts';
 export * from './timeline/check-call.ts';

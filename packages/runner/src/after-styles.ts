@@ -236,9 +236,10 @@ export const afterStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .closing lark-hold-ribbon {
-    align-self: end;
-    width: min(100%, 60rem);
-    height: min(100%, 26vh);
+    align-self: stretch;
+    width: min(100%, 80rem);
+    height: 100%;
+    min-height: 0;
     margin: 0 auto;
   }
   @keyframes away {

@@ -161,9 +161,16 @@ export const glanceStyles = css`
     line-height: 1.2;
   }
   .next {
-    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 8cqh), 10rem));
+    font-size: max(1.05rem, 2.6cqmin);
     line-height: 1.15;
     font-variant-numeric: tabular-nums;
+  }
+  .lead {
+    color: var(--dim);
+  }
+  .what {
+    display: block;
+    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 11cqh), 10rem));
   }
   .place,
   .left {
@@ -196,7 +203,7 @@ export const glanceStyles = css`
     text-align: left;
   }
   lark-hold-ribbon {
-    height: clamp(1.6rem, 6.5cqh, 6rem);
+    height: clamp(2.4rem, 9cqh, 7rem);
     margin: 1.2cqmin auto;
     max-width: 46rem;
   }
@@ -232,6 +239,45 @@ export const glanceStyles = css`
       font-size: min(92cqw / (var(--signs) * 0.66), 12cqh);
     }
   }
+  /* A little more height: the number still first, with less of it, so that the words keep their size. */
+  @container (min-height: 25.01rem) and (max-height: 31rem) {
+    .face {
+      grid-template-rows: minmax(30cqh, 1fr) auto;
+    }
+    .digits {
+      display: flex;
+      font-size: min(92cqw / (var(--signs) * 0.7), 32cqh);
+    }
+    svg .seconds,
+    .title {
+      display: none;
+    }
+    .hold .digits {
+      color: var(--ink);
+    }
+    svg {
+      opacity: 0.35;
+    }
+  }
+  /* The number first, also on a taller screen. */
+  :host([layout='numbers']) {
+    .face {
+      grid-template-rows: minmax(38cqh, 1fr) auto;
+    }
+    .digits {
+      display: flex;
+    }
+    svg .seconds,
+    .title {
+      display: none;
+    }
+    .hold .digits {
+      color: var(--ink);
+    }
+    svg {
+      opacity: 0.35;
+    }
+  }
   @media (orientation: landscape) {
     .face {
       grid-template: auto minmax(0, 1fr) / minmax(0, 1fr) minmax(0, 1fr);
@@ -264,8 +310,8 @@ export const glanceStyles = css`
     .hand {
       font-size: max(1.2rem, min(3.4cqw, 9cqh));
     }
-    .next {
-      font-size: max(1.15rem, min(45cqw / (var(--signs) * 0.56), 10cqh));
+    .what {
+      font-size: max(1.15rem, min(45cqw / (var(--signs) * 0.56), clamp(8cqh, var(--least), 16cqh)));
     }
     .call {
       font-size: min(4.4cqw, 11cqh);

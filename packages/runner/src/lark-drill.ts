@@ -298,10 +298,11 @@ export class LarkDrill extends LitElement {
         exportparts="word, seconds, call"
         .view=${view}
         .blockTitle=${block?.title ?? (this.programTitle || (this.prescription?.programTitle ?? ''))}
-        .leastPx=${this.settings.viewing ? leastFontPx(this.settings.viewing, this.settings.pixelMm) : 0}
+        .leastPx=${this.settings.viewing ? Math.ceil(leastFontPx(this.settings.viewing, this.settings.pixelMm)) : 0}
         .reps=${this.#ribbon(view)}
         .flipped=${this.settings.flipped}
         .hand=${this.settings.hand}
+        .layout=${this.settings.layout ?? 'bow'}
         .call=${drill?.call}
         .theme=${this.settings.theme}
         .notice=${[drill?.notice, ...this.#unheard.values(), isBefore ? this.#tooSmall : ''].filter(Boolean).join(' ')}

@@ -29,6 +29,7 @@ const PULSE_MS = 600;
  * @prop theme colours
  * @prop call words of the coach or the archer that belong to this moment; empty keeps their place, undefined gives it away
  * @prop notice plain words about trouble, or empty
+ * @prop layout what has the room: the bow with the number in it, or the number first, for small screens
  * @prop pulse brightens the edge for a moment each time it grows; 0 for never
  * @csspart word the phase word
  * @csspart seconds the large number
@@ -59,6 +60,7 @@ export class LarkGlance extends LitElement {
   @property() call: string | undefined;
   @property() notice = '';
   @property({ type: Number }) pulse = 0;
+  @property({ reflect: true }) layout: 'bow' | 'numbers' = 'bow';
   @state() private isStill = false;
 
   /** Font size of the number in a hold as it stands on this screen, CSS pixels; undefined before it is drawn. */
@@ -161,7 +163,7 @@ export class LarkGlance extends LitElement {
         ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
-        <p class="next" data-signs=${signsOf(this.#next(view))}>${this.#next(view)}</p>
+        ${this.#nextLine(view)}
         ${this.#ribbon(view)}
         <div class="small">
           <p class="place">${placeWords(view)}</p>
@@ -219,6 +221,14 @@ export class LarkGlance extends LitElement {
     const coming = step?.kind === 'rest' || step?.kind === 'setRest' ? next : undefined;
     const words = `${(coming?.rep ?? progress.rep) + 1}/${progress.reps}`;
     return html`<p class="count" aria-hidden="true" data-signs=${signsOf(words)}>${words}</p>`;
+  }
+
+  /** The lead small, what it is as large as the screen allows: that is what is read from where the archer stands. */
+  #nextLine(view: SessionView) {
+    const words = this.#next(view);
+    const cut = words.indexOf(': ') + 1;
+    const what = words.slice(cut).trim();
+    return html`<p class="next">${cut > 0 ? html`<span class="lead">${words.slice(0, cut)}</span> ` : nothing}<span class="what" data-signs=${signsOf(what)}>${what}</span></p>`;
   }
 
   /** What comes next; in a rest before a plain draw, how long it will be held. */

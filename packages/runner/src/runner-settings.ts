@@ -20,6 +20,8 @@ export interface RunnerSettings {
   saysWarmUp?: boolean;
   /** Turns the picture over, to be read in a mirror. */
   flipped: boolean;
+  /** What the display gives its room to; the bow where left out. */
+  layout?: 'bow' | 'numbers';
   /** The hand that draws. */
   hand: DrawHand;
   theme: RunnerTheme;

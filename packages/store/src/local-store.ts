@@ -280,6 +280,8 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     putBackupFolder: (folder) => putHandle('backup', folder),
     replacedProgram: () => handle('replaced'),
     putReplacedProgram: (replaced) => putHandle('replaced', replaced),
+    removedToday: () => handle('removed'),
+    putRemovedToday: (removed) => putHandle('removed', removed),
     boxLink: () => handle('box'),
     putBoxLink: (link) => putHandle('box', link),
     post: () => handle('post'),

@@ -64,6 +64,9 @@ export interface Store {
   /** The program that another one took the place of last, as it was put; see `readReplaced`. It is in no backup. */
   replacedProgram(): Promise<unknown>;
   putReplacedProgram(replaced: unknown): Promise<void>;
+  /** What was removed today, for an undo until the next day: of this device only, as it was put. It is in no backup and no journal. */
+  removedToday(): Promise<unknown>;
+  putRemovedToday(removed: unknown): Promise<void>;
   /** The way to the archer's box and what this device knows of it, as it was put. It is in no backup and no journal. */
   boxLink(): Promise<unknown>;
   putBoxLink(link: unknown): Promise<void>;

@@ -7,6 +7,7 @@ export * from './file-drop.ts';
 export * from './follow-words.ts';
 export * from './keep-focus.ts';
 export * from './lark-day-strip.ts';
+export * from './lark-mark.ts';
 export * from './lark-sketch-pad.ts';
 export * from './lark-timeline-picture.ts';
 export * from './page-styles.ts';

@@ -69,6 +69,11 @@ export const pageStyles = css`
   .numbers {
     font-variant-numeric: tabular-nums;
   }
+  .lark-mark {
+    display: block;
+    width: min(8.5rem, 38vw);
+    height: auto;
+  }
   .visually-hidden {
     position: absolute;
     width: 1px;

@@ -25,5 +25,6 @@ export * from './rep-words.ts';
 export * from './ribbon-words.ts';
 export * from './seen-words.ts';
 export * from './trend-words.ts';
+export * from './verdict-words.ts';
 export * from './week-words.ts';
 export * from './why-words.ts';

@@ -4,15 +4,18 @@ import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
 /**
- * Where in the drill the archer is.
+ * Where in the drill the archer is; in a rest, the rep to come.
  * @param view where it is
  * @param words the language
  * @returns as 'Set 2 of 3 · rep 4 of 10'
  */
 export function placeWords(
-  { progress: { set, sets, rep, reps } }: Pick<SessionView, 'progress'>,
+  { progress, step, next }: Pick<SessionView, 'progress' | 'step' | 'next'>,
   words: Words = presentWords(),
 ): string {
+  const isRest = step?.kind === 'rest' || step?.kind === 'setRest';
+  const { set, rep } = isRest && next?.block === step.block ? next : progress;
+  const { sets, reps } = progress;
   return words.say('phase.place', { set: set + 1, sets, rep: rep + 1, reps });
 }
 

@@ -1,14 +1,15 @@
 import type { DrillRecord } from '@larkhold/engine';
 import { DEMO_PREFIX } from '@larkhold/engine';
+import { larkMark } from '@larkhold/ui';
 import { formatDayFrom, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import type { App } from '../shell/app-context.ts';
-import '@larkhold/ui';
 import './load/load-summary.ts';
 import { drillsByDay } from '@larkhold/engine';
 import { PlaceElement } from '../shell/place-element.ts';
+import { removedNotices } from '../shell/removed-notices.ts';
 import { hrefOf } from '../shell/routing.ts';
 import './lark-drill-entry.ts';
 import './month-calendar.ts';
@@ -56,13 +57,12 @@ export class LarkJournal extends PlaceElement {
 
   @property({ attribute: false }) openId: string | undefined;
   @state() private daysShown = DAYS_SHOWN;
-  @state() private removed: DrillRecord | undefined;
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
     const { journal, today } = app.view;
-    if (journal.drills.length === 0) return this.#empty(app);
+    if (journal.drills.length === 0) return html`${this.#empty(app)}${removedNotices(app, 'drill')}`;
     const days = drillsByDay(journal.drills);
     const opened = days.findIndex(({ drills }) => drills.some(({ id }) => id === this.openId));
     const shown = days.slice(0, Math.max(this.daysShown, opened + 1));
@@ -82,14 +82,7 @@ export class LarkJournal extends PlaceElement {
             </div>`
           : nothing
       }
-      ${
-        this.removed
-          ? html`<div class="notice" role="status">
-              <p>${say('journal.removed', { title: this.removed.program })}</p>
-              <button @click=${this.#bringBack}>${say('journal.undo')}</button>
-            </div>`
-          : nothing
-      }
+      ${removedNotices(app, 'drill')}
       <month-calendar></month-calendar>
       <load-summary></load-summary>
       <div @lark-remove=${this.#remove}>
@@ -123,6 +116,7 @@ export class LarkJournal extends PlaceElement {
   #empty({ act }: App) {
     return html`<h1>${say('journal.journal')}</h1>
       <div class="empty">
+        ${larkMark()}
         <p>${say('journal.empty')}</p>
         <div class="row">
           <a class="button" href=${hrefOf('line')}>${say('journal.toLine')}</a>
@@ -134,14 +128,7 @@ export class LarkJournal extends PlaceElement {
   }
 
   readonly #remove = (event: CustomEvent<{ record: DrillRecord }>): void => {
-    this.removed = event.detail.record;
     void this.app?.act.removeDrills([event.detail.record.id]);
-  };
-
-  readonly #bringBack = (): void => {
-    const { removed, app } = this;
-    this.removed = undefined;
-    if (removed && app) void app.act.putDrill({ ...removed, editedAt: app.act.instant() });
   };
 }
 

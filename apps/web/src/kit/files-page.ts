@@ -15,6 +15,9 @@ export class FilesPage extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
+      file-in {
+        margin-top: 0.8rem;
+      }
       @media (min-width: 68rem) {
         .two {
           display: grid;

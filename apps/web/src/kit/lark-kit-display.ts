@@ -3,35 +3,20 @@ import type { Kit } from '@larkhold/store';
 import { choiceOf } from '@larkhold/ui';
 import { formatDistance, languages, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { pixelMmOf, sightOf } from '../shell/runner-settings-of.ts';
 import { kitStyles } from './kit-styles.ts';
 import './lark-card-size.ts';
 import { tickOf } from '@larkhold/ui';
-import { measureDigitPx } from '../shell/measured-digits.ts';
+import { DigitSize } from '../shell/digit-size.ts';
 
 /** How the archer looks at the display: colours, distance, mirror, full screen, and whether the digits are large enough there. */
 @customElement('lark-kit-display')
 export class LarkKitDisplay extends PlaceElement {
   static override styles = [...PlaceElement.styles, kitStyles];
 
-  @state() private digitPx: number | undefined;
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    window.addEventListener('resize', this.#measure);
-    void this.#measure();
-  }
-
-  override disconnectedCallback(): void {
-    super.disconnectedCallback();
-    window.removeEventListener('resize', this.#measure);
-  }
-
-  readonly #measure = async (): Promise<void> => {
-    this.digitPx = await measureDigitPx(window.innerWidth, window.innerHeight);
-  };
+  readonly #digits = new DigitSize(this, () => this.app?.view.kit.layout);
 
   override render() {
     const { app } = this;
@@ -45,6 +30,7 @@ export class LarkKitDisplay extends PlaceElement {
       <div class="fields">
         ${choiceOf(say('kit.language'), kit.language ?? 'browser', { browser: say('kit.asBrowser'), ...languages }, (chosen) => app.act.changeKit({ language: chosen === 'browser' ? undefined : chosen }))}
         ${choiceOf(say('kit.ground'), theme, { system: say('kit.asDevice'), dark: say('kit.dark'), light: say('kit.light'), contrast: say('kit.contrast') }, (ground) => app.act.changeKit({ theme: ground }))}
+        ${choiceOf(say('kit.layout'), kit.layout, { bow: say('kit.bowFirst'), numbers: say('kit.numbersFirstLong') }, (layout) => app.act.changeKit({ layout }))}
         ${choiceOf(say('kit.weekStart'), kit.weekStart, { monday: say('kit.monday'), sunday: say('kit.sunday'), saturday: say('kit.saturday') }, (weekStart) => app.act.changeKit({ weekStart }))}
         ${this.#distance(
           viewing.byMirror
@@ -78,7 +64,9 @@ export class LarkKitDisplay extends PlaceElement {
   #legible(kit: Kit) {
     const sight = sightOf(kit);
     const neededMm = Math.ceil(characterHeightMm(sightPathM(sight), EASY_ARC_MINUTES));
-    const warning = this.digitPx ? digitLegibility(sight, this.digitPx, pixelMmOf(kit)).warning : undefined;
+    const warning = this.#digits.digitPx
+      ? digitLegibility(sight, this.#digits.digitPx, pixelMmOf(kit)).warning
+      : undefined;
     return html`<p class="dim small legible">${say('kit.digits', { mm: String(neededMm) })}</p>
       <p class="warning" role="status">${warning ?? ''}</p>`;
   }

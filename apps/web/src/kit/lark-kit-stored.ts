@@ -5,6 +5,7 @@ import { customElement } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { boxState } from './box-state.ts';
 import { kitStyles } from './kit-styles.ts';
+import '../shell/offline-ready.ts';
 import './lark-integrity.ts';
 
 /** Where everything is kept, whether it can be read, and the demo journal. */
@@ -25,6 +26,7 @@ export class LarkKitStored extends PlaceElement {
         ${view.persistence === 'kept' ? say('kit.persistent') : ''}
         ${view.persistence === 'may be cleared' ? say('kit.mayClear') : ''}
       </p>
+      <offline-ready></offline-ready>
       <div class="row">
         <button @click=${() => act.saveBackup()}>${say('kit.saveAll')}</button>
         ${

@@ -7,15 +7,12 @@ import { PlaceElement } from '../shell/place-element.ts';
 
 type DueProgram = Exclude<Due, { kind: 'rest' }>;
 
-/** Why the program on the line is today's, and what else is due. Why less is done is with the numbers. */
+/** Why the program on the line is today's, and what else is due. */
 @customElement('due-today')
 export class DueToday extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
     css`
-      :host {
-        margin-top: 0.4rem;
-      }
       p + p,
       ul {
         margin-top: 0.15rem;
@@ -35,7 +32,7 @@ export class DueToday extends PlaceElement {
     const own = due.find((one) => findProgram(one.program, programs) === chosen);
     const others = due.filter((one) => one !== own);
     const isTaken = kit.programDay === today && kit.programId === idOf(chosen) && !own;
-    return html`${own ? html`<p class="dim">${dueWords(own, season)[0]}</p>` : nothing}
+    return html`${own ? dueWords(own, season).map((words) => html`<p class="dim">${words}</p>`) : nothing}
       ${isTaken ? html`<p class="dim">${takenWords(others)}</p>` : nothing}
       ${!isTaken && others.length > 0 ? html`<ul>${others.map((one) => html`<li>${this.#other(app, one)}</li>`)}</ul>` : nothing}`;
   }

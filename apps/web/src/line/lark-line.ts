@@ -33,7 +33,8 @@ import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
 import '../shell/lark-cue-track.ts';
-import '@larkhold/ui';
+import { larkMark } from '@larkhold/ui';
+import '../shell/offline-ready.ts';
 import './lark-prescription.ts';
 import './lark-told.ts';
 import { pressSourcesOf } from '../shell/press-sources-of.ts';
@@ -195,7 +196,10 @@ export class LarkLine extends PlaceElement {
   /** Nothing done yet: what this is, and the way back for whoever has done it elsewhere. */
   #first() {
     return html`<div class="first">
-      <p>${say('today.firstRun')}</p>
+      <div class="what">${larkMark()}
+        <p>${say('today.firstRun')}</p>
+      </div>
+      <offline-ready></offline-ready>
       <file-drop
         plain
         words=${say('today.restore')}

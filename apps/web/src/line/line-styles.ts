@@ -12,9 +12,24 @@ export const lineStyles = css`
   header p + p {
     margin-top: 0.15rem;
   }
+  due-today {
+    margin-top: 0.6rem;
+  }
   .first {
-    margin-top: 0.8rem;
+    display: grid;
+    gap: 0.6rem;
+    justify-items: start;
+    margin-top: var(--gap);
     max-width: 34rem;
+  }
+  .what {
+    display: flex;
+    gap: 1rem;
+    align-items: center;
+  }
+  .what .lark-mark {
+    flex: none;
+    width: min(5.5rem, 22vw);
   }
   .notice {
     margin-top: var(--gap);

@@ -5,6 +5,7 @@ import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import { PlaceElement } from '../shell/place-element.ts';
+import { removedNotices } from '../shell/removed-notices.ts';
 import { benchHref, hrefOf } from '../shell/routing.ts';
 import { isForField, pastedProgram } from './share/pasted-program.ts';
 import './routines/lark-routines.ts';
@@ -126,6 +127,7 @@ export class LarkRack extends PlaceElement {
         />
       </header>
       <p class="said notice" role="status">${this.said}</p>
+      ${removedNotices(app, 'program')}
       <ul class="programs">
         ${app.view.programs.map((program) => this.#program(app, program))}
       </ul>

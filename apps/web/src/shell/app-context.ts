@@ -29,6 +29,7 @@ import type { BoxKeeper } from './box-keeper.ts';
 import type { CoachPost } from './coach-post.ts';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
+import type { RemovedThing } from './removed-thing.ts';
 
 /** What the places show, as it stands now. Never changed in place: every change gives a new one. */
 export interface AppView {
@@ -45,6 +46,8 @@ export interface AppView {
   /** What was done; marks of removed things left out. */
   journal: Journal;
   kit: Kit;
+  /** What was removed today, newest last: each can be brought back until the next day. */
+  removedToday: readonly RemovedThing[];
   /** A drill that was interrupted. */
   running?: RunningDrill;
   where: 'disk' | 'memory';
@@ -83,6 +86,8 @@ export interface AppActions {
   changeKit(changes: Partial<Kit> | ((kit: Kit) => Partial<Kit>)): Promise<boolean>;
   putDrill(record: DrillRecord): Promise<boolean>;
   removeDrills(ids: readonly string[]): Promise<boolean>;
+  /** Puts something that was removed today back in its place. */
+  bringBack(thing: RemovedThing): Promise<boolean>;
   putDay(entry: DayEntry): Promise<boolean>;
   putWeek(page: WeekPage): Promise<boolean>;
   /** Puts up or changes a scrap of the notes wall. */

@@ -237,3 +237,53 @@ describe('a program that takes the place of another', () => {
     expect(app().view.replaced).toBeUndefined();
   });
 });
+
+describe('what was removed', () => {
+  /** An app over one disk, read anew as after a reload. */
+  async function onDisk(indexedDB: IDBFactory, day: string) {
+    const store = await openStore({ name: 'undo', indexedDB });
+    const state = createAppState({
+      ...{ store, today: () => day, instant: () => store.instant(), newId: () => 'new' },
+      ...{ saveFile: () => {}, trySound: () => {}, askForPersistence: async () => 'unknown' as const },
+    });
+    await state.reload();
+    return { store, view: () => state.app!.view, act: state.app!.act };
+  }
+  const program = { ...builtInPrograms[0]!, id: '0b6c1d6e-5a43-4c1e-9a52-6f0f3c1f7a11', title: 'Own' };
+
+  it('can be brought back until the next day, also after a reload: program, drill, note, milestone', async () => {
+    const indexedDB = new IDBFactory();
+    const first = await onDisk(indexedDB, '2026-11-25');
+    await first.act.putProgram(program);
+    await first.act.putDrill(record);
+    await first.act.putNote({ id: 'n', madeAt: '2026-11-25T06:00:00Z', text: 'Elbow' });
+    await first.act.putMilestone({ id: 'm', text: 'A minute', setDay: '2026-11-25' });
+    await first.act.removeProgram(program.id);
+    await first.act.removeDrills(['a']);
+    await first.act.putNote({ ...first.view().journal.notes![0]!, removed: true, editedAt: first.store.instant() });
+    await first.act.putMilestone({
+      ...first.view().journal.milestones![0]!,
+      ...{ removed: true, editedAt: first.store.instant() },
+    });
+    expect([first.view().journal.drills, first.view().journal.notes ?? []]).toEqual([[], []]);
+    expect(first.view().journal.milestones ?? []).toEqual([]);
+    first.store.close();
+
+    const again = await onDisk(indexedDB, '2026-11-25');
+    expect(again.view().removedToday.map(({ kind }) => kind)).toEqual(['program', 'drill', 'note', 'milestone']);
+    for (const thing of again.view().removedToday) expect(await again.act.bringBack(thing)).toBe(true);
+    expect(again.view().removedToday).toEqual([]);
+    expect(again.view().openedIds).toEqual(new Set([program.id]));
+    expect(again.view().journal).toMatchObject({
+      drills: [{ id: 'a' }],
+      notes: [{ id: 'n' }],
+      milestones: [{ id: 'm' }],
+    });
+
+    await again.act.removeDrills(['a']);
+    again.store.close();
+    const nextDay = await onDisk(indexedDB, '2026-11-26');
+    expect(nextDay.view().removedToday).toEqual([]);
+    nextDay.store.close();
+  });
+});

@@ -32,6 +32,7 @@ import type { CoachPost } from './coach-post.ts';
 import { type DrillLock, onlyTab } from './drill-lock.ts';
 import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
 import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
+import { type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
 import { chosenToday } from './todays-program.ts';
 
 /** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
@@ -90,6 +91,7 @@ export function createAppState(around: Surroundings): AppState {
   let last: { stored?: Journal; visible: Journal } = { visible: createJournal() };
   let kit: Kit = createKit();
   let aside: readonly OddEntry[] = [];
+  let removed: readonly RemovedThing[] = [];
   /** What could not be drawn, by the very entry: one that is changed is tried again. */
   const undrawn = new Map<object, OddEntry>();
   let sifted: Journal | undefined;
@@ -122,6 +124,7 @@ export function createAppState(around: Surroundings): AppState {
       store.running(),
     ]);
     kit = readKit;
+    removed = removedOn(await store.removedToday(), around.today());
     testify(stored);
     if (last.stored !== stored) last = { stored, visible: withoutUndrawn(visibleJournal(stored)) };
     aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
@@ -182,6 +185,7 @@ export function createAppState(around: Surroundings): AppState {
     const { chosen, season } = chosenToday({ journal: last.visible, programs, kit, today });
     const view: AppView = {
       ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
+      removedToday: removed,
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
       lost,
       replaced,
@@ -223,6 +227,31 @@ export function createAppState(around: Surroundings): AppState {
     return (await attempt(thing, work)) !== undefined;
   }
 
+  /** Removes something and keeps it for an undo until the next day. */
+  async function remove(
+    thing: Refusal['thing'],
+    things: readonly RemovedThing[],
+    work: () => Promise<void>,
+  ): Promise<boolean> {
+    return write(thing, async () => {
+      await work();
+      await store.putRemovedToday(withRemoved(removed, things, around.today()));
+    });
+  }
+
+  async function bringBack(thing: RemovedThing): Promise<boolean> {
+    const editedAt = around.instant();
+    const isBack =
+      thing.kind === 'program'
+        ? await act.putProgram(thing.value)
+        : thing.kind === 'drill'
+          ? await act.putDrill({ ...thing.value, editedAt })
+          : thing.kind === 'note'
+            ? await act.putNote({ ...thing.value, editedAt })
+            : await act.putMilestone({ ...thing.value, editedAt });
+    return isBack && write('fault', () => store.putRemovedToday(withoutRemoved(removed, thing, around.today())));
+  }
+
   const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
   const drillKeeper = new DrillKeeper(
     {
@@ -236,15 +265,33 @@ export function createAppState(around: Surroundings): AppState {
   const act: AppActions = {
     chooseProgram: (id) => act.changeKit({ programId: id, programDay: around.today() }),
     putProgram: (program) => write('opened', () => store.putProgram(program)),
-    removeProgram: (id) => write('opened', () => store.removeProgram(id)),
+    removeProgram: (id) => {
+      const value = app?.view.programs.find((program) => program.id === id);
+      return remove('opened', value ? [{ kind: 'program', value }] : [], () => store.removeProgram(id));
+    },
+    bringBack,
     changeKit: (changes) =>
       write('kit', () => store.changeKit(typeof changes === 'function' ? changes : () => changes)),
     putDrill: (record) => write('drills', () => store.putDrill(record)),
-    removeDrills: (ids) => write('drills', () => store.removeDrills(ids)),
+    removeDrills: (ids) => {
+      const records = last.visible.drills.filter(({ id }) => ids.includes(id));
+      const things = records.map((value) => ({ kind: 'drill' as const, value }));
+      return remove('drills', things, () => store.removeDrills(ids));
+    },
     putDay: (entry) => write('days', () => store.putDay(entry)),
     putWeek: (page) => write('weeks', () => store.putWeek(page)),
-    putNote: (note) => write('notes', () => store.putNote(note)),
-    putMilestone: (milestone) => write('milestones', () => store.putMilestone(milestone)),
+    putNote: (note) => {
+      const value = note.removed ? last.visible.notes?.find(({ id }) => id === note.id) : undefined;
+      return value
+        ? remove('notes', [{ kind: 'note', value }], () => store.putNote(note))
+        : write('notes', () => store.putNote(note));
+    },
+    putMilestone: (milestone) => {
+      const value = milestone.removed ? last.visible.milestones?.find(({ id }) => id === milestone.id) : undefined;
+      return value
+        ? remove('milestones', [{ kind: 'milestone', value }], () => store.putMilestone(milestone))
+        : write('milestones', () => store.putMilestone(milestone));
+    },
     putSeason: (season) => write('season', () => store.putSeason(season)),
     putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),

@@ -15,7 +15,7 @@ async function wallOf(programId?: string) {
   const show = () => {
     const byId = new Map(put.map((note) => [note.id, note]));
     const view: Partial<App['view']> = {
-      ...{ today: '2026-11-25', programs: builtInPrograms },
+      ...{ today: '2026-11-25', programs: builtInPrograms, removedToday: [] },
       journal: { ...createJournal(), notes: [...byId.values()].filter((note) => !note.removed) },
     };
     const act: Partial<App['act']> = {

@@ -4,6 +4,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from './app-context.ts';
 import { PlaceElement } from './place-element.ts';
+import { removedNotices } from './removed-notices.ts';
 import { hrefOf } from './routing.ts';
 import '@larkhold/ui';
 import { notesShown } from '@larkhold/engine';
@@ -77,6 +78,7 @@ export class LarkNotes extends PlaceElement {
         : html`<button class="new" @click=${() => this.#write({ programId: this.programId, week: this.week })}>${say('note.new')}</button>`
     }
       <p role="status" class="small dim">${this.said}</p>
+      ${removedNotices(app, 'note')}
       <ul class="wall">
         ${notes.map((note) => html`<li>${this.#scrap(app, note)}</li>`)}
       </ul>`;

@@ -18,9 +18,14 @@ const hold: SessionView = {
  * How large the digits of a hold get on this screen: a display is drawn unseen and measured.
  * @param widthPx the page's width, CSS pixels
  * @param heightPx the page's height, CSS pixels
+ * @param layout what the display gives its room to
  * @returns their font size, CSS pixels; undefined where nothing can be drawn
  */
-export async function measureDigitPx(widthPx: number, heightPx: number): Promise<number | undefined> {
+export async function measureDigitPx(
+  widthPx: number,
+  heightPx: number,
+  layout: 'bow' | 'numbers' = 'bow',
+): Promise<number | undefined> {
   const glance = document.createElement('lark-glance');
   const buttonsPx = widthPx >= ONE_ROW_FROM_PX ? BUTTONS_PX.oneRow : BUTTONS_PX.twoRows;
   Object.assign(glance.style, {
@@ -29,6 +34,7 @@ export async function measureDigitPx(widthPx: number, heightPx: number): Promise
   });
   glance.setAttribute('aria-hidden', 'true');
   glance.view = hold;
+  glance.layout = layout;
   glance.blockTitle = say('bench.titleHolding');
   document.body.append(glance);
   try {

@@ -9,9 +9,18 @@ import { allowedCallsOf } from './call-answers.ts';
  * @returns the runner's settings
  */
 export function runnerSettingsOf(kit: Kit, programId: string): RunnerSettings {
-  const { soundLevel, voice, quiet, spoken, saysWarmUp, viewing, hand, theme, keys, shotProcess, fullScreen } = kit;
+  const { soundLevel, voice, quiet, spoken, saysWarmUp, viewing, hand, theme, layout, keys, shotProcess, fullScreen } =
+    kit;
   const sound = { soundLevel, voice, quiet, spoken, saysWarmUp };
-  const display = { flipped: viewing.flipped, viewing: sightOf(kit), pixelMm: pixelMmOf(kit), hand, theme, fullScreen };
+  const display = {
+    flipped: viewing.flipped,
+    viewing: sightOf(kit),
+    pixelMm: pixelMmOf(kit),
+    hand,
+    theme,
+    layout,
+    fullScreen,
+  };
   const allowedCalls = allowedCallsOf(kit, programId);
   const countFromAnchor = kit.camera.on && !kit.camera.replayOnly && kit.camera.countFromAnchor;
   return { ...sound, ...display, keys, shotProcess, allowedCalls, countFromAnchor };

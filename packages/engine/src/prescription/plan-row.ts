@@ -1,7 +1,6 @@
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
 import { isoWeek } from '../units/calendar-day.ts';
 import type { PrescribedBlock, Prescription } from './prescription.ts';
-import type { Reason } from './reason.ts';
 
 /** One drill of a planned day. Times are milliseconds, weights pounds-force. */
 export type PlannedDrill = Pick<PrescribedBlock, 'block' | 'title' | 'sets' | 'reps' | 'holdMs' | 'addedWeightLbf'>;
@@ -24,8 +23,6 @@ export interface PlanRow {
   words: string;
   /** Where the numbers come from and what changed them, in words. */
   why: readonly string[];
-  /** The rules behind `why`; another language is made from them. */
-  reasons?: readonly Reason[];
 }
 
 /**
@@ -37,7 +34,6 @@ export function rowOf({ date, blocks, durationMs, reasons }: Prescription): Plan
   const drills = blocks.map(({ block, title, sets, reps, holdMs, addedWeightLbf }) => {
     return { block, title, sets, reps, holdMs, addedWeightLbf };
   });
-  const told = reasons.filter(({ rule }) => rule !== 'impossibleDate');
   const rules = reasons.map(({ rule }) => rule);
   return {
     ...{ week: isoWeek(date), date, drills, durationMs },
@@ -48,8 +44,7 @@ export function rowOf({ date, blocks, durationMs, reasons }: Prescription): Plan
         : 'usual',
     heldMs: drills.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0),
     words: drills.map(drillWords).join('; '),
-    why: told.map(({ change }) => change),
-    reasons: told,
+    why: reasons.filter(({ rule }) => rule !== 'impossibleDate').map(({ change }) => change),
   };
 }
 

@@ -40,6 +40,7 @@ export class LarkClimb extends LitElement {
       text {
         fill: var(--ink);
         font: 600 8px var(--font);
+        text-anchor: middle;
       }
       .foot {
         fill: var(--dim);
@@ -81,7 +82,7 @@ export class LarkClimb extends LitElement {
             <path class="planned" d=${planned}></path><path class="held" d=${held}></path>
           </g>`,
         )}
-        ${labelled(strokes).map((one) => label(one, ground, width))}`}
+        ${labelled(strokes).map((one) => label(one, ground))}`}
       </svg>
       <details>
         <summary>${say('known.climbTable')}</summary>
@@ -128,12 +129,11 @@ function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
   return shown;
 }
 
-/** Above all strokes, and inside of the picture at its two ends. */
-function label({ x, tall, week }: ClimbStroke, ground: number, width: number) {
+function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number) {
   const ms = tall > 0 ? week.longestMs : week.plannedLongestMs;
-  const [at, anchor] = x < 2 * CLIMB.step ? [0, 'start'] : x > width - 2 * CLIMB.step ? [width, 'end'] : [x, 'middle'];
-  return svg`<text x=${at} y=${CLIMB.above - 5} text-anchor=${anchor}>${formatSeconds(ms)}</text>
-    <text class="foot" x=${at} y=${ground + 9} text-anchor=${anchor}>${formatDay(week.monday, 'plain')}</text>`;
+  const top = ground - Math.max(tall, plannedTall);
+  return svg`<text x=${x + 2} y=${top - 3}>${formatSeconds(ms)}</text>
+    <text class="foot" x=${x} y=${ground + 9}>${formatDay(week.monday, 'plain')}</text>`;
 }
 
 function sentenceOf(weeks: readonly ClimbWeek[]): string {

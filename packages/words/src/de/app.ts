@@ -22,4 +22,5 @@ export const app: Readonly<Record<keyof typeof en, string>> = {
     'Ein Teil von Larkhold ließ sich nicht vom Server laden. Was du siehst, geht; lade die App neu, wenn das Netz wieder da ist.',
   'app.fault':
     'In Larkhold ist etwas fehlgeschlagen ({reason}). Die letzte Änderung ist vielleicht nicht gespeichert. Sichere alles als Datei, dann lade die Seite neu.',
+  'app.offlineReady': 'Bereit, ohne Netz zu arbeiten.',
 };

@@ -19,7 +19,6 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.milestones': 'Meilensteine',
   'journal.demoIn': 'Das Demo-Tagebuch ist hier drin: ein halbes Jahr einer erfundenen Person.',
   'journal.removeDemo': 'Demo-Tagebuch entfernen',
-  'journal.removed': 'Entfernt: {title}.',
   'journal.earlier': 'Frühere Tage',
   'journal.empty':
     'Noch nichts. Jeder Halt wird hier von selbst eingetragen, und daraus entstehen die Zahlen von morgen.',
@@ -28,4 +27,8 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.loadDemo': 'Demo-Tagebuch laden',
   'journal.demoAbout': 'Die Demo ist ein halbes Jahr einer erfundenen Person. Sie lässt sich wieder entfernen.',
   'journal.pain': 'Schmerzen',
+  'removed.thing': 'Heute entfernt: {title}.',
+  'removed.undo': 'Rückgängig',
+  'removed.until': 'Rückgängig geht bis morgen.',
+  'removed.drawing': 'eine Zeichnung',
 };

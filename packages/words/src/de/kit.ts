@@ -145,4 +145,8 @@ export const kit: Readonly<Record<keyof typeof en, string>> = {
   'kit.everyDays': '{n, plural, one {Jeden Tag} other {Alle # Tage}}',
   'kit.keysAsFirst': 'Die Tasten sind wieder wie am Anfang.',
   'kit.sketchOfShot': 'Skizze des Schussablaufs',
+  'kit.layout': 'Anzeige in der Übung',
+  'kit.bowFirst': 'Bogen mit der Zahl darin',
+  'kit.numbersFirstLong': 'Zahlen zuerst',
+  'kit.tryNumbers': 'Zahlen zuerst macht sie größer',
 };

@@ -10,8 +10,6 @@ export const milestone: Readonly<Record<keyof typeof en, string>> = {
   'milestone.reached': 'Erreicht',
   'milestone.trends': 'Verläufe',
   'milestone.journal': 'Tagebuch',
-  'milestone.takenOff': 'Entfernt: {text}',
-  'milestone.undo': 'Rückgängig',
   'milestone.noneOpen': 'Nichts ist offen.',
   'milestone.noneReached': 'Noch nichts. Was du erreichst, steht hier mit seinem Tag.',
   'milestone.changeOf': 'Ändern: {text}',

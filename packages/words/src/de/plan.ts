@@ -27,8 +27,6 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.restRow': 'Ruhetage bis {to, date, short}',
   'plan.restRowWhy': 'Ruhetage bis {to, date, short}: {why}',
   'plan.program': '{program}: {words}',
-  'plan.row': '{title} {reps}',
-  'plan.rowAdded': '{title} {reps}, {weight} zusätzlich',
   'plan.calendar': 'Als Kalenderdatei sichern',
   'plan.oneProgram': 'Ein Programm für sich',
   'plan.whichProgram': 'Programm',
@@ -102,6 +100,5 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
     '„{title}“: {blocks, plural, one {# Block} other {# Blöcke}}, {tests, plural, one {# Test} other {# Tests}}, {competitions, plural, one {# Wettkampf} other {# Wettkämpfe}}.',
   'plan.use': 'Diese Saison nutzen',
   'plan.leave': 'Lassen',
-  'plan.used': '„{title}“ ist jetzt deine Saison.',
   'plan.mySeason': 'Meine Saison',
 };

@@ -17,7 +17,7 @@ export const share: Readonly<Record<keyof typeof en, string>> = {
   'share.savedAs': 'Gesichert als {file}.',
   'share.savedTo': 'In {file} gesichert.',
   'share.notWritten': '{file} ließ sich nicht schreiben. Sichere in eine andere Datei.',
-  'share.notShared': 'Das System hat es nicht angenommen. Sende die Datei oder den Link.',
+  'share.notShared': 'Das Teilen ist fehlgeschlagen. Sende die Datei oder den Link.',
   'share.copied': 'Der Link ist kopiert.',
   'share.marked': 'Der Link ist markiert: Kopiere ihn mit den Tasten deines Systems.',
   'share.fileKind': 'Übungsprogramm',

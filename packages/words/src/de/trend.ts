@@ -43,4 +43,16 @@ export const trend: Readonly<Record<keyof typeof en, string>> = {
   'trend.weeks12': '12 Wochen',
   'trend.halfYear': 'Ein halbes Jahr',
   'trend.year': 'Ein Jahr',
+  'verdict.better': 'Besser',
+  'verdict.level': 'Gleichauf',
+  'verdict.worse': 'Schlechter',
+  'verdict.unclear': 'Noch nicht zu sagen',
+  'verdict.unclearWhy':
+    'Es braucht drei Tage mit einem sauberen Halt in den letzten vier Wochen und drei in den vier davor; oder zwei Tests.',
+  'verdict.byHolds':
+    'Der längste saubere Halt eines üblichen Tages: {now, number, seconds} in den letzten vier Wochen, {before, number, seconds} in den vier davor. Weniger als ein Viertel auf oder ab gilt als gleichauf.',
+  'verdict.byTest':
+    'Test „{title}“: {value, number, seconds}, vorher {from, number, seconds} am {day, date, short}. Weniger als ein Viertel auf oder ab gilt als gleichauf.',
+  'verdict.byTestReps':
+    'Test „{title}“: Die Form hielt bis Wiederholung {value, number}, vorher bis {from, number} am {day, date, short}. Weniger als ein Viertel auf oder ab gilt als gleichauf.',
 };

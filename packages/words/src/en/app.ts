@@ -20,4 +20,5 @@ export const app = {
     'A part of Larkhold could not be loaded from its host. What you see works; load the app again when the network is back.',
   'app.fault':
     'Something in Larkhold failed ({reason}). The last change may not be on disk. Save everything as a file, then load the page again.',
+  'app.offlineReady': 'Ready to work without a network.',
 } as const;

@@ -17,7 +17,6 @@ export const journal = {
   'journal.milestones': 'Milestones',
   'journal.demoIn': 'The demo journal is in here: half a year of an invented archer.',
   'journal.removeDemo': 'Remove the demo journal',
-  'journal.removed': 'Removed: {title}.',
   'journal.earlier': 'Earlier days',
   'journal.empty': "Nothing yet. Every hold you do is written here by itself, and tomorrow's numbers come from it.",
   'journal.toLine': 'To the line',
@@ -25,4 +24,8 @@ export const journal = {
   'journal.loadDemo': 'Load a demo journal',
   'journal.demoAbout': 'The demo is half a year of an invented archer. It can be removed again.',
   'journal.pain': 'pain',
+  'removed.thing': 'Removed today: {title}.',
+  'removed.undo': 'Undo',
+  'removed.until': 'Undo is there until tomorrow.',
+  'removed.drawing': 'a drawing',
 } as const;

@@ -142,4 +142,8 @@ export const kit = {
   'kit.everyDays': '{n, plural, one {Every day} other {Every # days}}',
   'kit.keysAsFirst': 'The keys are as they were at first.',
   'kit.sketchOfShot': 'Sketch of the shot process',
+  'kit.layout': 'Drill display',
+  'kit.bowFirst': 'Bow with the number in it',
+  'kit.numbersFirstLong': 'Numbers first',
+  'kit.tryNumbers': 'Numbers first makes them larger',
 } as const;

@@ -8,8 +8,6 @@ export const milestone = {
   'milestone.reached': 'Reached',
   'milestone.trends': 'Trends',
   'milestone.journal': 'Journal',
-  'milestone.takenOff': 'Taken off: {text}',
-  'milestone.undo': 'Undo',
   'milestone.noneOpen': 'Nothing is open.',
   'milestone.noneReached': 'Nothing yet. What you reach is shown here with its day.',
   'milestone.changeOf': 'Change: {text}',

@@ -25,8 +25,6 @@ export const plan = {
   'plan.restRow': 'Rest days until {to, date, short}',
   'plan.restRowWhy': 'Rest days until {to, date, short}: {why}',
   'plan.program': '{program}: {words}',
-  'plan.row': '{title} {reps}',
-  'plan.rowAdded': '{title} {reps}, {weight} added',
   'plan.calendar': 'Save as a calendar file',
   'plan.oneProgram': 'One program by itself',
   'plan.whichProgram': 'Program',
@@ -100,6 +98,5 @@ export const plan = {
     '“{title}”: {blocks, plural, one {# block} other {# blocks}}, {tests, plural, one {# test} other {# tests}}, {competitions, plural, one {# competition} other {# competitions}}.',
   'plan.use': 'Use this season',
   'plan.leave': 'Leave it',
-  'plan.used': '“{title}” is your season now.',
   'plan.mySeason': 'My season',
 } as const;

@@ -9,7 +9,7 @@ export const routine = {
     '{kind, select, strength {strength} mobility {mobility} fitness {fitness} other {fitness}} · {ms, number, minutes}',
   'routine.minutes': 'Minutes',
   'routine.effort': 'Effort, 0 to 10',
-  'routine.notSaid': 'not said',
+  'routine.notSaid': 'not set',
   'routine.log': 'Log as {kind, select, strength {strength} mobility {mobility} fitness {fitness} other {fitness}}',
   'routine.change': 'Change',
   'routine.changeOne': 'Change: {title}',

@@ -14,7 +14,7 @@ export const share = {
   'share.savedAs': 'Saved as {file}.',
   'share.savedTo': 'Saved to {file}.',
   'share.notWritten': '{file} could not be written. Save to another file.',
-  'share.notShared': 'The system did not take it. Send the file or the link.',
+  'share.notShared': 'Sharing failed. Send the file or the link.',
   'share.copied': 'The link is copied.',
   'share.marked': 'The link is marked: copy it with the keys of your system.',
   'share.fileKind': 'Drill program',

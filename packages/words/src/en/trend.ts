@@ -40,4 +40,16 @@ export const trend = {
   'trend.weeks12': '12 weeks',
   'trend.halfYear': 'Half a year',
   'trend.year': 'A year',
+  'verdict.better': 'Better',
+  'verdict.level': 'Level',
+  'verdict.worse': 'Worse',
+  'verdict.unclear': 'Not enough to say',
+  'verdict.unclearWhy':
+    'It takes three days with a clean hold in the last four weeks, and three in the four before; or two tests.',
+  'verdict.byHolds':
+    'The longest clean hold of a usual day: {now, number, seconds} in the last four weeks, {before, number, seconds} in the four before. Less than a quarter either way counts as level.',
+  'verdict.byTest':
+    'Test “{title}”: {value, number, seconds}, was {from, number, seconds} on {day, date, short}. Less than a quarter either way counts as level.',
+  'verdict.byTestReps':
+    'Test “{title}”: form lasted to rep {value, number}, before to rep {from, number} on {day, date, short}. Less than a quarter either way counts as level.',
 } as const;

@@ -5,6 +5,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
+import { removedNotices } from '../../shell/removed-notices.ts';
 
 /** What was reached and what is still open, in the archer's own words, with dates. It counts nothing and gives nothing away. */
 @customElement('milestones-page')
@@ -69,7 +70,6 @@ export class MilestonesPage extends PlaceElement {
   @state() private text = '';
   /** The milestone that is being changed, as it is typed. */
   @state() private edited: Milestone | undefined;
-  @state() private removed: Milestone | undefined;
 
   override render() {
     const { app } = this;
@@ -90,16 +90,7 @@ export class MilestonesPage extends PlaceElement {
         /></label>
         <button>${say('milestone.write')}</button>
       </form>
-      <div role="status">
-        ${
-          this.removed
-            ? html`<div class="notice">
-                <p>${say('milestone.takenOff', { text: this.removed.text })}</p>
-                <button @click=${() => this.#bringBack(app)}>${say('milestone.undo')}</button>
-              </div>`
-            : nothing
-        }
-      </div>
+      ${removedNotices(app, 'milestone')}
       <section aria-labelledby="open">
         <h2 id="open">${say('milestone.open')}</h2>
         ${open.length === 0 ? html`<p class="dim">${say('milestone.noneOpen')}</p>` : nothing}
@@ -191,7 +182,6 @@ export class MilestonesPage extends PlaceElement {
 
   async #edit(milestone: Milestone): Promise<void> {
     this.edited = milestone;
-    this.removed = undefined;
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLInputElement>('form.edit input')?.focus();
   }
@@ -221,14 +211,7 @@ export class MilestonesPage extends PlaceElement {
     const kept = view.journal.milestones?.find((one) => one.id === id);
     this.edited = undefined;
     if (!kept) return;
-    this.removed = kept;
     await act.putMilestone({ ...kept, removed: true, editedAt: act.instant() });
-  }
-
-  async #bringBack({ act }: App): Promise<void> {
-    const { removed } = this;
-    this.removed = undefined;
-    if (removed) await act.putMilestone({ ...removed, editedAt: act.instant() });
   }
 }
 

@@ -1,9 +1,9 @@
-import { say } from '@larkhold/words';
+import { createTrends, type Trends, type TrendVerdict, testResults, trendKinds, trendVerdict } from '@larkhold/engine';
+import { larkMark } from '@larkhold/ui';
+import { say, verdictWords } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
-import '@larkhold/ui';
-import { createTrends, type Trends, trendKinds } from '@larkhold/engine';
 
 const spans = [
   { key: 'trend.weeks12', weekCount: 12 },
@@ -21,6 +21,21 @@ export class TrendsPage extends PlaceElement {
       .row {
         margin-top: 1rem;
       }
+      .verdict {
+        max-width: 40rem;
+        margin: 0.6rem 0 0.8rem;
+      }
+      .verdict strong {
+        display: block;
+        font-size: var(--text-large);
+      }
+      @media (min-width: 68rem) {
+        .charts {
+          display: grid;
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+          column-gap: calc(var(--gap) * 2);
+        }
+      }
       .unrated {
         margin-top: 1rem;
       }
@@ -28,6 +43,7 @@ export class TrendsPage extends PlaceElement {
   ];
 
   @state() private span = 0;
+  #keptVerdict: { journal: unknown; today: string; verdict: TrendVerdict } | undefined;
   #kept: { journal: unknown; today: string; span: number; trends: Trends } | undefined;
 
   override render() {
@@ -36,10 +52,12 @@ export class TrendsPage extends PlaceElement {
     const { points, step, unratedCount } = this.#trends();
     if (points.length === 0) {
       return html`<h1>${say('trend.trends')}</h1>
+        ${larkMark()}
         <p>${say('trend.empty')}</p>
         <p><a href="#/week">${say('trend.writeDay')}</a></p>`;
     }
     return html`<h1>${say('trend.trends')}</h1>
+      ${this.#verdict(this.#verdictNow())}
       <p><a href="#/milestones">${say('trend.toMilestones')}</a></p>
       <div class="row" role="group" aria-label=${say('trend.span')}>
         ${spans.map(
@@ -56,9 +74,28 @@ export class TrendsPage extends PlaceElement {
       <p class="dim small unrated">
         ${say('trend.pressPoint', { point: step === 'day' ? say('trend.pointDay') : say('trend.pointWeek'), unrated: unratedCount > 0 ? say('trend.unrated', { n: unratedCount }) : '' })}
       </p>
-      ${trendKinds.map(
-        (kind) => html`<section><trend-chart .kind=${kind} .points=${points} .step=${step}></trend-chart></section>`,
-      )}`;
+      <div class="charts">
+        ${trendKinds.map(
+          (kind) => html`<section><trend-chart .kind=${kind} .points=${points} .step=${step}></trend-chart></section>`,
+        )}
+      </div>`;
+  }
+
+  /** In words first: what the curves below are for. */
+  #verdict(verdict: TrendVerdict) {
+    const { head, why } = verdictWords(verdict);
+    return html`<p class="verdict"><strong>${head}</strong> ${why}</p>`;
+  }
+
+  #verdictNow(): TrendVerdict {
+    const { app } = this;
+    if (!app) return { verdict: 'unclear' };
+    const { journal, programs, today } = app.view;
+    const kept = this.#keptVerdict;
+    if (kept?.journal === journal && kept.today === today) return kept.verdict;
+    const verdict = trendVerdict(journal, testResults(journal.drills, programs), today);
+    this.#keptVerdict = { journal, today, verdict };
+    return verdict;
   }
 
   /** Worked out once for a journal and a span: a journal of ten years is not added up for every redraw. */

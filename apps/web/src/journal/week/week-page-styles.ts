@@ -32,53 +32,79 @@ export const weekPageStyles = css`
     padding-left: 0.9rem;
     border-left: 3px solid var(--accent);
   }
-  .days > li {
-    border-bottom: 1px solid var(--rule);
+  .two > div > section:first-child {
+    margin-top: var(--gap);
   }
-  .days > li:first-child {
-    border-top: 1px solid var(--rule);
+  @media (min-width: 68rem) {
+    .two {
+      display: grid;
+      grid-template-columns: minmax(0, 7fr) minmax(0, 5fr);
+      gap: calc(var(--gap) * 2.5);
+      align-items: start;
+    }
+  }
+  .days {
+    display: grid;
+    grid-template-columns: repeat(7, minmax(0, 1fr));
+    gap: 2px;
   }
   .day {
     display: grid;
-    grid-template-columns: 1.2rem minmax(0, 1fr) auto;
-    gap: 0 0.75rem;
+    justify-items: center;
+    align-content: start;
+    gap: 0.2rem;
     width: 100%;
-    padding: 0.7rem 0;
+    min-width: 0;
+    min-height: 5.6rem;
+    padding: 0.5rem 0 0.3rem;
     border: 0;
+    border-top: 3px solid transparent;
     border-radius: 0;
-    text-align: left;
     font-weight: 400;
-    align-items: baseline;
   }
-  .day b {
+  .day .number {
     font-weight: 650;
+    font-variant-numeric: tabular-nums;
   }
+  .day[aria-expanded='true'] {
+    border-top-color: var(--accent);
+    background: var(--raised);
+  }
+  .day.today .number {
+    text-decoration: underline;
+    text-decoration-thickness: 2px;
+    text-underline-offset: 0.25em;
+  }
+  /* A stroke, as in the ribbon: planned an outline, done filled, pain crossed. */
   .day .mark {
-    width: 0.8rem;
-    height: 0.8rem;
-    border: 2px solid var(--faint);
-    border-radius: 50%;
+    width: 0.55rem;
+    height: 1.25rem;
+    border-radius: 0.3rem;
+    border: 2px solid transparent;
+    border-bottom-color: var(--faint);
   }
   .day .mark.planned {
-    border-color: var(--ink);
+    border-color: var(--dim);
   }
   .day .mark.done {
     border-color: var(--ink);
     background: var(--ink);
   }
-  .day .what {
-    grid-column: 2 / -1;
+  .day .mark.pain {
+    border-style: dashed;
+    border-color: var(--accent);
   }
-  .today b::after {
-    content: attr(data-today);
-    font-weight: 400;
-    color: var(--dim);
+  .opened {
+    padding: 0.8rem 1rem 0;
+    background: var(--raised);
+  }
+  @media (forced-colors: active) {
+    .day:not([aria-expanded='true']) {
+      border-top-color: Canvas;
+    }
   }
   .open {
-    margin-bottom: 1rem;
-    padding: 1rem;
-    border-radius: var(--radius);
-    background: var(--raised);
+    padding: 0.8rem 0 1rem;
   }
   h2 {
     margin-bottom: 0.6rem;

@@ -54,10 +54,18 @@ export class WeekPageElement extends PlaceElement {
     const page = this.#keeper.weekOf(week);
     const summary = summarizeWeek(view.journal, page, weekStart);
     return html`<div class="screen">
-        ${this.#header(week, thisWeek, summary)} ${this.#aims(page, summary)} ${this.#days(app, summary)}
-        ${this.#totals(app, week, summary)} ${this.#review(page)}
-        <section aria-labelledby="notes"><h2 id="notes">${say('week.notes')}</h2><lark-notes .week=${page.week}></lark-notes></section>
-        <p class="small"><a href="#/files">${say('files.title')}</a></p>
+        ${this.#header(week, thisWeek, summary)} ${this.#focus(page, summary)}
+        <div class="two">
+          <div>${this.#days(app, summary)}</div>
+          <div>
+            ${this.#review(page)} ${this.#aims(page, summary)} ${this.#totals(app, week, summary)}
+            <details>
+              <summary>${say('week.notes')}</summary>
+              <lark-notes .week=${page.week}></lark-notes>
+            </details>
+            <p class="small"><a href="#/files">${say('files.title')}</a></p>
+          </div>
+        </div>
       </div>
       <week-paper .page=${page} .summary=${summary} .majorGoal=${this.#keeper.goal()}></week-paper>`;
   }
@@ -77,9 +85,7 @@ export class WeekPageElement extends PlaceElement {
     </header>`;
   }
 
-  #aims(page: WeekPage, summary: WeekSummary) {
-    const { week } = page;
-    const majorGoal = this.#keeper.goal();
+  #focus({ week }: WeekPage, summary: WeekSummary) {
     return html`<label class="field"
         >${say('week.focusOne')}<input
           class="focus"
@@ -88,8 +94,13 @@ export class WeekPageElement extends PlaceElement {
           .value=${summary.focus}
           @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
       /></label>
-      ${summary.isFocusCarried ? html`<p class="dim small">${say('week.carried')}</p>` : nothing}
-      <details>
+      ${summary.isFocusCarried ? html`<p class="dim small">${say('week.carried')}</p>` : nothing}`;
+  }
+
+  #aims(page: WeekPage, summary: WeekSummary) {
+    const { week } = page;
+    const majorGoal = this.#keeper.goal();
+    return html`<details>
         <summary>${pieces('week.focusSketch', { drawn: page.sketch ? html`<span class="dim">${say('week.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
           words=${say('week.sketchOfFocus')}
@@ -150,11 +161,13 @@ export class WeekPageElement extends PlaceElement {
       <ol class="days">
         ${summary.days.map((day) => this.#day(app, day))}
       </ol>
+      ${this.#opened(app, summary)}
     </section>`;
   }
 
+  /** One of seven: its weekday, what was planned and done, and how it felt; pressed, the day opens below. */
   #day({ view }: App, day: DaySummary) {
-    const { date, isPlanned, drills } = day;
+    const { date, isPlanned, drills, entry } = day;
     const isOpen = this.openDay === date;
     const plan = isPlanned
       ? drills.length > 0
@@ -163,6 +176,7 @@ export class WeekPageElement extends PlaceElement {
       : drills.length > 0
         ? say('week.done')
         : '';
+    const short = formatDay(date, 'short');
     return html`<li>
       <button
         class="day ${date === view.today ? 'today' : ''}"
@@ -171,13 +185,24 @@ export class WeekPageElement extends PlaceElement {
           this.openDay = isOpen ? undefined : date;
         }}
       >
-        <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''}" aria-hidden="true"></span>
-        <b data-today=${say('week.isToday')}>${formatDay(date)}</b>
-        <span class="small">${day.hasPain ? say('week.hadPain', { plan }) : plan}</span>
-        <span class="what dim">${doneWords(day) ?? say('week.nothing')}</span>
+        <span aria-hidden="true">${short.slice(0, 2)}</span>
+        <span class="number" aria-hidden="true">${Number(date.slice(8))}</span>
+        <span class="mark ${isPlanned ? 'planned' : ''} ${drills.length > 0 ? 'done' : ''} ${day.hasPain ? 'pain' : ''}" aria-hidden="true"></span>
+        <span class="feel small dim" aria-hidden="true">${entry?.feel ?? ''}</span>
+        <b class="visually-hidden">${formatDay(date)}</b>
+        <span class="visually-hidden">${date === view.today ? say('week.isToday') : ''} ${day.hasPain ? say('week.hadPain', { plan }) : plan} · ${doneWords(day) ?? say('week.nothing')}</span>
       </button>
-      ${isOpen ? this.#openDay(view, day) : nothing}
     </li>`;
+  }
+
+  #opened({ view }: App, summary: WeekSummary) {
+    const day = summary.days.find(({ date }) => date === this.openDay);
+    if (!day) return nothing;
+    return html`<div class="opened">
+      <h3>${formatDay(day.date)}</h3>
+      <p class="what dim">${doneWords(day) ?? say('week.nothing')}</p>
+      ${this.#openDay(view, day)}
+    </div>`;
   }
 
   #openDay({ kit, today, journal }: App['view'], { date, drills }: DaySummary) {
@@ -216,8 +241,8 @@ export class WeekPageElement extends PlaceElement {
     const isoDays = daysOfWeek(week, 'monday');
     const lastDay = daysOfWeek(week, view.kit.weekStart).at(-1) ?? view.today;
     const marks = markDays(view.journal, lastDay, STRIP_WEEKS * 7);
-    return html`<section aria-labelledby="totals">
-      <h2 id="totals">${say('week.totals')}</h2>
+    return html`<details class="totals">
+      <summary id="totals">${say('week.totals')}</summary>
       ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">${say('week.ofIsoWeek', { span: spanWords(isoDays) })}</p>`}
       <table aria-labelledby="totals">
         <thead>
@@ -239,7 +264,7 @@ export class WeekPageElement extends PlaceElement {
       </table>
       <day-strip .days=${marks}></day-strip>
       <p><a href="#/trends">${say('week.trends')}</a></p>
-    </section>`;
+    </details>`;
   }
 
   #review(page: WeekPage) {

@@ -1,10 +1,8 @@
-import type { WeekPage } from '@larkhold/engine';
-import { formatDay, say } from '@larkhold/words';
+import type { DaySummary, WeekPage, WeekSummary } from '@larkhold/engine';
+import { larkMark } from '@larkhold/ui';
+import { doneWords, formatDay, say, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import '@larkhold/ui';
-import type { DaySummary, WeekSummary } from '@larkhold/engine';
-import { doneWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
 
 /** A focus of so many characters stands on one line when it is printed large. */
 const SHORT_FOCUS = 32;
@@ -26,7 +24,17 @@ export class WeekPaper extends LitElement {
       color: #000;
     }
     /* With every text at its longest this fits on Letter (279 mm high) between the margins that browsers print with; with little on it, it fills the sheet. */
+    .lark-mark {
+      position: absolute;
+      top: 0;
+      right: 2mm;
+      width: 15mm;
+      height: auto;
+      --accent: #777;
+      --ground: #fff;
+    }
     article {
+      position: relative;
       display: flex;
       flex-direction: column;
       box-sizing: border-box;
@@ -149,6 +157,7 @@ export class WeekPaper extends LitElement {
     if (!page || !summary) return nothing;
     const totals = totalsLines(summary);
     return html`<article>
+      ${larkMark()}
       <h1>${weekTitle(page.week)}</h1>
       <p>${spanWordsWithYear(summary.days.map(({ date }) => date))}</p>
       <div class="top">

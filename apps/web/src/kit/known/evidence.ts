@@ -18,7 +18,7 @@ export function evidenceLine(ids: readonly string[], journal: Journal): Template
   const more = places.length - SHOWN;
   return html`<p class="from">
     ${say('known.from')}
-    ${places.slice(0, SHOWN).map(({ day, href, title }, at) => html`${at > 0 ? ', ' : ''}<a href=${href} title=${title}>${formatDay(day, 'short')}</a>`)}
+    ${places.slice(0, SHOWN).map(({ day, href, title }) => html`<a href=${href} title=${title}>${formatDay(day, 'short')}</a> `)}
     ${more > 0 ? say('known.more', { n: more }) : ''}
   </p>`;
 }

@@ -30,13 +30,13 @@ function choose(words: string, value: string): void {
 
 test('the coming weeks stand in a table, week by week, each change with its reason', async () => {
   await expect.poll(() => rows().length).toBe(23); // two days left of this week, then seven weeks of three
-  expect(rows()[0]).toContain('Full-draw holds 2 × 10 × 30 s');
+  expect(rows()[0]).toContain('Full-draw holds 2 × 10, hold 30 s');
   expect(rows()[0]).toContain('10 min of 32 min');
   expect(rows()[0]).toContain('where the program begins');
   expect(plan()?.querySelectorAll('tbody details').length).toBe(23);
   // The file: every fourth training week is lighter.
   expect(weeks()[3]).toContain('lighter week');
-  expect(rows()[2]).toContain('after 2 clean days');
+  expect(rows()[2]).toContain('because of 2 clean days');
   for (const theme of ['dark', 'light', 'contrast']) {
     document.documentElement.dataset.theme = theme;
     expect(await trial.faults()).toEqual([]);

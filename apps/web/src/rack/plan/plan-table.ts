@@ -1,5 +1,5 @@
 import type { PlanRow } from '@larkhold/engine';
-import { formatDay, formatReps, formatWeight, reasonWords, say } from '@larkhold/words';
+import { formatDay, say } from '@larkhold/words';
 import { html, nothing, type TemplateResult } from 'lit';
 import type { PlannedWeek } from './plan-settings.ts';
 
@@ -35,9 +35,8 @@ export function planTable(weeks: readonly PlannedWeek[], caption: string): Templ
   </table>`;
 }
 
-function dayRow({ date, kind, words: name, program, why, reasons, drills, heldMs, durationMs }: PlanRow) {
+function dayRow({ date, kind, words, program, why, heldMs, durationMs }: PlanRow) {
   const isDrill = durationMs > 0;
-  const words = isDrill ? drills.map((drill) => drillWords(drill)).join('; ') : name;
   const said = program === undefined ? words : say('plan.program', { program, words });
   return html`<tr role="row" class=${kind}>
     <th role="rowheader" scope="row">${formatDay(date, 'short')}</th>
@@ -47,7 +46,7 @@ function dayRow({ date, kind, words: name, program, why, reasons, drills, heldMs
           ? html`<details>
               <summary>${said} ${kind === 'test' ? html`<strong class="kind">${say('plan.test')}</strong>` : nothing}</summary>
               <ul>
-                ${(reasons?.map((reason) => reasonWords(reason)) ?? why).map((line) => html`<li>${line}</li>`)}
+                ${why.map((line) => html`<li>${line}</li>`)}
               </ul>
             </details>`
           : said
@@ -55,12 +54,6 @@ function dayRow({ date, kind, words: name, program, why, reasons, drills, heldMs
     </td>
     <td role="cell" class="times">${isDrill ? say('plan.ofAll', { held: heldMs, all: durationMs }) : nothing}</td>
   </tr>`;
-}
-
-function drillWords({ title, addedWeightLbf, ...dose }: PlanRow['drills'][number]): string {
-  const reps = formatReps(dose);
-  if (addedWeightLbf === 0) return say('plan.row', { title, reps });
-  return say('plan.rowAdded', { title, reps, weight: formatWeight(addedWeightLbf, 'imperial') });
 }
 
 function sumWords(rows: readonly PlanRow[], heldMs: number): string {

@@ -270,19 +270,3 @@ test('an overlap with an earlier month is said and asked; taken, both are kept a
   await expect.poll(() => element.app?.view.season.own?.dated.length).toBe(2);
   expect(element.app?.view.season.due).toMatchObject([{ kind: 'program', program: { title: 'Power' } }]);
 });
-
-test('a season file is shown with what does not come about, and used at a press', async () => {
-  const days = { monday: [{ title: 'Nobody has this' }] };
-  const text = JSON.stringify({
-    ...{ format: 'larkhold/season', version: 1, title: 'Winter' },
-    blocks: [{ title: 'Base', from: '2026-11-23', weeks: 4, days }],
-  });
-  const { element, press } = await open(text);
-  const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ') ?? '';
-  expect(shown).toContain('There is no program “Nobody has this” here');
-  press('Use this season');
-  await expect.poll(() => element.app?.view.season.own?.title).toBe('Winter');
-  await expect.poll(() => element.renderRoot.textContent).toContain('“Winter” is your season now.');
-  press('Undo');
-  await expect.poll(() => element.app?.view.season.own).toBeUndefined();
-});

@@ -8,10 +8,9 @@ import {
   type JournalComparison,
   type Program,
   type Season,
-  seasonNotices,
 } from '@larkhold/engine';
 import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
-import { noticeWords, pieces, problemWords, say } from '@larkhold/words';
+import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
@@ -148,7 +147,6 @@ export class FileIn extends PostElement {
     if (incoming.kind === 'journal') return this.#journal(app, incoming);
     if (incoming.kind === 'hand-over') return this.#handOver(app, incoming.handOver);
     if (incoming.kind === 'program') return this.#program(incoming.program);
-    if (incoming.kind === 'season') return this.#season(app, incoming.season);
     const [first, ...more] = incoming.problems;
     return html`<h3>${say('file.refused', { file: this.name })}</h3>
       <p>${first && problemWords(first)} ${first?.line === undefined ? '' : say('file.at', { line: first.line, column: first.column ?? 1 })}</p>
@@ -156,17 +154,6 @@ export class FileIn extends PostElement {
       ${more.length > 0 ? html`<p>${say('file.moreProblems', { n: more.length })}</p>` : nothing}
       <p>${say('file.nothingChanged')}</p>
       <div><button @click=${this.#close}>${say('file.close')}</button></div>`;
-  }
-
-  #season(app: App, season: Season) {
-    const { title, blocks, tests, competitions } = season;
-    const counts = { blocks: blocks.length, tests: tests.length, competitions: competitions.length };
-    return html`<h3>${say('plan.found', { title, ...counts })}</h3>
-      ${seasonNotices(season, app.view.programs).map((notice) => html`<p>${noticeWords(notice)}</p>`)}
-      <div class="row">
-        <button class="main" @click=${() => this.#takeSeason(app, season, say('plan.used', { title }))}>${say('plan.use')}</button>
-        <button @click=${this.#close}>${say('file.leave')}</button>
-      </div>`;
   }
 
   #program(program: Program) {
@@ -266,7 +253,7 @@ export class FileIn extends PostElement {
               ${this.#askedOf(app, program)}`
           : nothing
       }
-      ${dated ? daysToTake(dated, app.view, (season) => void this.#takeSeason(app, season, say('file.daysTaken'))) : nothing}`;
+      ${dated ? daysToTake(dated, app.view, (season) => void this.#takeSeason(app, season)) : nothing}`;
   }
 
   /** What stands in the place that a program would take is never replaced unseen. */
@@ -340,10 +327,10 @@ export class FileIn extends PostElement {
     this.#note(say('file.inRack', { title: taken.title }));
   }
 
-  /** A season, or the coach's days in it. */
-  async #takeSeason(app: App, document: Season, words: string): Promise<void> {
+  /** The coach's days, in the archer's own season. */
+  async #takeSeason(app: App, document: Season): Promise<void> {
     const season = { document, editedAt: app.act.instant() };
-    if (await this.#takeIn(app, { journal: { ...createJournal(), season } })) this.#note(words);
+    if (await this.#takeIn(app, { journal: { ...createJournal(), season } })) this.#note(say('file.daysTaken'));
   }
 
   /** Takes in all of it or nothing, and remembers what changed. More than one thing can be taken from an answer. */

@@ -6,9 +6,7 @@ import {
   parseHandOver,
   parseJournal,
   parseProgram,
-  parseSeason,
   readablePrograms,
-  type Season,
 } from '@larkhold/engine';
 import { type Kit, parseBackup } from '@larkhold/store';
 
@@ -17,11 +15,10 @@ export type Incoming =
   | { kind: 'journal'; journal: Journal; programs: readonly Program[]; kit?: Kit; madeAt?: string }
   | { kind: 'hand-over'; handOver: HandOver }
   | { kind: 'program'; program: Program }
-  | { kind: 'season'; season: Season }
   | { kind: 'refused'; problems: readonly FileProblem[] };
 
 /**
- * Reads a backup, a journal, a hand-over, a program or a season, whichever the file says it is. Changes nothing.
+ * Reads a backup, a journal, a hand-over or a program, whichever the file says it is. Changes nothing.
  * @param text what is in the file
  * @returns what it is; a file that is none of them is refused as a journal is
  */
@@ -41,10 +38,6 @@ export function readIncoming(text: string): Incoming {
   if (format === 'program') {
     const read = parseProgram(text);
     return read.ok ? { kind: 'program', program: read.program } : { kind: 'refused', problems: read.problems };
-  }
-  if (format === 'season') {
-    const read = parseSeason(text);
-    return read.ok ? { kind: 'season', season: read.season } : { kind: 'refused', problems: read.problems };
   }
   const read = parseJournal(text);
   if (!read.ok) return { kind: 'refused', problems: read.problems };

@@ -1,0 +1,59 @@
+import type { DrillRecord, Milestone, NoteScrap, Program } from '@larkhold/engine';
+
+/** Something that was removed, as it was. */
+export type RemovedThing =
+  | { kind: 'program'; value: Program }
+  | { kind: 'drill'; value: DrillRecord }
+  | { kind: 'note'; value: NoteScrap }
+  | { kind: 'milestone'; value: Milestone };
+
+/** More is not kept for an undo than this. */
+const MOST = 200;
+
+/** What was removed on one day. */
+interface RemovedDay {
+  day: string;
+  things: readonly RemovedThing[];
+}
+
+/**
+ * What was removed today, from what this device kept of it.
+ * @param kept as it was found on the device
+ * @param today ISO 8601
+ * @returns the things, newest last; none of another day
+ */
+export function removedOn(kept: unknown, today: string): readonly RemovedThing[] {
+  const { day, things } = Object(kept) as Partial<RemovedDay>;
+  return day === today && Array.isArray(things) ? things : [];
+}
+
+/**
+ * Adds what was just removed.
+ * @param before what was removed today
+ * @param things what was removed now
+ * @param today ISO 8601
+ * @returns what to keep on the device
+ */
+export function withRemoved(
+  before: readonly RemovedThing[],
+  things: readonly RemovedThing[],
+  today: string,
+): RemovedDay {
+  const ids = new Set(things.map(keyOf));
+  return { day: today, things: [...before.filter((one) => !ids.has(keyOf(one))), ...things].slice(-MOST) };
+}
+
+/**
+ * Takes out what was brought back.
+ * @param before what was removed today
+ * @param thing what is there again
+ * @param today ISO 8601
+ * @returns what to keep on the device
+ */
+export function withoutRemoved(before: readonly RemovedThing[], thing: RemovedThing, today: string): RemovedDay {
+  return { day: today, things: before.filter((one) => keyOf(one) !== keyOf(thing)) };
+}
+
+function keyOf({ kind, value }: RemovedThing): string {
+  return `${kind} ${value.id}`;
+}
