@@ -2,7 +2,7 @@ import { expect, inject, it } from 'vitest';
 import { liveDays } from '../soak/year.ts';
 
 // `npm run soak` lives a whole year; here it is the first days of one: each fault once.
-const days = Number(process.env.LARKHOLD_SOAK_DAYS ?? 13);
+const days = Number(process.env.LARKHOLD_SOAK_DAYS ?? 17);
 const seed = Number(process.env.LARKHOLD_SOAK_SEED ?? 20261125);
 
 it(

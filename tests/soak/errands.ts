@@ -1,5 +1,14 @@
-import { type DrillRecord, formatJournal, type Outcome } from '@larkhold/engine';
+import {
+  answerHandOver,
+  type DrillRecord,
+  formatHandOver,
+  formatJournal,
+  type Outcome,
+  parseProgram,
+  shiftDay,
+} from '@larkhold/engine';
 import type { Page } from 'playwright-core';
+import { holdsFile } from '../journeys/drill-program.ts';
 import { storedDrills } from '../journeys/stored-rows.ts';
 import { correctKnown } from './known-reps.ts';
 import type { Life } from './soaked-life.ts';
@@ -81,6 +90,48 @@ export async function takeIn(life: Life, isUndone: boolean): Promise<void> {
   }
   known.push([{ outcome: 'held', prescribedMs: 4000, heldMs: 4000 }]);
   count('imported');
+}
+
+/** A file that is cut off, large enough to be read beside the page, is refused with its place. */
+export async function refuseBroken({ browser, dice, count }: Life): Promise<void> {
+  const day = `${JSON.stringify({ date: '2026-01-01', note: 'x'.repeat(2000) })},\n`;
+  const text = `{"format":"larkhold/journal","version":3,"drills":[],"weeks":[],"days":[\n${day.repeat(dice.between(10, 600))}`;
+  await browser.go('#/files');
+  await dropFile(browser.page, text);
+  await browser.page.locator('file-in').getByText('This file is not JSON, or it is cut off.').waitFor();
+  await browser.page.locator('file-in').getByRole('button', { name: 'Close' }).click();
+  count('broken file');
+}
+
+/** A coach's answer comes back: its program takes the place of the archer's for a moment, and is taken back. */
+export async function hearCoach({ browser, count }: Life): Promise<void> {
+  const today = new Date(browser.nowMs).toISOString();
+  const [from, to] = [shiftDay(today.slice(0, 10), -7), today.slice(0, 10)];
+  const read = parseProgram(holdsFile(9, 2, 'Coach’s holds'));
+  if (!read.ok) throw new Error(read.problems[0]?.message);
+  const sent = {
+    ...({
+      format: 'larkhold/hand-over',
+      version: 1,
+      archerId: 'soak',
+      archer: 'Ines',
+      madeAt: today,
+      from,
+      to,
+    } as const),
+    ...{ includesNotes: false, programs: [], answers: [], weeks: [], days: [], drills: [] },
+  };
+  const text = formatHandOver(
+    answerHandOver(sent, { by: 'Coach Ode', comment: '', madeAt: today, program: read.program }),
+  );
+  await browser.go('#/files');
+  await dropFile(browser.page, text);
+  await browser.page.locator('program-swap table').waitFor();
+  await browser.page.locator('file-in').getByRole('button', { name: 'Add Coach’s holds to the rack' }).click();
+  await browser.page.getByText('Coach’s holds is in the rack and on the line.').waitFor();
+  await browser.page.locator('file-in').getByRole('button', { name: 'Undo' }).click();
+  await browser.page.getByText('Undone: everything is as it was before.').waitFor();
+  count('coach answered');
 }
 
 /** Drops a file on the page of files. The driver's own way to pick one keeps the page's nodes alive, and their number is what a soak watches. */

@@ -62,6 +62,12 @@ export class SoakedBrowser {
     this.#nowMs += ms;
   }
 
+  /** Moves the wall clock alone, as a machine whose page clock stands still while it sleeps. */
+  async jumpWall(ms: number): Promise<void> {
+    this.#nowMs += ms;
+    await this.#browser.context.clock.setSystemTime(this.#nowMs);
+  }
+
   /** Goes to a page of the app. */
   async go(hash: string, page = this.#page): Promise<void> {
     await page.goto(`${this.#address}${hash}`);

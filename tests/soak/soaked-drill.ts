@@ -5,7 +5,7 @@ import { type Death, deaths } from './soaked-browser.ts';
 import type { Life } from './soaked-life.ts';
 
 /** What can go wrong while a hold is under way. */
-export const holdFaults = [...deaths, 'slept', 'second tab'] as const;
+export const holdFaults = [...deaths, 'slept', 'slept with a standing clock', 'Back pressed', 'second tab'] as const;
 export type HoldFault = (typeof holdFaults)[number];
 
 /**
@@ -68,6 +68,9 @@ async function liveRep({ browser, dice }: Life, reps: KnownRep[], holdMs: number
   return true;
 }
 
+/** What stands on the disk of a hold is renewed every two seconds, and a busy machine's looks are late. */
+const SLACK_MS = 2_500;
+
 /** One rep in which something goes wrong. @returns whether the drill still stands */
 async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs: number): Promise<boolean> {
   const { browser, dice } = life;
@@ -83,8 +86,20 @@ async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs:
     await browser.page.getByRole('button', { name: 'Resume' }).click();
     return true;
   }
-  // What was kept of this hold is its beginning.
-  reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: 0 });
+  if (fault === 'slept with a standing clock') {
+    await browser.jumpWall(dice.between(20_000, 28_800_000));
+    await browser.pass(200);
+    reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs, slackMs: SLACK_MS });
+    await browser.page.getByRole('button', { name: 'Resume' }).click();
+    return true;
+  }
+  if (fault === 'Back pressed') {
+    await browser.page.goBack();
+    await browser.page.locator('lark-drill .question').waitFor();
+    return liveRep(life, reps, holdMs, livedMs);
+  }
+  // What is known of this hold was written down some time before.
+  reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs, slackMs: SLACK_MS });
   return pickUp(life, fault);
 }
 

@@ -1,7 +1,7 @@
 import { beginButton, holdsFile, takeProgram } from '../journeys/drill-program.ts';
 import { storedDrills } from '../journeys/stored-rows.ts';
 import { createDice } from './dice.ts';
-import { correctOne, removeOne, takeIn } from './errands.ts';
+import { correctOne, hearCoach, refuseBroken, removeOne, takeIn } from './errands.ts';
 import { countReps, differences } from './known-reps.ts';
 import { type PageSize, SoakedBrowser } from './soaked-browser.ts';
 import { type HoldFault, holdFaults, liveDrill } from './soaked-drill.ts';
@@ -29,7 +29,15 @@ export interface SoakReport {
 const DAY_MS = 86_400_000;
 /** In a long life the last days end no page, to see what one page gathers. */
 const QUIET_DAYS = 30;
-const errands = ['imported', 'import undone', 'corrected', 'corrected in a second tab', 'removed'] as const;
+const errands = [
+  'imported',
+  'import undone',
+  'corrected',
+  'corrected in a second tab',
+  'removed',
+  'broken file',
+  'coach answered',
+] as const;
 type DayCard = HoldFault | (typeof errands)[number] | 'disk full' | 'nothing';
 const cards: readonly DayCard[] = [...holdFaults, ...errands, 'disk full', 'nothing'];
 const quietCards = cards.filter((card) => !['tab closed', 'page crashed', 'reloaded', 'browser killed'].includes(card));
@@ -106,4 +114,6 @@ async function liveDay(life: Life, card: DayCard): Promise<void> {
   }
   if (card === 'imported' || card === 'import undone') await takeIn(life, card === 'import undone');
   if (card === 'removed') await removeOne(life);
+  if (card === 'broken file') await refuseBroken(life);
+  if (card === 'coach answered') await hearCoach(life);
 }
