@@ -91,7 +91,7 @@ export class LarkClimb extends LitElement {
   }
 
   #table(weeks: readonly ClimbWeek[]) {
-    return html`<table>
+    return html`<table aria-label=${say('known.climb')}>
       <thead>
         <tr>
           <th scope="col">${say('known.week')}</th>

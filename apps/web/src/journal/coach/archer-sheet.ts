@@ -161,7 +161,7 @@ export class ArcherSheet extends PostElement {
       </p>
       <details>
         <summary>${say('coach.byDay')}</summary>
-        <table>
+        <table aria-label=${say('coach.planned')}>
           <thead>
             <tr>
               <th scope="col">${say('coach.day')}</th>

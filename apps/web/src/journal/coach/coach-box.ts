@@ -48,10 +48,10 @@ export class CoachBox extends PostElement {
     return html`<details ?open=${post.desk !== undefined || this.isClosed}>
       <summary>${say('post.deskHeading')}</summary>
       ${post.desk ? this.#desk(post, post.desk) : this.#none(post)}
-      <ul role="status">
+      <div role="status"><ul>
         ${this.isClosed && !post.desk ? html`<li>${say('post.closed')}</li>` : nothing}
         ${post.troubles.map((trouble) => html`<li>${until(this.troubleSaid(trouble), '')}</li>`)}
-      </ul>
+      </ul></div>
     </details>`;
   }
 
