@@ -1,8 +1,8 @@
 import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { instantSeconds } from '../journal/edit-order.ts';
 import { joinRows } from '../journal/field-groups.ts';
 import type { DayEntry } from '../journal/journal.ts';
+import { instantMs } from '../units/instant.ts';
 import { readDay } from '../units/read-day.ts';
 
 /** What the journal says of one day: its drills in order of their instants, and its diary entry. */
@@ -196,7 +196,7 @@ function inOrder(drills: DrillRecord[], day: number): DrillRecord[] {
   if (drills.length < 2) return drills;
   const starts = new Map(
     drills.map((record) => {
-      const seconds = instantSeconds(record.startedAt);
+      const seconds = instantMs(record.startedAt) / 1000;
       return [record, Number.isFinite(seconds) ? seconds : (day + 0.5) * 86_400];
     }),
   );

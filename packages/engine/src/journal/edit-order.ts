@@ -1,4 +1,4 @@
-import { dayNumber } from '../units/calendar-day.ts';
+import { instantMs } from '../units/instant.ts';
 
 /**
  * Orders two instants.
@@ -7,7 +7,7 @@ import { dayNumber } from '../units/calendar-day.ts';
  */
 export function compareInstants(a: string | undefined, b: string | undefined): number {
   if (a === b) return 0;
-  const [left, right] = [instantSeconds(a), instantSeconds(b)];
+  const [left, right] = [stampMs(a), stampMs(b)];
   return left === right ? 0 : left < right ? -1 : 1;
 }
 
@@ -43,23 +43,15 @@ export function canonicalText(value: unknown): string {
   );
 }
 
-const instantPattern =
-  /^(\d{4}-\d\d-\d\d)T(\d\d):(\d\d)(?::(\d\d)(\.\d+)?)?(?:Z|([+-])(\d\d):?(\d\d))(?:~[a-z0-9]{1,16})?$/;
+/** Where a stamp ends and the name of the device that made it begins. */
+export const DEVICE_MARK = '~';
 
 /**
- * Where an instant stands in time.
- * @param text ISO 8601 with `Z` or an offset.
- * @returns seconds from 1970-01-01 UTC, parts of a second included; negative infinity for an absent or unreadable one.
+ * Where a stamp is in time.
+ * @param stamp an instant, perhaps with `~` and a device's name, which does not count.
+ * @returns milliseconds from 1970-01-01 UTC; negative infinity for an absent or unreadable one.
  */
-export function instantSeconds(text: string | undefined): number {
-  const match = text === undefined ? null : instantPattern.exec(text);
-  if (match === null) return Number.NEGATIVE_INFINITY;
-  const [, day = '', hour, minute, second = 0, fraction = 0, sign, offsetHours = 0, offsetMinutes = 0] = match;
-  const offset = (Number(offsetHours) * 60 + Number(offsetMinutes)) * (sign === '-' ? -60 : 60);
-  const clock = Number(hour) * 3600 + Number(minute) * 60 + Number(second);
-  try {
-    return dayNumber(day) * 86_400 + clock - offset + Number(fraction);
-  } catch {
-    return Number.NEGATIVE_INFINITY; // there is no such day
-  }
+export function stampMs(stamp: string | undefined): number {
+  const end = stamp?.indexOf(DEVICE_MARK) ?? -1;
+  return instantMs(end < 0 ? stamp : stamp?.slice(0, end));
 }

@@ -1,8 +1,6 @@
 import { dayOfNumber } from '../units/calendar-day.ts';
-import { compareInstants, instantSeconds } from './edit-order.ts';
+import { compareInstants, DEVICE_MARK, stampMs } from './edit-order.ts';
 
-/** Where a stamp ends and the name of the device that made it begins. */
-const DEVICE_MARK = '~';
 const DAY_MS = 86_400_000;
 /** 9999-12-31T23:59:59.999Z, the last instant whose year has four digits; milliseconds from 1970. */
 const LAST_MS = 253_402_300_799_999;
@@ -36,9 +34,9 @@ export function laterStamp(a: string | undefined, b: string | undefined): string
  * @source own; a hybrid clock as in Kulkarni et al. 2014, Logical physical clocks, OPODIS, with the counter in the milliseconds.
  */
 export function stampAfter(instant: string, before: string | undefined, device?: string): string {
-  const isLater = !Number.isFinite(instantSeconds(before)) || compareInstants(instant, before) > 0;
-  // Rounded, as floating point takes from a whole millisecond in far years; half a one more is still later.
-  const text = isLater ? instant : isoOf(Math.min(Math.round(instantSeconds(before) * 1000) + 1, LAST_MS));
+  const beforeMs = stampMs(before);
+  const isLater = !Number.isFinite(beforeMs) || compareInstants(instant, before) > 0;
+  const text = isLater ? instant : isoOf(Math.min(beforeMs + 1, LAST_MS));
   return device === undefined ? text : `${withoutDevice(text)}${DEVICE_MARK}${device}`;
 }
 

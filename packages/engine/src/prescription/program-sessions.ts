@@ -1,9 +1,9 @@
 import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { instantSeconds } from '../journal/edit-order.ts';
 import { joinRows } from '../journal/field-groups.ts';
 import type { Program } from '../program/program.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
+import { instantMs } from '../units/instant.ts';
 import { readDay } from '../units/read-day.ts';
 
 /** A drill record with its day as a number. */
@@ -55,7 +55,7 @@ interface StartedSession extends PastSession {
 }
 
 function startedSeconds({ startedAt }: DrillRecord, day: number): number {
-  const seconds = instantSeconds(startedAt);
+  const seconds = instantMs(startedAt) / 1000;
   return Number.isFinite(seconds) ? seconds : (day + 0.5) * 86_400;
 }
 

@@ -39,6 +39,18 @@ export function readInstant(text: string): ReadInstant | undefined {
 }
 
 /**
+ * Where an instant is in time.
+ * @param text ISO 8601 with `Z` or an offset
+ * @returns milliseconds from 1970-01-01 UTC; negative infinity for an absent or unreadable one, and for one without an offset
+ */
+export function instantMs(text: string | undefined): number {
+  const read = text === undefined ? undefined : readInstant(text);
+  return read === undefined || read.offset === ''
+    ? Number.NEGATIVE_INFINITY
+    : read.localMs - read.offsetMinutes * 60_000;
+}
+
+/**
  * An instant so many milliseconds later, written with the same offset from UTC.
  * @param instant ISO 8601 date and time, with offset: '2026-11-25T06:30:00+01:00'
  * @param spanMs milliseconds to add; parts of a millisecond are dropped
