@@ -22,7 +22,7 @@ import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 /** Where the secret is, if no file is named: never among the arguments, which every process on the machine can read. */
 const SECRET_VARIABLE = 'LARKHOLD_BOX_SECRET';
 
-/** How the box is reached, and what is told. */
+/** How the box is reached, and what is printed. */
 export interface SyncOptions {
   secretFile?: string;
   /** A box in a folder. */

@@ -55,7 +55,7 @@ export interface CueEnvironment {
 const WAKE_MS = 50;
 /** With nothing to be heard for this long, as in a pause, the audio clock is stopped, milliseconds. */
 export const DORMANT_AFTER_MS = 10_000;
-/** A sound that stands still is asked to go on so often, milliseconds. */
+/** How often a stopped sound is asked to go on, milliseconds. */
 const RESUME_EVERY_MS = 400;
 /** Between asking for a sound and its first sample, in seconds, so that its beginning is not cut. */
 const SAFE_START_SECONDS = 0.005;
@@ -91,7 +91,7 @@ export function createCuePlayer(
   const started = createStartedCues();
   const watchdog = createWatchdog();
   const wake = (environment.wake ?? workerWake)(advance);
-  /** By due time: a call that is put right on the audio clock is still spoken once. */
+  /** By due time: a call that is corrected on the audio clock is still spoken once. */
   const speechTimers = new Map<number, ReturnType<typeof setTimeout>>();
 
   const onVisible = (): void => {
@@ -101,7 +101,7 @@ export function createCuePlayer(
 
   const isArmed = (): boolean => waiting.length > 0 || started.count() > 0;
 
-  /** One wake-up: read both clocks, put right what drifted, start what comes near, say what is wrong. */
+  /** One wake-up: read both clocks, correct what drifted, start what comes near, say what is wrong. */
   function advance(): void {
     // A clock that we stopped ourselves is no trouble.
     if (rest !== 'none') return;

@@ -4,7 +4,7 @@ import type { SoundCue } from './press-sound.ts';
 export const LOOKAHEAD_MS = 8000;
 /** A cue later than this is dropped: a late word is worse than none. */
 export const STALE_MS = 150;
-/** A cue that stands further than this from its place is put right. */
+/** A cue that is further than this from its place is corrected. */
 export const MISPLACED_MS = 2;
 
 /** A cue at its time on the page clock. */

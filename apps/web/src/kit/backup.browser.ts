@@ -81,7 +81,7 @@ test('off at first: nothing is due and nothing is said', async () => {
 test('where the browser has no folders the archer is reminded, saves a file, and is left alone', async () => {
   const { notice, settings, choose, press, saved, state } = await open();
   choose('7');
-  await expect.poll(() => notice.renderRoot.textContent).toContain('there is none yet');
+  await expect.poll(() => notice.renderRoot.textContent).toContain('you have not made one yet');
   expect(settings.renderRoot.textContent).toContain('You are reminded instead');
   press(notice, 'Save everything as a file');
   await expect.poll(() => notice.renderRoot.textContent?.trim()).toBe('');
@@ -121,7 +121,7 @@ test('a backup goes into the chosen folder, now and when it is due; older ones o
   expect(state.app).toBeDefined();
 });
 
-test('without leave nothing is written, and one press asks; a folder that is gone is told', async () => {
+test('without leave nothing is written, and one press asks; a folder that is gone is reported', async () => {
   const folder = await folderOfItsOwn();
   const { store, notice, press, state } = await open({ folder });
   await state.app?.act.folderBackup?.choose();
@@ -156,7 +156,7 @@ test('without leave nothing is written, and one press asks; a folder that is gon
   }
 });
 
-test('a folder that is gone, or is on another device only, is told, and a file is offered', async () => {
+test('a folder that is gone, or is on another device only, is reported, and a file is offered', async () => {
   const folder = await folderOfItsOwn();
   const { store, state, notice, press, saved, name } = await open({ folder });
   await state.app?.act.folderBackup?.choose();

@@ -43,7 +43,7 @@ async function show<Tag extends 'lark-kit-display' | 'lark-kit-controls'>(tag: T
 
 const kit = () => state.app!.view.kit;
 
-test('distance and mirror: the whole way counts, and a number that cannot be read there is told', async () => {
+test('distance and mirror: the whole way counts, and a number that cannot be read there is reported', async () => {
   const { root, tick } = await show('lark-kit-display');
   const warning = () => root.querySelector('.warning')?.textContent ?? '';
   await state.app!.act.changeKit({ pixelMm: 0.2, viewing: { ...kit().viewing, distanceM: 0.5 } });

@@ -6,7 +6,7 @@ test('a shot process is one step a line, empty lines passed over', () => {
   expect(readSteps(' \n ')).toEqual({ ok: true, steps: [] });
 });
 
-test('what the kit does not take is told', () => {
+test('what the kit does not take is reported', () => {
   expect(readSteps('a\n'.repeat(21))).toEqual({ ok: false, message: 'Not kept: 21\u00a0steps, at most 20.' });
   expect(readSteps(`a\n${'b'.repeat(81)}`)).toEqual({
     ok: false,

@@ -121,7 +121,7 @@ test('pasted: a file, a text; what is pasted into a field stays there', async ()
   field.remove();
 });
 
-test('pasted: bytes of another encoding are told, and half a character is not put right in silence', async () => {
+test('pasted: bytes of another encoding are reported, and half a character is not corrected silently', async () => {
   paste(window, file(new Uint8Array([0xff, 0xfe, 0x7b, 0])));
   await expect.poll(() => answer()?.textContent).toContain('UTF-16');
   await press('Close');

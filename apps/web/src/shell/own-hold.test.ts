@@ -88,7 +88,7 @@ describe('the longest hold', () => {
     expect(own.highSeconds).toBeGreaterThan(own.seconds);
   });
 
-  it('is the kit’s where it says one; drills that can’t be made to fit with it are told', () => {
+  it('is the kit’s where it says one; drills that can’t be made to fit with it are reported', () => {
     const drills = ['2026-11-05', '2026-11-12', '2026-11-19'].map((date) => baseline(date, 3));
     expect(ownHoldOf(view(drills, 300))).toMatchObject({ kind: 'said', seconds: 300 });
     expect(isAtOdds(ownHoldOf(view(drills, 300)))).toBe(true);

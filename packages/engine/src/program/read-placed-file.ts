@@ -7,7 +7,7 @@ import { type ReadJson, readJson } from './read-json.ts';
 /** The largest file that is read, bytes of UTF-8. */
 export const largestFileBytes = 1_048_576;
 
-/** The most problems that are told one by one. */
+/** The most problems that are reported one by one. */
 export const mostProblems = 200;
 
 /** Turns a file of one version into one of the next; it gets what a valid older file holds. */

@@ -8,7 +8,7 @@ export const backup = {
   'backup.saveAll': 'Save everything as a file',
   'backup.notNow': 'Not now',
   'backup.due': 'A backup is due: the last one is {days, plural, one {# day} other {# days}} old.',
-  'backup.dueNone': 'A backup is due: there is none yet.',
+  'backup.dueNone': 'A backup is due: you have not made one yet.',
   'backup.heading': 'Backup',
   'backup.howOften': 'How often',
   'backup.none': 'No backup was made yet.',

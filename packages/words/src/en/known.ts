@@ -14,7 +14,7 @@ export const known = {
   'known.tool': '{tool, select, bow {Your bow} light {A light bow} band {A stretch band} strap {A strap} other {}}',
   'known.toolAt':
     '{tool, select, bow {Your bow} light {A light bow} band {A stretch band} strap {A strap} other {}}, {weight} on the fingers',
-  'known.atLeast': 'At least {ms, number, seconds}: so long was held.',
+  'known.atLeast': 'At least {ms, number, seconds}: that is what was held.',
   'known.likelyTest': 'About {ms, number, seconds}, as your tests say.',
   'known.likelyFailures': 'About {ms, number, seconds}: there the strength gave out.',
   'known.likelyAnswer': 'About {ms, number, seconds}, as you said.',

@@ -84,7 +84,7 @@ export const plan = {
   'plan.removeBlock': 'Remove “{title}”',
   'plan.keepBlock': 'Keep “{title}”',
   'plan.coach': 'What a coach wrote',
-  'plan.coachAbout': 'It stands in place of the weekdays, from its first day to its last.',
+  'plan.coachAbout': 'It replaces the weekdays, from its first day to its last.',
   'plan.coachDays':
     '{by}: {from, date, short} to {to, date, shortYear}, {sessions, plural, one {# session} other {# sessions}}',
   'plan.file': 'As a file',

@@ -19,7 +19,7 @@ export const rack = {
   'rack.inRack': 'In the rack: {title}.',
   'rack.replaced': 'Replaced: {title}.',
   'rack.notThere': 'Not in the rack',
-  'rack.noSuch': 'There is no such program here.',
+  'rack.noSuch': 'This program is not here.',
   'rack.toRack': 'To the rack',
   'rack.byAuthor': '{tool} · by {author}',
   'rack.asks': 'What it asks',

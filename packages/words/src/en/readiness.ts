@@ -6,6 +6,6 @@ export const readiness = {
   'readiness.freshEffect':
     'Fresh: nothing changes. A good day adds nothing, because only clean sessions climb the ladder.',
   'readiness.usualEffect': 'As usual: nothing changes.',
-  'readiness.heavyNoMore': 'Heavy: no more is taken off. Cuts are not added up, and a deeper one acts already.',
+  'readiness.heavyNoMore': 'Heavy: nothing more is cut. Cuts are not added up, and a deeper one applies already.',
   'readiness.today': 'Today I am',
 } as const;

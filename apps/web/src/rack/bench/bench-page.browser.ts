@@ -126,7 +126,7 @@ test('the timeline is drawn to scale, up to the level of the hold and down again
   for (const hold of holds) expect(hold * secondsWide).toBeCloseTo(5, 1); // a new program holds five times for 5 s
 });
 
-test('what is not valid is told beside its field and is not saved', async () => {
+test('what is not valid is shown beside its field and is not saved', async () => {
   const { bench, put } = await benchOf('new');
   await type(bench, 'field-blocks-0-hold', '500');
   expect(byId(bench, 'field-blocks-0-hold').getAttribute('aria-invalid')).toBe('true');

@@ -26,7 +26,7 @@ test('a valid draft has no problem', () => {
 });
 
 // Ranges are those of the program file page.
-test('a wrong value is told beside its field', () => {
+test('a wrong value is shown beside its field', () => {
   expect(after(['blocks', 0, 'hold'], 500).byField.get('/blocks/0/hold')).toEqual(['Expected at most 180. Found 500.']);
   expect(after(['blocks', 0, 'hold'], 'ten').byField.get('/blocks/0/hold')).toEqual([
     'Expected a number. Found “ten”.',
@@ -36,7 +36,7 @@ test('a wrong value is told beside its field', () => {
   ]);
 });
 
-test('a missing value is told beside the field that is empty', () => {
+test('a missing value is shown beside the field that is empty', () => {
   expect(after(['blocks', 0, 'hold'], undefined).byField.get('/blocks/0/hold')).toEqual([
     'Needed here. Expected a number.',
   ]);
@@ -44,7 +44,7 @@ test('a missing value is told beside the field that is empty', () => {
   expect(placed(two).byField.get('/blocks/0/setRest')?.[0]).toMatch(/^Needed because another block follows/);
 });
 
-test('a rule between keys is told where it can be fixed', () => {
+test('a broken rule between keys is shown where it can be fixed', () => {
   const ladder = { rungs: [{ raise: 'hold', by: 1, until: 2 }] };
   expect([...after(['blocks', 0, 'ladder'], ladder).byField.keys()]).toEqual(['/blocks/0/ladder/rungs/0/until']);
 });

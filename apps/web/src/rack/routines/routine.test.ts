@@ -30,7 +30,7 @@ test.each([
   ...['', '0', '1.5', '241', 'ten', '1e999'].map(
     (minutes) => [{ minutes }, 'Not kept: expected 1 to 240 whole minutes.'] as const,
   ),
-] as const)('what the kit does not take is told: %j', (change, message) => {
+] as const)('what the kit does not take is reported: %j', (change, message) => {
   expect(readRoutine({ ...typed, ...change })).toEqual({ ok: false, message });
 });
 

@@ -76,7 +76,7 @@ test('with a picker the same file is written again without asking, also after th
   await later.updateComplete;
   expect(later.renderRoot.textContent).not.toContain('Save again');
 
-  // a file that is gone is told and forgotten
+  // a file that is gone is reported and forgotten
   later.program = program;
   await vi.waitFor(() => expect(later.renderRoot.textContent).toContain('Save again'));
   await remove();
@@ -85,7 +85,7 @@ test('with a picker the same file is written again without asking, also after th
   expect(later.renderRoot.textContent).not.toContain('Save again');
 });
 
-test('an archer who does not allow the writing is told, and may allow it later', async () => {
+test('an archer who does not allow the writing hears so, and may allow it later', async () => {
   let answer = 'denied';
   const written: string[] = [];
   scope.showSaveFilePicker = async () => ({
@@ -103,7 +103,7 @@ test('an archer who does not allow the writing is told, and may allow it later',
   expect([said(share), written.length]).toEqual(['Saved to mine.drill.json.', 1]);
 });
 
-test('an archer who chooses no file has saved nothing, and is told nothing', async () => {
+test('an archer who chooses no file has saved nothing, and hears nothing', async () => {
   scope.showSaveFilePicker = async () => {
     throw new DOMException('', 'AbortError');
   };
