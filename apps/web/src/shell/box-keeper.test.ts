@@ -186,6 +186,17 @@ describe('what a round brought', () => {
     expect(phone.box.files.size).toBeGreaterThan(0);
   });
 
+  it('stays out of the box where the device leaves it in the middle of a round', async () => {
+    const { box, keeper, write } = await device();
+    await keeper.join(pairing, 'Phone');
+    await write('Windy');
+    const meeting = keeper.meet('press');
+    await keeper.leave();
+    await meeting;
+    expect(keeper.link).toBeUndefined();
+    expect(box.files.size).toBe(0);
+  });
+
   it('a device that was lost is taken out of the box, and what it wrote is kept', async () => {
     const phone = await device();
     const lost = await device(phone.box);

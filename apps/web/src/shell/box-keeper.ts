@@ -66,6 +66,8 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
   const listeners = new Set<() => void>();
   let kept = await readKept(store);
   let isMeeting = false;
+  /** The round that is under way, or the last one. */
+  let running: Promise<void> = Promise.resolve();
   let taken: TakenIn[] = [];
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitMs = 0;
@@ -136,6 +138,10 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     if (why === undefined && performance.now() < notBefore) return;
     isMeeting = true;
     tell();
+    running = makeRound(why);
+    await running;
+  };
+  const makeRound = async (why?: 'press' | 'online'): Promise<void> => {
     try {
       // One tab at a time: two would put one file.
       const locks = globalThis.navigator?.locks;
@@ -174,6 +180,8 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     },
     meet,
     async leave() {
+      clearTimeout(timer);
+      await running; // or it would put this device's file after it was taken out
       const left = kept;
       clearTimeout(timer);
       await keep(undefined);
