@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { formatInvite, formatPairing, parseInvite, parsePairing } from '@larkhold/box';
 import {
   builtInPrograms,
   createSession,
@@ -65,6 +66,12 @@ const programs = [
 const backups = ['v1', 'v1-notes', 'v1-milestones', 'v1-presses'].map((name) => fixture(`backup/${name}.backup.json`));
 const journal = fixture('journal/v1.journal.json');
 const handOver = fixture('journal/v1.hand-over.json');
+const pairing = formatPairing({ secret: 'A'.repeat(43), address: 'https://club.invalid/box' });
+const inviteText = JSON.stringify({
+  ...{ coach: 'Ode', recipient: `age1${'q'.repeat(58)}`, path: 'a'.repeat(32), address: '/box' },
+});
+const base64url = (text: string): string => Buffer.from(text).toString('base64url');
+const invitation = base64url(inviteText);
 const anyOf = (texts: readonly string[]) => fc.constantFrom(...texts).chain(hostileJson);
 
 const refusal = (problems: readonly { message: string; pointer?: string }[]): Answer => ({
@@ -225,6 +232,29 @@ export const readers: readonly Reader[] = [
       if (!read.ok) return { ok: false, messages: [read.message] };
       const again = (written: string) => formatPayload(sure(parsePayload(written)).program);
       return { ok: true, value: read.program, written: formatPayload(read.program), again };
+    },
+  },
+  {
+    name: 'pairing link',
+    hostile: hostileLine(
+      [pairing, formatPairing({ secret: 'A'.repeat(43) })],
+      ['.', '..', '%', '-', '_', 'AAAA', '\u0000', '🏹'],
+    ),
+    read(text) {
+      const read = parsePairing(text);
+      if (!read.ok) return { ok: false, messages: [read.message] };
+      const again = (written: string) => formatPairing(sure(parsePairing(written)).pairing);
+      return { ok: true, value: read.pairing, written: formatPairing(read.pairing), again };
+    },
+  },
+  {
+    name: 'coach’s invitation',
+    hostile: fc.oneof(hostileLine([invitation], ['eyJ', '=', '%', '-', '_']), hostileJson(inviteText).map(base64url)),
+    read(text) {
+      const invite = parseInvite(text);
+      if (!invite) return { ok: false, messages: ['This is no invitation.'] };
+      const again = (written: string) => formatInvite(parseInvite(written) ?? invite);
+      return { ok: true, value: invite, written: formatInvite(invite), again };
     },
   },
   {
