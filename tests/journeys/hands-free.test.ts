@@ -107,7 +107,8 @@ describe.concurrent('hands-free', () => {
     await tab.evaluate(press);
     await tab.until('told.records.length === 1');
     const { records, notices } = await tab.told();
-    expect(notices).toEqual([
+    // The sound that stood still with the page may be told before.
+    expect(notices.slice(-1)).toEqual([
       'Time was lost: the device slept or the page stopped. A rep that was running is marked unsure. Press Resume to go on.',
     ]);
     expect(records[0]?.reps.map(({ outcome }) => outcome)).toEqual(['unsure']);

@@ -39,7 +39,7 @@ describe.concurrent('by keyboard alone', () => {
     expect(await focusOf(page)).toMatchObject({ name: 'Skip to the page' });
     await press(page, 'Enter');
     await page.keyboard.press('Tab');
-    expect(await focusOf(page)).toMatchObject({ name: 'New program' });
+    expect(await focusOf(page)).toMatchObject({ name: 'Files' });
     await loadDemo(page);
     const found: string[] = [];
     for (const hash of everyPage) {
