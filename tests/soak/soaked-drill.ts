@@ -78,7 +78,7 @@ async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs:
   if (fault === 'second tab') {
     return liveRep(life, reps, holdMs, await refuseSecondTab(life));
   }
-  const livedMs = dice.between(200, Math.min(3000, holdMs - 500));
+  const livedMs = dice.between(200, Math.min(1900, holdMs - 500));
   await browser.pass(livedMs);
   if (fault === 'slept') {
     await browser.jump(dice.between(20_000, 3_600_000));
