@@ -1,0 +1,55 @@
+import { prescribe } from '@larkhold/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { anyLifePlan, askedBy, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
+import { builtInPrograms } from '../../program/built-in-programs.ts';
+import { dayOfNumber } from '../../units/calendar-day.ts';
+
+// Law: under 12 no more than the club starter (5 holds of 5 s: bannockburnbowmen.org, coaching corner) on a band; from 12 to 15 half of an adult's
+// first dose, never on two days running (2014 consensus, Lloyd et al., Br J Sports Med); what a bow cannot do is not offered for it.
+
+describe('age and bow', { timeout: 300_000 }, () => {
+  it('under 12 the club starter on a band; from 12 to 15 half of the foot with a light bow at most, never two days running', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), fc.integer({ min: 8, max: 15 }), (plan, ageYears) => {
+        const life = live({ ...plan, archer: { ...plan.archer, ageYears } });
+        for (const { given, program, records, day } of life.days) {
+          if (records.some(({ date, reps }) => date === dayOfNumber(day - 1) && reps.length > 0))
+            expect(given.rest).toBeDefined();
+          const { totalMs, holdMs, weightLbf } = askedBy(given);
+          expect(weightLbf).toBe(0);
+          if (ageYears < 12) {
+            expect(totalMs).toBeLessThanOrEqual(25_000);
+            expect(holdMs).toBeLessThanOrEqual(5000);
+            expect(given.tool).toBe('band');
+          } else {
+            const footMs = program.blocks.reduce((sum, { sets, reps, hold }) => sum + sets * reps * hold * 1000, 0);
+            expect(totalMs).toBeLessThanOrEqual(footMs / 2 + 1e-6);
+            expect(given.tool).not.toBe('bow');
+          }
+        }
+      }),
+      { seed: 1001, numRuns: 2000 },
+    );
+  });
+
+  it('no flexibility without a clicker, whatever the program', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        for (const { given } of live({ ...plan, archer: { ...plan.archer, hasClicker: false } }).days) {
+          if (given.kind === 'test') continue;
+          expect(given.blocks.every(({ drill }) => drill !== 'flexibility')).toBe(true);
+        }
+      }),
+      { seed: 1002, numRuns: 2000 },
+    );
+  });
+
+  it('a nine-year-old with the laddered holding program is given five holds of 5 s with a band', () => {
+    const program = builtInPrograms.find(({ title }) => title === 'Laddered holding')!;
+    const given = prescribe({ program, records: [], today: '2026-11-25', archer: { ageYears: 9 } });
+    expect(given.tool).toBe('band');
+    expect(askedBy(given)).toEqual({ holdMs: 5000, totalMs: 25_000, weightLbf: 0 });
+    expect(given.reasons.map(({ rule }) => rule)).toContain('ageDose');
+  });
+});
