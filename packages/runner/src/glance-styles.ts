@@ -170,7 +170,7 @@ export const glanceStyles = css`
   }
   .what {
     display: block;
-    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 11cqh), 10rem));
+    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 9.5cqh), 10rem));
   }
   .place,
   .left {
@@ -203,8 +203,8 @@ export const glanceStyles = css`
     text-align: left;
   }
   lark-hold-ribbon {
-    height: clamp(2.4rem, 9cqh, 7rem);
-    margin: 1.2cqmin auto;
+    height: clamp(1.7rem, 5.4cqh, 6rem);
+    margin: 0.8cqmin auto;
     max-width: 46rem;
   }
   .small {

@@ -20,7 +20,7 @@ test('it walks through the phases with word and number', async () => {
     seen.push(`${await glanceText(drill, '.word')} ${await glanceText(drill, '.seconds')}`);
   }
   expect(seen).toEqual(['Get ready 10', 'Get ready 1', 'Draw 3', 'Hold 10', 'Let down 3', 'Let down 2', 'Rest 19']);
-  expect(await glanceText(drill, '.place')).toBe('Set 1 of 2 · rep 1 of 2');
+  expect(await glanceText(drill, '.place')).toBe('Set 1 of 2 · rep 2 of 2');
 });
 
 test('events tell of the whole drill, and the record closes', async () => {
