@@ -10,19 +10,19 @@ function firstLoad(page) {
 
 /** Sizes as they travel (gzip), a tenth above what they are: what outgrows them was looked at, and the limit raised by hand. */
 export default [
-  { name: 'the app, before its first picture', path: firstLoad('index.html'), limit: '340 kB', gzip: true },
+  { name: 'the app, before its first picture', path: firstLoad('index.html'), limit: '400 kB', gzip: true },
   {
     name: 'the app, whole, without the camera',
     path: ['apps/web/dist/assets/*.{js,css}', '!apps/web/dist/assets/*sight*'],
-    limit: '540 kB',
+    limit: '640 kB',
     gzip: true,
   },
   { name: 'the camera, when it is asked for', path: 'apps/web/dist/assets/*sight*.js', limit: '165 kB', gzip: true },
-  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '195 kB', gzip: true },
+  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '235 kB', gzip: true },
   {
     name: 'the runner for a page of one’s own',
     path: 'packages/runner/dist/bundle/larkhold-runner.js',
-    limit: '230 kB',
+    limit: '275 kB',
     gzip: true,
   },
 ];
