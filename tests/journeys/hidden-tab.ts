@@ -69,7 +69,9 @@ export async function openHiddenTab(address: string, text: string, title: string
   }`);
   const row = `[...find('lark-rack').shadowRoot.querySelectorAll('li')].find((li) => li.textContent.includes('${title}'))`;
   await until(row);
-  await tab.evaluate(`[...${row}.querySelectorAll('button')].find((one) => /^\\s*Use today/.test(one.textContent)).click()`);
+  await tab.evaluate(
+    `[...${row}.querySelectorAll('button')].find((one) => /^\\s*Use today/.test(one.textContent)).click()`,
+  );
   await tab.evaluate(`location.hash = '#/line'`);
   await until(`find('.begin') && find('lark-line').shadowRoot.textContent.includes('${title}')`);
   return {
