@@ -57,7 +57,7 @@ async function run(page: Page, title: string): Promise<number> {
   await page.goto(`${inject('address')}#/rack`);
   await page.getByRole('link', { name: title }).click();
   await page.getByRole('button', { name: 'Use today' }).click();
-  await page.getByRole('link', { name: /to the line/ }).click();
+  await page.getByRole('link', { name: /On the line/ }).click();
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await page.keyboard.press('Enter');
   await page.getByText('How was it?').waitFor();

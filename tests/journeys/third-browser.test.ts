@@ -69,7 +69,7 @@ it('WebKit: a program, a drill, its record after a reload, and every page', asyn
     },
     holdsFile(2, 2),
   );
-  await press('button[aria-label="Take Attic holds for today"]');
+  await press('button[aria-label="Use today: Attic holds"]');
   await go('#/line');
   await press('.begin');
   await shows('.face.hold');

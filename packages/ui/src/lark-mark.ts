@@ -21,8 +21,7 @@ export function larkMark(): TemplateResult {
       ([x, tall]) =>
         svg`<path stroke="var(--accent, currentColor)" stroke-width="6" d=${`M${x} ${GROUND_Y - 3} L${x} ${GROUND_Y - tall + 3}`}></path>`,
     )}
-    <path fill="currentColor" d="M46 52 L64 42 C66 30 76 21 88 20 C90 15 95 12 100 14 C103 15 105 17 106 19 L115 22 L106 25 C106 38 97 48 82 49 C75 49.5 69 49 64 47.5 Z M95 14 L93 6.5 L100 13 Z"></path>
-    <circle cx="101" cy="19" r="1.6" fill="var(--ground, Canvas)"></circle>
+    <path fill="currentColor" fill-rule="evenodd" d="M46 52 L64 42 C66 30 76 21 88 20 C90 15 95 12 100 14 C103 15 105 17 106 19 L115 22 L106 25 C106 38 97 48 82 49 C75 49.5 69 49 64 47.5 Z M95 14 L93 6.5 L100 13 Z M99.4 19 a1.6 1.6 0 1 0 3.2 0 a1.6 1.6 0 1 0 -3.2 0 Z"></path>
     <path stroke="currentColor" stroke-width="2" d="M79 49 L78.5 57 M84 49 L84 57"></path>`}
   </svg>`;
 }

@@ -24,6 +24,7 @@ export class RestDay extends PlaceElement {
         letter-spacing: -0.02em;
       }
       .reason {
+        overflow-wrap: anywhere;
         margin-top: 0.5rem;
         font-size: var(--text-large);
         max-width: 34rem;

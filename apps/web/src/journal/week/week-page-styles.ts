@@ -45,7 +45,8 @@ export const weekPageStyles = css`
   }
   .days {
     display: grid;
-    grid-template-columns: repeat(7, minmax(0, 1fr));
+    /* Seven in a row; with very large text in two. */
+    grid-template-columns: repeat(auto-fit, minmax(2.4rem, 1fr));
     gap: 2px;
   }
   .day {
