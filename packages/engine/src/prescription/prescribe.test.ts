@@ -39,6 +39,14 @@ describe('the ladder', () => {
     expect(today.reasons[0]!.rule).toBe('stepDown');
   });
 
+  it('counts what was missed against all that was asked, done or not begun', () => {
+    const whole = trialRecord('2026-11-24', 35, { 3: 'short', 4: 'short' });
+    const stopped = { ...whole, reps: whole.reps.slice(0, 5), prescribedReps: 15 };
+    const records = [trialRecord('2026-11-20', 30), trialRecord('2026-11-22', 30), stopped];
+    // Two of fifteen are less than the fifth that the file allows; two of the five that were done would be more.
+    expect(holdOf(trialProgram({ sets: 3 }), records, '2026-11-25')).toBe(35);
+  });
+
   it('rests between sets as between reps where a rung adds sets to a block without a set rest', () => {
     const ten = trialRecord('2026-11-24', 30);
     const oneSet = { ...ten, reps: ten.reps.slice(0, 5), prescribedReps: 5 };
