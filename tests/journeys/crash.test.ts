@@ -7,6 +7,7 @@ import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { drillView, pass, passToHold, passUntil, standStill } from './fast-time.ts';
 import { startKillable } from './killable-browser.ts';
+import { PATIENCE_MS } from './patience.ts';
 import { drillKept, outcomesOf, storedDrills } from './stored-rows.ts';
 
 afterAll(leaveAll);
@@ -76,7 +77,7 @@ describe.concurrent('a drill that is cut off in the middle of a hold', () => {
     await leave();
   });
 
-  it('is closed by itself when another is begun', async () => {
+  it('is closed by itself when another is begun', async ({ expect }) => {
     const { page, context, leave } = await arrive('#/line');
     await takeProgram(page, holdsFile(HOLD_MS / 1000, 3));
     await drillToHold(page, 0);
@@ -84,6 +85,8 @@ describe.concurrent('a drill that is cut off in the middle of a hold', () => {
     const next = await context.newPage();
     await next.goto(`${inject('address')}#/line`);
     await next.getByRole('button', { name: 'Begin' }).click();
+    await next.locator('lark-drill').waitFor();
+    await expect.poll(async () => (await drillView(next))?.state, { timeout: PATIENCE_MS }).toBe('running');
     await passToHold(next);
     expect((await drillView(next))?.progress.rep).toBe(0);
     await drillKept(next);
