@@ -248,3 +248,18 @@ export const controlStyles = css`
     }
   }
 `;
+
+/** Tables of numbers: as wide as their place, a rule under each row. What a table adds of its own comes after it. */
+export const tableStyles = css`
+  table {
+    width: 100%;
+    border-collapse: collapse;
+    font-variant-numeric: tabular-nums;
+  }
+  th,
+  td {
+    border-bottom: 1px solid var(--rule);
+    text-align: left;
+    font-weight: 400;
+  }
+`;

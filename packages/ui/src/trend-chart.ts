@@ -7,7 +7,7 @@ import './valid-language.ts';
 import uPlot from 'uplot';
 import plotStyles from 'uplot/dist/uPlot.min.css?inline';
 import { chartColours } from './chart-colours.ts';
-import { controlStyles, pageStyles } from './page-styles.ts';
+import { controlStyles, pageStyles, tableStyles } from './page-styles.ts';
 
 const HEIGHT = 170;
 const DAY_SECONDS = 86_400;
@@ -25,6 +25,7 @@ export class TrendChart extends LitElement {
     unsafeCSS(plotStyles),
     pageStyles,
     controlStyles,
+    tableStyles,
     css`
       .head {
         display: flex;
@@ -59,17 +60,9 @@ export class TrendChart extends LitElement {
         max-height: 22rem;
         overflow-y: auto;
       }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
-      }
       th,
       td {
         padding: 0.35rem 0.5rem 0.35rem 0;
-        border-bottom: 1px solid var(--rule);
-        text-align: left;
-        font-weight: 400;
       }
       td {
         text-align: right;

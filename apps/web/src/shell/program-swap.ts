@@ -1,5 +1,6 @@
 import { idOf, type PlanRow, type Program, planWeeks } from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
+import { tableStyles } from '@larkhold/ui';
 import { formatReps, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -22,20 +23,15 @@ const DAYS_A_WEEK = 3;
 export class ProgramSwap extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
+    tableStyles,
     css`
       table {
-        width: 100%;
         margin: 0.6rem 0;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
       }
       th,
       td {
         padding: 0.35rem 0.8rem 0.35rem 0;
-        border-bottom: 1px solid var(--rule);
-        text-align: left;
         vertical-align: baseline;
-        font-weight: 400;
         overflow-wrap: anywhere;
       }
       thead th {

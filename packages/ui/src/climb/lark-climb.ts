@@ -2,7 +2,7 @@ import type { ClimbWeek } from '@larkhold/engine';
 import { formatDay, formatDuration, formatSeconds, say } from '@larkhold/words';
 import { css, html, LitElement, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { controlStyles, pageStyles } from '../page-styles.ts';
+import { controlStyles, pageStyles, tableStyles } from '../page-styles.ts';
 import { CLIMB, type ClimbStroke, climbStrokes } from './climb-strokes.ts';
 
 /**
@@ -15,6 +15,7 @@ export class LarkClimb extends LitElement {
   static override styles = [
     pageStyles,
     controlStyles,
+    tableStyles,
     css`
       svg {
         display: block;
@@ -47,17 +48,9 @@ export class LarkClimb extends LitElement {
         font-weight: 400;
         font-size: 7px;
       }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
-      }
       th,
       td {
         padding: 0.3rem 0.6rem 0.3rem 0;
-        border-bottom: 1px solid var(--rule);
-        text-align: left;
-        font-weight: 400;
       }
       details {
         margin-top: 0.6rem;

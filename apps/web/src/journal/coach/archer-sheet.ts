@@ -7,6 +7,7 @@ import {
   parseProgram,
   weekTotals,
 } from '@larkhold/engine';
+import { tableStyles } from '@larkhold/ui';
 import { formatCount, formatDay, formatDuration, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -38,6 +39,7 @@ const RIBBONS_SHOWN = 6;
 export class ArcherSheet extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
+    tableStyles,
     css`
       .ribbons {
         margin-top: 0.9rem;
@@ -57,17 +59,12 @@ export class ArcherSheet extends PostElement {
         min-width: 0;
       }
       table {
-        width: 100%;
         margin: 0.8rem 0;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
       }
       th,
       td {
         padding: 0.4rem 0;
-        border-bottom: 1px solid var(--rule);
         text-align: right;
-        font-weight: 400;
       }
       th:first-child {
         text-align: left;

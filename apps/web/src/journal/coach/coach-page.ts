@@ -1,4 +1,5 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
+import { tableStyles } from '@larkhold/ui';
 import { formatDay, problemWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -27,21 +28,14 @@ import {
 export class CoachPage extends PostElement {
   static override styles = [
     ...PlaceElement.styles,
+    tableStyles,
     css`
       p {
         margin: 0.5rem 0 0.9rem;
       }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
-      }
       th,
       td {
         padding: 0.5rem 0.9rem 0.5rem 0;
-        border-bottom: 1px solid var(--rule);
-        text-align: left;
-        font-weight: 400;
         vertical-align: middle;
       }
       thead th {

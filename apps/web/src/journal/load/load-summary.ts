@@ -1,4 +1,5 @@
 import { type LoadSums, type Loads, loadsOf, WORKLOAD_RATIO_CAUTION } from '@larkhold/engine';
+import { tableStyles } from '@larkhold/ui';
 import { formatCount, formatDuration, formatImpulse, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
@@ -13,6 +14,7 @@ const kept = new WeakMap<AppView['journal'], { key: string; loads: Loads }>();
 export class LoadSummary extends PlaceElement {
   static override styles = [
     ...PlaceElement.styles,
+    tableStyles,
     css`
       details {
         margin-top: var(--gap);
@@ -22,17 +24,10 @@ export class LoadSummary extends PlaceElement {
         container-type: inline-size;
         padding-bottom: var(--gap);
       }
-      table {
-        width: 100%;
-        border-collapse: collapse;
-        font-variant-numeric: tabular-nums;
-      }
       th,
       td {
         padding: 0.4rem 0.6rem 0.4rem 0;
-        border-bottom: 1px solid var(--rule);
         text-align: right;
-        font-weight: 400;
       }
       th:first-child {
         text-align: left;

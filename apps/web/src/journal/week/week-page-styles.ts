@@ -164,17 +164,10 @@ export const weekPageStyles = css`
     padding: 0 0 0.4rem;
     font-weight: 600;
   }
-  table {
-    width: 100%;
-    border-collapse: collapse;
-    font-variant-numeric: tabular-nums;
-  }
   th,
   td {
     padding: 0.45rem 0;
-    border-bottom: 1px solid var(--rule);
     text-align: right;
-    font-weight: 400;
   }
   thead th {
     color: var(--dim);

@@ -5,7 +5,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import '../../shell/lark-notes.ts';
 import '@larkhold/ui';
-import { nothingDrawn } from '@larkhold/ui';
+import { nothingDrawn, tableStyles } from '@larkhold/ui';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { hrefOf } from '../../shell/routing.ts';
 import './day-entry.ts';
@@ -30,7 +30,7 @@ const STRIP_WEEKS = 8;
  */
 @customElement('week-page')
 export class WeekPageElement extends PlaceElement {
-  static override styles = [...PlaceElement.styles, weekPageStyles];
+  static override styles = [...PlaceElement.styles, tableStyles, weekPageStyles];
 
   @property() week: string | undefined;
   @property() day: string | undefined;

@@ -27,16 +27,11 @@ export const planPageStyles = css`
     margin-top: var(--gap);
   }
   table {
-    width: 100%;
     margin-top: var(--gap);
-    border-collapse: collapse;
-    font-variant-numeric: tabular-nums;
   }
   th,
   td {
     padding: 0.5rem 0.8rem 0.5rem 0;
-    border-bottom: 1px solid var(--rule);
-    text-align: left;
     vertical-align: top;
   }
   th {

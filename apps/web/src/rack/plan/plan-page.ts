@@ -1,4 +1,5 @@
 import { formatPlanCalendar, idOf, type Program } from '@larkhold/engine';
+import { tableStyles } from '@larkhold/ui';
 import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -19,7 +20,7 @@ const weekChoices = [4, 8, 12, 26] as const;
  */
 @customElement('plan-page')
 export class PlanPage extends PlaceElement {
-  static override styles = [...PlaceElement.styles, planPageStyles];
+  static override styles = [...PlaceElement.styles, tableStyles, planPageStyles];
 
   @property({ attribute: false }) programId: string | undefined;
   @state() private weekCount: number = 8;

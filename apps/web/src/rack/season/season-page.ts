@@ -1,4 +1,5 @@
 import { emptySeason, formatPlanCalendar, idOf, type Problem, type Season, seasonNotices } from '@larkhold/engine';
+import { tableStyles } from '@larkhold/ui';
 import { noticeWords, problemWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -22,7 +23,7 @@ const weekChoices = [4, 8, 12, 26] as const;
 /** The season: what is planned for the coming weeks, what of it does not come about, and how it is changed. */
 @customElement('season-page')
 export class SeasonPage extends PlaceElement {
-  static override styles = [...PlaceElement.styles, planPageStyles, seasonStyles];
+  static override styles = [...PlaceElement.styles, tableStyles, planPageStyles, seasonStyles];
 
   @state() private weekCount: number = 8;
   @state() private said = '';
