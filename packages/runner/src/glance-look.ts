@@ -1,5 +1,17 @@
 import { css } from 'lit';
 
+/** The light colours: chosen, or the system's choice. */
+const light = css`
+  --ground: var(--lark-ground, #f6f1e7);
+  --ink: var(--lark-ink, #1d1a15);
+  --dim: var(--lark-dim, #5c5549);
+  --faint: var(--lark-faint, #cfc5b3);
+  --accent: var(--lark-accent, #96500a);
+  --on-accent: var(--lark-on-accent, #fffaf0);
+  --raised: var(--lark-raised, #fffbf2);
+  color-scheme: light;
+`;
+
 /**
  * Colours of the display: brightness carries meaning, one warm accent. Shared by the runner's elements. A page sets its own by `--lark-…`, which
  * pass through every shadow root; forced colours come before them. The values are those of `tokens.css` in ui: the elements stand in other pages without it.
@@ -16,25 +28,11 @@ export const lookStyles = css`
     color-scheme: dark;
   }
   :host([theme='light']) {
-    --ground: var(--lark-ground, #f6f1e7);
-    --ink: var(--lark-ink, #1d1a15);
-    --dim: var(--lark-dim, #5c5549);
-    --faint: var(--lark-faint, #cfc5b3);
-    --accent: var(--lark-accent, #96500a);
-    --on-accent: var(--lark-on-accent, #fffaf0);
-    --raised: var(--lark-raised, #fffbf2);
-    color-scheme: light;
+    ${light}
   }
   @media (prefers-color-scheme: light) {
     :host([theme='system']) {
-      --ground: var(--lark-ground, #f6f1e7);
-      --ink: var(--lark-ink, #1d1a15);
-      --dim: var(--lark-dim, #5c5549);
-      --faint: var(--lark-faint, #cfc5b3);
-      --accent: var(--lark-accent, #96500a);
-      --on-accent: var(--lark-on-accent, #fffaf0);
-      --raised: var(--lark-raised, #fffbf2);
-      color-scheme: light;
+      ${light}
     }
   }
   :host([theme='contrast']) {

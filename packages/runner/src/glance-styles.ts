@@ -8,6 +8,20 @@ const signs = unsafeCSS(
   Array.from({ length: MOST_SIGNS + 1 }, (_, count) => `[data-signs='${count}']{--signs:${count}}`).join(''),
 );
 
+/** The number stands before the bow, which is an outline behind it. */
+const numberFirst = css`
+  svg .seconds,
+  .title {
+    display: none;
+  }
+  .hold .digits {
+    color: var(--ink);
+  }
+  svg {
+    opacity: 0.35;
+  }
+`;
+
 /** Layout of the glance display: bow above words when upright, side by side when wide. */
 export const glanceStyles = css`
   ${signs}
@@ -221,16 +235,9 @@ export const glanceStyles = css`
     .digits {
       display: flex;
     }
-    svg .seconds,
-    .title,
+    ${numberFirst}
     .left {
       display: none;
-    }
-    .hold .digits {
-      color: var(--ink);
-    }
-    svg {
-      opacity: 0.35;
     }
     .word {
       font-size: min(92cqw / (var(--signs) * 0.68), 19cqh);
@@ -248,16 +255,7 @@ export const glanceStyles = css`
       display: flex;
       font-size: min(92cqw / (var(--signs) * 0.7), 32cqh);
     }
-    svg .seconds,
-    .title {
-      display: none;
-    }
-    .hold .digits {
-      color: var(--ink);
-    }
-    svg {
-      opacity: 0.35;
-    }
+    ${numberFirst}
   }
   /* The number first, also on a taller screen. */
   :host([layout='numbers']) {
@@ -267,16 +265,7 @@ export const glanceStyles = css`
     .digits {
       display: flex;
     }
-    svg .seconds,
-    .title {
-      display: none;
-    }
-    .hold .digits {
-      color: var(--ink);
-    }
-    svg {
-      opacity: 0.35;
-    }
+    ${numberFirst}
   }
   @media (orientation: landscape) {
     .face {

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
+import { lookStyles } from './glance-look.ts';
 
-const read = (path: string) => readFileSync(new URL(path, import.meta.url), 'utf8');
-const tokens = read('../../ui/src/tokens.css');
-const look = read('./glance-look.ts');
+const tokens = readFileSync(new URL('../../ui/src/tokens.css', import.meta.url), 'utf8');
+const look = lookStyles.cssText;
 
 /** The colours that a rule sets, by name. */
 function colours(sheet: string, selector: string): Record<string, string> {
