@@ -69,6 +69,18 @@ describe('clean work leads on', { timeout: 300_000 }, () => {
     expect(Math.max(...asked.map(({ holdMs }) => holdMs))).toBeGreaterThan(asked[0]!.holdMs);
     expect(Math.max(...asked.map(({ weightLbf }) => weightLbf))).toBeGreaterThan(0);
   });
+
+  it('in twenty minutes every other morning with an effort of five and nothing known of the archer', () => {
+    let records: DrillRecord[] = [];
+    const asked = Array.from({ length: 40 }, (_, at) => {
+      const given = prescribe({ program: holding, records, today: dayOfNumber(20_000 + 2 * at), minutes: 20 });
+      expect(given.durationMs).toBeLessThanOrEqual(20 * 60_000);
+      records = [...records, drillOf(holding, given, clean, at)];
+      return askedBy(given);
+    });
+    expect(Math.max(...asked.map(({ holdMs }) => holdMs))).toBeGreaterThan(asked[0]!.holdMs);
+    expect(Math.max(...asked.map(({ weightLbf }) => weightLbf))).toBeGreaterThan(0);
+  });
 });
 
 describe('at the top of a ladder', { timeout: 300_000 }, () => {
