@@ -1,8 +1,8 @@
 import { type ChildProcess, spawn, spawnSync } from 'node:child_process';
 import { mkdir, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
-import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { freePort } from '../free-port.ts';
 
 const conf = new URL('../../packages/box/nginx/larkhold-box.conf', import.meta.url);
 /** Debian puts it where a user's PATH does not look. */
@@ -66,15 +66,4 @@ async function answering(origin: string, child: ChildProcess): Promise<void> {
     if (isUp) return;
     await new Promise((resolve) => setTimeout(resolve, 20));
   }
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === 'object' && address !== null ? address.port : 0));
-    });
-  });
 }

@@ -1,7 +1,7 @@
 import { spawn } from 'node:child_process';
-import { createServer } from 'node:net';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { findWebkit } from '../../scripts/find-webkit.mjs';
+import { freePort } from '../free-port.ts';
 
 const WAIT_MS = 60_000;
 
@@ -84,15 +84,4 @@ async function untilAnswers(ask: () => Promise<unknown>): Promise<void> {
       if (Date.now() > endAt) throw error;
     }
   }
-}
-
-function freePort(): Promise<number> {
-  return new Promise((resolve, reject) => {
-    const server = createServer();
-    server.once('error', reject);
-    server.listen(0, '127.0.0.1', () => {
-      const address = server.address();
-      server.close(() => resolve(typeof address === 'object' && address ? address.port : 0));
-    });
-  });
 }
