@@ -61,11 +61,11 @@ export default defineConfig({
         globPatterns: ['**/*.{js,css,html,svg,png,webm,mp3,json,webmanifest}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
         // What sees is loaded, and kept for later without a network, only where the camera was asked for.
-        globIgnores: ['**/sight-worker-*', '**/lark-sight*', '**/sight-model-*', '**/movenet-lightning-*'],
+        globIgnores: ['**/sight-worker-*', '**/lark-sight*', '**/sight-camera-*', '**/movenet-lightning-*'],
         runtimeCaching: [
           {
             urlPattern:
-              /\/assets\/(sight-worker|lark-sight|sight-model|movenet-lightning|tfjs-backend-wasm)[\w-]*\.(js|json|bin|wasm)$/,
+              /\/assets\/(sight-worker|lark-sight|sight-camera|movenet-lightning|tfjs-backend-wasm)[\w-]*\.(js|json|bin|wasm)$/,
             handler: 'CacheFirst',
             options: { cacheName: 'larkhold-sight' },
           },

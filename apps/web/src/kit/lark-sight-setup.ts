@@ -4,14 +4,12 @@ import {
   formLines,
   judgePlace,
   type PlaceAdvice,
-  startSightWorker,
   type WatchedCamera,
-  watchCamera,
 } from '@larkhold/sight';
 import { say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { sightModel } from '../shell/sight-model.ts';
+import { watchChosen } from '../shell/sight-camera.ts';
 
 /** How long a piece of advice is up at least, so that it can be read, milliseconds. */
 const READABLE_MS = 900;
@@ -73,9 +71,7 @@ export class LarkSightSetup extends LitElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#watched = watchCamera({
-      ...(this.replayOnly ? {} : { worker: startSightWorker(), files: sightModel }),
-      deviceId: this.deviceId,
+    this.#watched = watchChosen(this, {
       onState: (next) => {
         this.camera = next;
       },

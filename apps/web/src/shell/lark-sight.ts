@@ -8,15 +8,13 @@ import {
   type Refusal,
   type ReplayClip,
   type SeenHold,
-  startSightWorker,
   type WatchedCamera,
   type WitnessEvent,
-  watchCamera,
 } from '@larkhold/sight';
 import { formWords, movedCall, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { sightModel } from './sight-model.ts';
+import { watchChosen } from './sight-camera.ts';
 
 /** What the replay shows before the draw that the clock called for, and after the let-down, milliseconds. */
 const BEFORE_MS = 500;
@@ -96,9 +94,7 @@ export class LarkSight extends LitElement {
       drill.removeEventListener('lark-end', onEnd);
     };
     this.isLoading = !this.replayOnly;
-    this.#watched = watchCamera({
-      ...(this.replayOnly ? {} : { worker: startSightWorker(), files: sightModel }),
-      deviceId: this.deviceId,
+    this.#watched = watchChosen(this, {
       onState: (next) => {
         this.camera = next;
       },
