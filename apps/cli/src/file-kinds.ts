@@ -1,6 +1,7 @@
 import {
   type HandOver,
   type Journal,
+  namedFormat,
   type Program,
   parseHandOver,
   parseJournal,
@@ -57,16 +58,13 @@ const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
   },
 };
 
-/** Where a file names its format: near its beginning, in every file of ours. */
-const HEAD_CHARS = 2000;
-
 /**
  * Reads a file of any kind that we write.
  * @param text its text
  * @returns what it is, or all that is wrong with it. A file that names no kind is read as a program, the one that people write by hand
  */
 export function readAnyFile(text: string): ReadFile {
-  const named = /"format"\s*:\s*"larkhold\/([a-z-]+)"/.exec(text.slice(0, HEAD_CHARS))?.[1];
+  const named = namedFormat(text);
   return (isKind(named) ? readers[named] : readers.program)(text);
 }
 

@@ -32,6 +32,7 @@ export {
 } from './exchange/journal-file.ts';
 export * from './exchange/journal-tables.ts';
 export { findJsonFault, type TextPlace } from './exchange/json-fault.ts';
+export { namedFormat } from './exchange/named-format.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
 export { estimateMaxHold, LEAST_LET_DOWNS, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';

@@ -2,6 +2,7 @@ import {
   type FileProblem,
   type HandOver,
   type Journal,
+  namedFormat,
   type Program,
   parseHandOver,
   parseJournal,
@@ -23,8 +24,7 @@ export type Incoming =
  * @returns what it is; a file that is none of them is refused as a journal is
  */
 export function readIncoming(text: string): Incoming {
-  // The first format that is named decides; the reader itself then looks at the whole file.
-  const format = /"format"\s*:\s*"larkhold\/([a-z-]+)"/.exec(text.slice(0, 4000))?.[1];
+  const format = namedFormat(text);
   if (format === 'backup') {
     const read = parseBackup(text);
     if (!read.ok) return { kind: 'refused', problems: read.problems };
