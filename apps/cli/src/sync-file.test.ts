@@ -59,7 +59,7 @@ it('keeps the secret out of what it writes and prints', async () => {
     expect(text).not.toContain(pairing.secret);
 });
 
-it('takes the secret from a variable, as the whole link too, and says what to do where there is none', async () => {
+it('takes the secret from a variable, as the whole link too, and says what to do without one', async () => {
   const { around, box } = twoFiles();
   const args = ['sync', 'phone.json', '--folder', 'box'];
   expect(await run(args, around)).toBe(2);

@@ -231,7 +231,7 @@ export class LarkApp extends LitElement {
     return isThere;
   }
 
-  /** The builder's own event for a part that did not come; a page's is told in the page's place. */
+  /** The builder's own event for a part that did not come. For a page's part, the page's place says so. */
   readonly #onMissing = (): void => {
     this.isPartMissing = true;
   };

@@ -54,7 +54,7 @@ const state = createAppState({
   drillLock: createDrillLock(),
 });
 
-// What nobody has caught is told: a fault that is only in the console is a change that may be lost unseen.
+// Say what nobody has caught: a fault that is only in the console is a change that may be lost unseen.
 addEventListener('unhandledrejection', ({ reason }) => state.tell(reason));
 addEventListener('error', ({ error }) => {
   if (error) state.tell(error); // a warning about layout carries none

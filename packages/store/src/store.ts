@@ -73,7 +73,7 @@ export interface Store {
   /** The coach's box and the way to one, as they were put. They are in no backup and no journal. */
   post(): Promise<unknown>;
   putPost(post: unknown): Promise<void>;
-  /** The season's own file, whole, as it was put; undefined while there is none. */
+  /** The season's own file, whole, as it was put; undefined until one is put. */
   season(): Promise<NonNullable<Journal['season']>['document'] | undefined>;
   putSeason(document: NonNullable<Journal['season']>['document']): Promise<void>;
   /**

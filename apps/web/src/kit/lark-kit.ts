@@ -16,7 +16,7 @@ import './lark-shot-process.ts';
 /**
  * The kit: an index whose rows show how everything is set, and a page for each row; side by side where there is room.
  *
- * @prop page which page is open; the index alone where it is none of them
+ * @prop page which page is open; any other value opens the index alone
  */
 @customElement('lark-kit')
 export class LarkKit extends PlaceElement {

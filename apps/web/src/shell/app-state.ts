@@ -42,7 +42,7 @@ export interface Surroundings {
   today(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;
-  /** Keeps this device in the archer's box; where left out there is none. */
+  /** Keeps this device in the archer's box; left out where no box is kept. */
   box?: BoxKeeper;
   /** Hand-overs and answers by way of a coach's box; where left out there are only files. */
   post?: CoachPost;

@@ -32,7 +32,7 @@ export interface BoxKeeperParts {
 
 /** Keeps this device in the archer's box: when it meets, what it says, and what can be undone. */
 export interface BoxKeeper {
-  /** The way to the box; undefined while there is none. */
+  /** The way to the box; undefined until the archer has one. */
   readonly link: BoxLink | undefined;
   /** A round is under way. */
   readonly isMeeting: boolean;

@@ -16,9 +16,9 @@ export interface CoachPostParts {
 
 /** Hand-overs and answers by way of a box: the archer's side, the coach's side, or both. */
 export interface CoachPost {
-  /** The coach's box on this device; undefined while there is none. */
+  /** The coach's box on this device; undefined until one is made. */
   readonly desk: CoachDesk | undefined;
-  /** The archer's way to a coach; undefined while there is none. */
+  /** The archer's way to a coach; undefined until one is invited. */
   readonly archer: ArcherPost | undefined;
   /** What was wrong the last time, both sides. */
   readonly troubles: readonly BoxTrouble[];

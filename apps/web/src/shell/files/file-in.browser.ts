@@ -183,7 +183,7 @@ test('a coach’s program asks before it takes the place of the archer’s own, 
   await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
 });
 
-test('a large cut-off file is read beside the page: its place is told, the page goes on, and it can be left', async () => {
+test('a large cut-off file is read beside the page: the screen says how far it is, the page goes on, and it can be left', async () => {
   const day = JSON.stringify({ date: '2026-11-23', note: 'x'.repeat(3000) });
   const large = `{"format":"larkhold/journal","version":3,"drills":[],"weeks":[],"days":[\n${`${day},\n`.repeat(4000)}`;
   const { element, store } = await open('{}');
