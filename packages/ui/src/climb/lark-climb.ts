@@ -43,6 +43,12 @@ export class LarkClimb extends LitElement {
         font: 600 8px var(--font);
         text-anchor: middle;
       }
+      .begin {
+        text-anchor: start;
+      }
+      .end {
+        text-anchor: end;
+      }
       .foot {
         fill: var(--dim);
         font-weight: 400;
@@ -75,7 +81,7 @@ export class LarkClimb extends LitElement {
             <path class="planned" d=${planned}></path><path class="held" d=${held}></path>
           </g>`,
         )}
-        ${labelled(strokes).map((one) => label(one, ground))}`}
+        ${labelled(strokes).map((one) => label(one, ground, width))}`}
       </svg>
       <details>
         <summary>${say('known.climbTable')}</summary>
@@ -104,6 +110,9 @@ export class LarkClimb extends LitElement {
   }
 }
 
+/** A label nearer to an edge than this does not fit around its stroke, in the picture's units. */
+const NEAR_EDGE = 2 * CLIMB.step;
+
 function row({ monday }: ClimbWeek, longestMs: number, heldMs: number, note: string) {
   return html`<tr>
     <th scope="row">${formatDay(monday, 'plain')} <span class="dim">${note}</span></th>
@@ -122,11 +131,14 @@ function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
   return shown;
 }
 
-function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number) {
+/** A stroke's number and day. Near an edge they begin or end at it, so that nothing is cut off. */
+function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number, width: number) {
   const ms = tall > 0 ? week.longestMs : week.plannedLongestMs;
   const top = ground - Math.max(tall, plannedTall);
-  return svg`<text x=${x + 2} y=${top - 3}>${formatSeconds(ms)}</text>
-    <text class="foot" x=${x} y=${ground + 9}>${formatDay(week.monday, 'plain')}</text>`;
+  const edge = x < NEAR_EDGE ? 'begin' : x > width - NEAR_EDGE ? 'end' : '';
+  const at = (middle: number) => (edge === 'begin' ? 1 : edge === 'end' ? width - 1 : middle);
+  return svg`<text class=${edge} x=${at(x + 2)} y=${top - 3}>${formatSeconds(ms)}</text>
+    <text class=${`foot ${edge}`} x=${at(x)} y=${ground + 9}>${formatDay(week.monday, 'plain')}</text>`;
 }
 
 function sentenceOf(weeks: readonly ClimbWeek[]): string {
