@@ -93,7 +93,7 @@ describe.concurrent('the bench and sharing', () => {
     ] as const) {
       await write(page, name, text);
     }
-    await write(page, 'Quick line', '1x1 hold 2 rest 1 draw 0.5 let down 0.5');
+    await write(page, 'A drill in one line', '1x1 hold 2 rest 1 draw 0.5 let down 0.5');
     await page.keyboard.press('Enter');
     await page.getByRole('heading', { name: '2. Holds' }).waitFor();
     // the focus is in the new block; its own Up button is the next stop
@@ -241,7 +241,7 @@ describe.concurrent('the bench and sharing', () => {
   });
 
   it('moves a block by drag, and takes it back', async () => {
-    const { page, faults, leave } = await arrive('#/bench/new', { viewport: { width: 900, height: 1800 } });
+    const { page, faults, leave } = await arrive('#/bench/new', { viewport: { width: 900, height: 2600 } });
     await page.locator('#field-blocks-0-title').fill('Walker');
     await page.getByRole('button', { name: 'Add a block' }).click();
     const grips = page.locator('.grip');

@@ -110,6 +110,7 @@ export {
   type QuickBlock,
   type QuickLineProblem,
 } from './program/quick-line.ts';
+export { type ReadyLadder, type ReadyLadderKind, readyLadders, type WrittenLadder } from './program/ready-ladders.ts';
 export {
   type Due,
   dueToday,

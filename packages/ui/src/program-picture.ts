@@ -6,33 +6,6 @@ const WIDTH = 1000;
 const HEIGHT = 60;
 const baseY = HEIGHT - 2;
 const topY = 6;
-/** A let-down to set-up ends here. */
-const setUpY = 40;
-
-/**
- * A timeline as a picture to scale: up with the draw, level through the hold, down with the let-down, along the ground at rest.
- * @param timeline any timeline
- * @param words what it shows, for those who do not see it
- * @returns an SVG element
- */
-export function timelinePicture(timeline: Timeline, words: string): TemplateResult {
-  const x = scaleOf(timeline);
-  let path = `M0 ${baseY}`;
-  let y = baseY;
-  const starts: number[] = [];
-  for (const step of timeline.steps) {
-    if (step.kind === 'draw' || step.kind === 'hold') y = topY;
-    else if (step.kind === 'letDown') y = step.to === 'set-up' ? setUpY : baseY;
-    else if (step.kind !== 'rest') y = baseY;
-    if (step.block !== starts.length - 1) starts.push(x(step.startMs));
-    path += `L${x(step.startMs + step.durationMs)} ${y}`;
-  }
-  path += `L${WIDTH} ${baseY}Z`;
-  return svg`<svg viewBox="0 0 ${WIDTH} ${HEIGHT}" preserveAspectRatio="none" role="img" aria-label=${words} class="timeline">
-    <path class="drawn" d=${path}></path>
-    ${starts.slice(1).map((at) => svg`<line class="edge" x1=${at} x2=${at} y1="0" y2=${HEIGHT}></line>`)}
-  </svg>`;
-}
 
 /**
  * What is left along a timeline, on the same scale of time.

@@ -39,10 +39,17 @@ test('a month shows each day’s holds, arrows and pain in words too, leads to t
     );
   await expect.poll(() => named(/23\b.*: 2 min$/)?.getAttribute('href')).toBe('#/week/2026-W48/2026-11-23');
   expect(named(/24\b.*: nothing held, 60 arrows, pain$/)).toBeDefined();
-  expect(month()?.querySelectorAll('a')).toHaveLength(30);
+  expect(month()?.querySelectorAll('a.day')).toHaveLength(30);
   // 1 November 2026 is a Sunday; where weeks begin on Monday six places stay empty before it.
   await act.changeKit({ weekStart: 'monday' });
-  await expect.poll(() => month()?.querySelectorAll('.days > span:not(.name)').length).toBe(6);
+  await expect.poll(() => month()?.querySelector('li')?.querySelectorAll('.other').length).toBe(6);
+  expect(month()?.querySelectorAll('li')).toHaveLength(6);
+  const sums = () => [...(month()?.querySelectorAll('.sum') ?? [])].map((sum) => textOf(sum).replaceAll(/\s+/g, ' '));
+  expect(sums()[4]).toBe('Week 48 2 min 60 arrows');
+  expect(month()?.querySelectorAll('.sum')[4]?.getAttribute('href')).toBe('#/week/2026-W48');
+  expect(month()?.querySelectorAll('svg .held')).toHaveLength(1);
+  expect(month()?.querySelectorAll('svg .arrows')).toHaveLength(1);
+  expect(month()?.querySelectorAll('svg .pain')).toHaveLength(1);
   expect(await trial.faults()).toEqual([]);
   await frame.viewport(320, 640);
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(320);

@@ -13,12 +13,14 @@ const LEAST_TALL = 4;
  * @param x middle of the foot
  * @param y the ground
  * @param tall height in the ribbon's units
+ * @param wide 1 for the usual width, less where many have to fit
  * @returns an SVG path
  */
-export function limbPath(x: number, y: number, tall: number): string {
-  const [top, lean] = [y - tall, LEAN * (tall / RIBBON.tall)];
+export function limbPath(x: number, y: number, tall: number, wide = 1): string {
+  const [top, lean] = [y - tall, LEAN * wide * (tall / RIBBON.tall)];
   const half = y - tall / 2;
-  return `M${r(x - FOOT)} ${r(y)}Q${r(x - FOOT)} ${r(half)} ${r(x + lean - TIP)} ${r(top + TIP)}A${TIP} ${TIP} 0 0 1 ${r(x + lean + TIP)} ${r(top + TIP)}Q${r(x + FOOT - 0.6)} ${r(half)} ${r(x + FOOT)} ${r(y)}Z`;
+  const [foot, tip] = [FOOT * wide, TIP * wide];
+  return `M${r(x - foot)} ${r(y)}Q${r(x - foot)} ${r(half)} ${r(x + lean - tip)} ${r(top + tip)}A${r(tip)} ${r(tip)} 0 0 1 ${r(x + lean + tip)} ${r(top + tip)}Q${r(x + foot - 0.6 * wide)} ${r(half)} ${r(x + foot)} ${r(y)}Z`;
 }
 
 /**

@@ -3,6 +3,7 @@ import type { bench as en } from '../en/bench.ts';
 /** Where a program is edited. */
 export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.title': 'Werkbank',
+  'bench.inTime': 'Die Übung im Verlauf',
   'bench.toSeeTimes': 'Berichtige die markierten Felder, um die Zeiten zu sehen.',
   'bench.undo': 'Rückgängig',
   'bench.redo': 'Wiederholen',
@@ -78,8 +79,11 @@ export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.calls': 'Zurufe',
   'bench.callsHint': 'Einer pro Zeile, während des Halts gesprochen.',
   'bench.asLine': 'Als Zeile: {line}',
-  'bench.noLadder': 'Ohne Stufen ändert sich der Block nie.',
-  'bench.addLadder': 'Stufen hinzufügen',
+  'bench.noLadder': 'Ohne Stufen ändert sich der Block nie. Wähle, wie er wachsen soll:',
+  'bench.readyLonger': 'Längere Halte',
+  'bench.readyMore': 'Mehr Wiederholungen, dann längere Halte',
+  'bench.readyGentle': 'Behutsam, in kleinen Schritten',
+  'bench.addLadder': 'Selbst Stufen schreiben',
   'bench.addRung': 'Stufe hinzufügen',
   'bench.climbAfter': 'Höher nach',
   'bench.cleanSessions': 'sauberen Einheiten',
@@ -120,7 +124,6 @@ export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.leverAddedWeight': 'Zusatzgewicht',
   'bench.total': 'Insgesamt',
   'bench.fullDraw': 'Vollauszug',
-  'bench.scale': 'Verlauf maßstäblich: {n, plural, one {# Halt} other {# Halte}} in {ms, number, duration}',
   'bench.giveHold': 'Gib deinen längsten Halt in der {kit} an, um zu sehen, wie müde das macht.',
   'bench.kit': 'Ausrüstung',
   'bench.failsAt':
@@ -135,7 +138,7 @@ export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.blockDose': '{block}: {dose}',
   'bench.lighterWeek': 'Leichtere Woche',
   'bench.heldBack': 'Von der Wachstumsgrenze gebremst',
-  'bench.quickLine': 'Kurze Zeile',
+  'bench.quickLine': 'Eine Übung in einer Zeile',
   'bench.addAsBlock': 'Als Block hinzufügen',
   'bench.suchAs': 'Zum Beispiel: {example}',
   'bench.needed': 'Hier fehlt etwas.',

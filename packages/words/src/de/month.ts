@@ -6,6 +6,7 @@ export const month: Readonly<Record<keyof typeof en, string>> = {
   'month.after': 'Monat danach',
   'month.nothing': 'nichts gehalten',
   'month.arrows': '{n, plural, one {# Pfeil} other {# Pfeile}}',
+  'month.key': 'Nach oben: Zeit im Vollauszug. Nach unten: Pfeile. Ein Kreuz: Schmerzen. Ein Druck öffnet den Tag.',
   'month.day':
     '{day, date, long}: {held}{arrows, plural, =0 {} one {, # Pfeil} other {, # Pfeile}}{pain, select, yes {, Schmerzen} other {}}',
   'month.sum':

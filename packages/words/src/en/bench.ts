@@ -1,6 +1,7 @@
 /** Where a program is edited. */
 export const bench = {
   'bench.title': 'Bench',
+  'bench.inTime': 'The drill in time',
   'bench.toSeeTimes': 'Fix the marked fields to see the times.',
   'bench.undo': 'Undo',
   'bench.redo': 'Redo',
@@ -76,8 +77,11 @@ export const bench = {
   'bench.calls': 'Calls',
   'bench.callsHint': 'One a line, said during the hold.',
   'bench.asLine': 'As a line: {line}',
-  'bench.noLadder': 'Without a ladder the block never changes.',
-  'bench.addLadder': 'Add a ladder',
+  'bench.noLadder': 'Without a ladder the block never changes. Choose how it shall grow:',
+  'bench.readyLonger': 'Longer holds',
+  'bench.readyMore': 'More reps, then longer holds',
+  'bench.readyGentle': 'Gently, in small steps',
+  'bench.addLadder': 'Write a ladder yourself',
   'bench.addRung': 'Add a rung',
   'bench.climbAfter': 'Climb after',
   'bench.cleanSessions': 'clean sessions',
@@ -117,7 +121,6 @@ export const bench = {
   'bench.leverAddedWeight': 'Added weight',
   'bench.total': 'Total',
   'bench.fullDraw': 'Full draw',
-  'bench.scale': 'Timeline to scale: {n, plural, one {# hold} other {# holds}} in {ms, number, duration}',
   'bench.giveHold': 'Give your longest hold in the {kit} to see how tired this makes you.',
   'bench.kit': 'kit',
   'bench.failsAt':
@@ -132,7 +135,7 @@ export const bench = {
   'bench.blockDose': '{block}: {dose}',
   'bench.lighterWeek': 'Lighter week',
   'bench.heldBack': 'Held back by the growth limit',
-  'bench.quickLine': 'Quick line',
+  'bench.quickLine': 'A drill in one line',
   'bench.addAsBlock': 'Add as a block',
   'bench.suchAs': 'Such as: {example}',
   'bench.needed': 'Needed here.',

@@ -4,6 +4,7 @@ export const month = {
   'month.after': 'Month after',
   'month.nothing': 'nothing held',
   'month.arrows': '{n, plural, one {# arrow} other {# arrows}}',
+  'month.key': 'Up: time at full draw. Down: arrows. A cross: pain. Press a day to open it.',
   'month.day':
     '{day, date, long}: {held}{arrows, plural, =0 {} one {, # arrow} other {, # arrows}}{pain, select, yes {, pain} other {}}',
   'month.sum':

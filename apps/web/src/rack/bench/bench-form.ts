@@ -1,4 +1,5 @@
 import type { Program } from '@larkhold/engine';
+import type { Units } from '@larkhold/words';
 import type { Draft } from './draft.ts';
 import type { Json, Path } from './json-path.ts';
 import type { PlacedProblems } from './problem-places.ts';
@@ -7,6 +8,8 @@ import type { PlacedProblems } from './problem-places.ts';
 export interface BenchForm {
   draft: Draft;
   problems: PlacedProblems;
+  /** The archer's. */
+  units: Units;
   /** The draft as a program, while it is one. */
   program?: Program;
   /** What is being typed; shown as it was typed for as long as it means what the draft says. */

@@ -1,8 +1,10 @@
 import { builtInPrograms, createJournal, formatProgram, type Program, parseProgram } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
+import type { LarkTimelinePicture } from '@larkhold/ui';
 import axe from 'axe-core';
 import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
+import { page as frame } from 'vitest/browser';
 import type { App } from '../../shell/app-context.ts';
 import './bench-page.ts';
 import type { BenchPage } from './bench-page.ts';
@@ -66,6 +68,8 @@ afterEach(() => {
   history.replaceState(null, '', '#');
 });
 
+afterEach(() => frame.viewport(414, 896));
+
 test('a change shows at once in the times, and can be taken back by key', async () => {
   const { bench } = await benchOf('new');
   expect(words(bench, 'tension-time')).toBe('25 s'); // 5 holds of 5 s
@@ -82,11 +86,18 @@ test('a change shows at once in the times, and can be taken back by key', async 
   expect(byId<HTMLInputElement>(bench, 'field-blocks-0-hold').value).toBe('7.2');
 });
 
+/** The strokes of all blocks in one row, as they are drawn. */
+const strokes = (bench: BenchPage) =>
+  bench.renderRoot
+    .querySelector<LarkTimelinePicture>('.in-one')
+    ?.renderRoot.querySelector('.strokes')
+    ?.getAttribute('d');
+
 /** Everything that is worked out of the draft and stands on the page. */
 const workedOut = (bench: BenchPage) => ({
   total: words(bench, 'total-time'),
   tension: words(bench, 'tension-time'),
-  timeline: bench.renderRoot.querySelector('svg.timeline path')?.getAttribute('d'),
+  timeline: strokes(bench),
   fatigue: bench.renderRoot.querySelector('svg.fatigue .curve')?.getAttribute('d'),
   weeks: bench.renderRoot.querySelector('.weeks tbody')?.textContent,
   line: bench.renderRoot.querySelector('.blocks code')?.textContent,
@@ -94,10 +105,11 @@ const workedOut = (bench: BenchPage) => ({
 
 test('one change changes every number and picture at once, and one undo brings all of them back', async () => {
   const { bench } = await benchOf('new');
-  await press(bench, 'Add a ladder');
+  await press(bench, 'Write a ladder yourself');
   const before = workedOut(bench);
   expect(Object.values(before).every(Boolean)).toBe(true);
   await type(bench, 'field-blocks-0-hold', '7');
+  await new Promise(requestAnimationFrame);
   const after = workedOut(bench);
   for (const key of Object.keys(before) as (keyof typeof before)[]) {
     expect([key, after[key]]).not.toEqual([key, before[key]]);
@@ -110,20 +122,62 @@ test('one change changes every number and picture at once, and one undo brings a
   expect(workedOut(bench)).toEqual(after);
 });
 
-test('the timeline is drawn to scale, up to the level of the hold and down again', async () => {
+test('the drill is drawn as strokes to scale, in words too, and on a wide screen beside the form, a row for each block', async () => {
+  await frame.viewport(1280, 800);
   const { bench } = await benchOf('new');
-  const path = bench.renderRoot.querySelector('svg.timeline path')?.getAttribute('d') ?? '';
-  const points = [...path.matchAll(/[ML]([\d.]+) ([\d.]+)/g)].map(([, x, y]) => ({ x: Number(x), y: Number(y) }));
-  const top = Math.min(...points.map(({ y }) => y));
-  const holds = points.flatMap(({ x, y }, at) => {
-    const before = points[at - 1];
-    return before && y === top && before.y === top ? [x - before.x] : [];
-  });
-  const width = points.at(-1)?.x ?? 0;
-  const [minutes, seconds] = words(bench, 'total-time')?.match(/\d+/g) ?? [];
-  const secondsWide = (Number(minutes) * 60 + Number(seconds)) / width;
-  expect(holds).toHaveLength(5);
-  for (const hold of holds) expect(hold * secondsWide).toBeCloseTo(5, 1); // a new program holds five times for 5 s
+  await press(bench, 'Add a block');
+  await type(bench, 'field-blocks-1-hold', '10');
+  await new Promise(requestAnimationFrame);
+  const picture = (look: string) => bench.renderRoot.querySelector<LarkTimelinePicture>(look)!;
+  const feet = [...(strokes(bench) ?? '').matchAll(/M([\d.]+) [\d.]+Q[\d.]+ [\d.]+ [\d.]+ ([\d.]+)/g)].map(
+    ([, x, top]) => [Number(x), Number(top)],
+  );
+  expect(feet).toHaveLength(10);
+  const apart = feet.map(([x = 0], at) => x - (feet[at - 1]?.[0] ?? 0));
+  // A rep of the first block comes every 3 + 5 + 3 + 20 s, of the second every 3 + 10 + 3 + 20 s.
+  expect((apart[8] ?? 0) / (apart[2] ?? 1)).toBeCloseTo(36 / 31, 2);
+  const tall = feet.map(([, top = 0]) => 46 - top);
+  expect((tall[0] ?? 0) / (tall[9] ?? 1)).toBeCloseTo(0.5, 1); // 5 s of 10 s
+  expect(
+    picture('.in-one').renderRoot.querySelector('[role=img]')?.getAttribute('aria-label')?.replaceAll('\u00a0', ' '),
+  ).toMatch(/^5 holds of 5 s and 5 holds of 10 s in \d+ min \d+ s, drawn to scale$/);
+  expect(picture('.in-one').checkVisibility()).toBe(false);
+  const rows = [...picture('.by-block').renderRoot.querySelectorAll('li')];
+  expect(rows.map((row) => row.textContent?.replaceAll(/\s+/g, ' ').trim())).toEqual([
+    'New block5 holds of 5 s',
+    'New block5 holds of 10 s',
+  ]);
+  const [form, bar] = ['.form', '.bar'].map((one) => bench.renderRoot.querySelector(one)!.getBoundingClientRect());
+  expect(bar!.left).toBeGreaterThanOrEqual(form!.right);
+  await frame.viewport(390, 844);
+  expect([picture('.in-one').checkVisibility(), picture('.by-block').checkVisibility()]).toEqual([true, false]);
+});
+
+test('three ladders stand ready in words; pressed, one is the block’s, and the fold that says it has the focus', async () => {
+  const { bench, put } = await benchOf('new');
+  const ready = () =>
+    [...bench.renderRoot.querySelectorAll('.ready')].map((one) => one.textContent?.replaceAll(/\s+/g, ' ').trim());
+  expect(ready()).toEqual([
+    expect.stringMatching(/^Longer holds ?One step up after 2 clean sessions.*hold by 1 s, up to 10 s/),
+    expect.stringMatching(/^More reps, then longer holds.*reps by 1 rep, up to 8 reps.*Then the hold by 1 s/),
+    expect.stringMatching(/^Gently, in small steps.*after 4 clean sessions, if the effort was 5 of 10/),
+  ]);
+  expect((await axe.run(bench)).violations.map(({ id, nodes }) => `${id} ${nodes[0]?.html}`)).toEqual([]);
+  bench.renderRoot.querySelectorAll<HTMLButtonElement>('.ready')[1]!.click();
+  await bench.updateComplete;
+  expect(ready()).toEqual([]);
+  expect((bench.renderRoot as ShadowRoot).activeElement?.textContent).toMatch(/reps by 1\srep, up to 8\sreps/);
+  await press(bench, 'Save');
+  expect(put[0]?.blocks[0]?.ladder?.rungs).toMatchObject([
+    { raise: 'reps', by: 1, until: 8 },
+    { raise: 'hold', by: 1, until: 10, resets: { reps: 5 } },
+  ]);
+  bench.remove();
+  // No ladder is offered that the program could not have: 45 s is the longest hold to grow to, 60 the most reps.
+  const full = await benchOf('new');
+  await type(full.bench, 'field-blocks-0-hold', '45');
+  await type(full.bench, 'field-blocks-0-reps', '60');
+  expect(full.bench.renderRoot.querySelectorAll('.ready')).toHaveLength(0);
 });
 
 test('what is not valid is shown beside its field and is not saved', async () => {
@@ -233,7 +287,7 @@ test('an unsaved draft is there again after a reload, and gone once saved', asyn
 
 test('a ladder is given and its weeks are shown', async () => {
   const { bench, put } = await benchOf('new');
-  await press(bench, 'Add a ladder');
+  await press(bench, 'Write a ladder yourself');
   await type(bench, 'field-blocks-0-ladder-rungs-0-by', '2');
   await press(bench, 'Add lighter weeks');
   expect(bench.renderRoot.querySelectorAll('.weeks tbody tr')).toHaveLength(8);
@@ -271,10 +325,12 @@ test('a quick line becomes a block, and a wrong word is pointed at', async () =>
   expect(quick.renderRoot.querySelector('mark')?.textContent).toBe('rset');
   expect((await axe.run(quick)).violations.map(({ id }) => id)).toEqual([]);
   await enter('3x10 hold 30 rest 2x, set rest 2m');
-  expect(bench.renderRoot.querySelectorAll('.blocks > li')).toHaveLength(2);
-  expect(bench.renderRoot.querySelectorAll('.blocks code')[1]?.textContent).toBe('3x10 hold 30 rest 2x, set rest 2m');
+  const lines = () => [...bench.renderRoot.querySelectorAll('.blocks code')].map((line) => line.textContent);
+  expect(lines()).toEqual(['3x10 hold 30 rest 2x, set rest 2m']); // in the place of the block that nobody touched
+  await enter('1x5 hold 10 rest 20');
+  expect(lines()).toEqual(['3x10 hold 30 rest 2x, set rest 2m', '1x5 hold 10 rest 20']);
   await press(bench, 'Save');
-  expect(put[0]?.blocks[1]).toMatchObject({
+  expect(put[0]?.blocks[0]).toMatchObject({
     title: 'Holds',
     sets: 3,
     reps: 10,

@@ -23,6 +23,7 @@ import { benchStyles } from './bench-styles.ts';
 import { blockTemplate } from './block-template.ts';
 import {
   addBlock,
+  addWrittenBlock,
   blocksOf,
   createDraft,
   createEmptyDraft,
@@ -38,7 +39,7 @@ import { quickBlock } from './quick-block.ts';
 import './lark-quick-line.ts';
 import { weeksAhead } from '@larkhold/engine';
 import { pointerOfPath, valueAt } from './json-path.ts';
-import { totalsTemplate } from './outline-template.ts';
+import { strokesTemplate, totalsTemplate } from './outline-template.ts';
 import { type PlacedProblems, placeProblems } from './problem-places.ts';
 import { freeTitle, sameTitle } from './title-clash.ts';
 
@@ -112,8 +113,10 @@ export class BenchPage extends LitElement {
     return html`<h1>${say('bench.title')}</h1>
       <p class="dim">${this.#whatIsEdited(app)}</p>
       ${this.#keptTemplate(app)}
-      <div class="bar">
-        ${this.#worked ? totalsTemplate(this.#worked.outline) : html`<p>${say('bench.toSeeTimes')}</p>`}
+      <div class="two">
+      <div class="bar" role="region" aria-label=${say('bench.inTime')}>
+        ${this.#worked ? totalsTemplate(this.#worked.outline) : html`<p class="totals">${say('bench.toSeeTimes')}</p>`}
+        ${this.#worked ? strokesTemplate(this.#worked.outline, titlesOf(this.#worked.program)) : html`<div class="no-times"></div>`}
         <div class="row">
           <button type="button" ?disabled=${history.past.length === 0} @click=${() => this.#step(undo)}>${say('bench.undo')}</button>
           <button type="button" ?disabled=${history.future.length === 0} @click=${() => this.#step(redo)}>${say('bench.redo')}</button>
@@ -121,7 +124,9 @@ export class BenchPage extends LitElement {
         </div>
         <p role="status" class="small">${this.said}</p>
       </div>
+      <div class="form">
       ${elsewhere.length > 0 ? html`<div class="notice">${elsewhere.map((words) => html`<p>${words}</p>`)}</div>` : nothing}
+      <lark-quick-line @quick-block=${(event: CustomEvent<QuickBlock>) => form.change(addWrittenBlock(form.draft, quickBlock(event.detail)))}></lark-quick-line>
       <div @focusout=${this.#onLeave}>
         ${headFields(form)}
         <section aria-labelledby="blocks-title">
@@ -134,11 +139,13 @@ export class BenchPage extends LitElement {
             )}
           </ol>
           ${this.#problemsOf('/blocks')}
-          <lark-quick-line @quick-block=${(event: CustomEvent<QuickBlock>) => form.change(addBlock(form.draft, quickBlock(event.detail)))}></lark-quick-line>
           <button type="button" id="add-block" ?disabled=${blocksOf(form.draft).length >= 20} @click=${() => form.change(addBlock(form.draft))}>${say('bench.addBlock')}</button>
         </section>
       </div>
-      ${this.#worked ? this.#ahead(app, this.#worked) : nothing} ${this.#clashTemplate()}`;
+      ${this.#worked ? this.#ahead(app, this.#worked) : nothing}
+      </div>
+      </div>
+      ${this.#clashTemplate()}`;
   }
 
   #keptTemplate(app: App): TemplateResult | typeof nothing {
@@ -182,6 +189,7 @@ export class BenchPage extends LitElement {
   #form(draft: Draft): BenchForm {
     return {
       ...{ draft, problems: this.#problems, program: this.#worked?.program, typed: this.typed },
+      units: this.app?.view.kit.units ?? 'metric',
       set: (path, value, typed) => {
         const pointer = pointerOfPath(path);
         this.typed = typed === undefined ? undefined : { pointer, text: typed };
@@ -323,6 +331,10 @@ export class BenchPage extends LitElement {
     this.dispatchEvent(new CustomEvent('bench-saved', { detail: kept, bubbles: true, composed: true }));
     globalThis.location.hash = hrefOf('rack', kept.id);
   }
+}
+
+function titlesOf({ blocks }: Program): string[] {
+  return blocks.map(({ title }) => title);
 }
 
 function wordsOfChange(before: Draft, next: Draft): string {

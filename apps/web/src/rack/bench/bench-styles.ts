@@ -11,9 +11,89 @@ export const benchStyles = css`
     background: var(--ground);
     border-bottom: 1px solid var(--rule);
   }
-  /* As high as the times and the picture, so that a field half typed moves nothing. */
-  .bar > p:first-child {
-    min-height: 5.3rem;
+  .bar {
+    display: grid;
+    gap: 0.4rem 1.4rem;
+    grid-template-columns: minmax(0, 1fr) auto;
+    align-items: center;
+  }
+  .bar > :is(lark-timeline-picture, .no-times, [role='status']) {
+    grid-column: 1 / -1;
+  }
+  .bar > .row {
+    grid-area: 1 / 2;
+  }
+  .bar > [role='status']:empty {
+    display: none;
+  }
+  .in-one,
+  .no-times {
+    --timeline-tall: 2.2rem;
+    /* As high as the picture and its times, so that a field half typed moves nothing. */
+    min-height: 3.9rem;
+  }
+  .by-block {
+    display: none;
+    --timeline-tall: 3.4rem;
+  }
+  /* On a wide screen the times are beside the form and stay there. */
+  @media (min-width: 68rem) {
+    .two {
+      display: grid;
+      grid-template-columns: minmax(0, 7fr) minmax(0, 5fr);
+      gap: calc(var(--gap) * 2);
+      align-items: start;
+      margin-top: var(--gap);
+    }
+    .form {
+      order: -1;
+    }
+    .bar {
+      top: var(--gap);
+      grid-template-columns: minmax(0, 1fr);
+      max-height: calc(100dvh - 2 * var(--gap));
+      overflow-y: auto;
+      margin: 0;
+      padding: var(--gap);
+      gap: 1rem;
+      border: 0;
+      background: var(--raised);
+    }
+    .bar > .row {
+      grid-area: auto;
+    }
+    .in-one {
+      display: none;
+    }
+    .by-block {
+      display: block;
+    }
+  }
+  lark-quick-line {
+    display: block;
+    margin-bottom: calc(var(--gap) * 1.2);
+  }
+  .readies {
+    display: grid;
+    gap: 0.6rem;
+    grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr));
+    margin: 0.6rem 0;
+  }
+  .ready {
+    display: grid;
+    gap: 0.25rem;
+    justify-items: start;
+    align-content: start;
+    padding: 0.7rem 0.9rem;
+    font-weight: 400;
+    text-align: left;
+  }
+  .ready b {
+    font-weight: 650;
+  }
+  .grows {
+    display: block;
+    font-weight: 400;
   }
   .totals {
     display: flex;
@@ -159,17 +239,19 @@ export const benchStyles = css`
     .totals {
       gap: 0.2rem 0.9rem;
     }
-    .totals .spare {
+    /* The whole time is at the end of the strokes' line. */
+    .totals :is(.spare, .whole) {
       display: none;
+    }
+    .totals div {
+      display: block;
+      line-height: 1.25;
     }
     .bar button {
       padding: 0.3rem 0.6rem;
     }
-    .bar svg {
-      height: 2rem;
-    }
-    .bar > p:first-child {
-      min-height: 4.3rem;
+    .bar .row {
+      gap: 0.3rem;
     }
     .blocks > li {
       padding: 0.7rem;

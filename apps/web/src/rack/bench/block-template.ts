@@ -1,6 +1,7 @@
 import { formatQuickLine } from '@larkhold/engine';
-import { pieces, say } from '@larkhold/words';
+import { ladderSentences, pieces, say } from '@larkhold/words';
 import { html, nothing, type TemplateResult } from 'lit';
+import { guard } from 'lit/directives/guard.js';
 import type { BenchForm } from './bench-form.ts';
 import { blocksOf, duplicateBlock, moveBlock, removeBlock } from './draft.ts';
 import { choiceField, field, fieldId, linesField, numberField, selectOf, textField } from './field-templates.ts';
@@ -68,8 +69,8 @@ export function blockTemplate(form: BenchForm, index: number): TemplateResult {
         ${callsFields(form, [...at, 'calls'])}
       </div>
     </details>
-    <details>
-      <summary>${say('bench.ladder')}</summary>
+    <details ?open=${guard([], () => valueAt(form.draft.file, [...at, 'ladder']) === undefined)}>
+      <summary><span>${say('bench.ladder')} ${ladderWords(form, index)}</span></summary>
       ${ladderTemplate(form, [...at, 'ladder'])}
     </details>`;
 }
@@ -117,6 +118,14 @@ function callsFields(form: BenchForm, at: Path): TemplateResult {
       />${say('bench.ownCalls')}</label
     >
     ${own ? nothing : linesField(form, at, { label: say('bench.calls'), hint: say('bench.callsHint') })}`;
+}
+
+/** How the block grows, short, so that a closed fold says it. */
+function ladderWords({ program, units }: BenchForm, index: number): TemplateResult | typeof nothing {
+  const block = program?.blocks[index];
+  if (!block) return nothing;
+  const lines = ladderSentences(block, units).slice(0, 1 + (block.ladder?.rungs.length ?? 0));
+  return html`<span class="grows small dim">${lines.join(' ')}</span>`;
 }
 
 /** The block as the quick line says it, to be read, copied or learnt from. */

@@ -91,6 +91,19 @@ export function addBlock(draft: Draft, block: Json = freshBlock()): Draft {
 }
 
 /**
+ * Adds a block that was written in one line. In a new program that nobody has touched it takes the place of the block that stood there.
+ * @param draft any draft
+ * @param block what the line says
+ * @returns the changed draft
+ */
+export function addWrittenBlock(draft: Draft, block: Json): Draft {
+  const blocks = blocksOf(draft);
+  const isUntouched = blocks.length === 1 && JSON.stringify(blocks[0]) === JSON.stringify(freshBlock());
+  if (!isUntouched) return addBlock(draft, block);
+  return { file: { ...draft.file, blocks: [block] }, blockKeys: [freshKey(draft)] };
+}
+
+/**
  * Puts a copy of a block after it.
  * @param draft any draft
  * @param index 0-based

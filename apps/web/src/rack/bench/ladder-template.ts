@@ -5,6 +5,7 @@ import { listAt } from './draft.ts';
 import { levers, resettable } from './draft-fields.ts';
 import { choiceField, numberField } from './field-templates.ts';
 import { type Json, type Path, pointerOfPath, valueAt } from './json-path.ts';
+import { readyLadderTemplates } from './ready-ladder-template.ts';
 
 /** What a rung can raise, in words. */
 const leverKeys = {
@@ -27,7 +28,7 @@ const firstRung: Json = { raise: 'hold', by: 1, until: 10 };
  * The fields of a block's ladder.
  * @param form the bench
  * @param at the ladder's path
- * @returns the fields, or a button that gives the block a ladder
+ * @returns the fields; without a ladder, those that stand ready
  */
 export function ladderTemplate(form: BenchForm, at: Path): TemplateResult {
   const hold = valueAt(form.draft.file, [...at.slice(0, -1), 'hold']);
@@ -35,7 +36,8 @@ export function ladderTemplate(form: BenchForm, at: Path): TemplateResult {
     // a first rung that can be climbed, whatever the hold is
     const rung = typeof hold === 'number' ? { raise: 'hold', by: 1, until: Math.min(180, hold + 5) } : firstRung;
     return html`<p class="dim">${say('bench.noLadder')}</p>
-      <button type="button" @click=${() => form.set(at, { rungs: [rung] })}>${say('bench.addLadder')}</button>`;
+      <div class="readies">${readyLadderTemplates(form, at)}</div>
+      <button type="button" class="quiet" @click=${() => form.set(at, { rungs: [rung] })}>${say('bench.addLadder')}</button>`;
   }
   const rungs = listAt(form.draft.file, [...at, 'rungs']);
   return html`<ol class="rungs">

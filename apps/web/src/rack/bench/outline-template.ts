@@ -1,23 +1,32 @@
 import type { DraftOutline, Program, WeekAhead } from '@larkhold/engine';
-import { fatiguePicture, timelinePicture } from '@larkhold/ui';
+import { fatiguePicture } from '@larkhold/ui';
 import { formatDuration, formatReps, formatWeight, pieces, say, type Units } from '@larkhold/words';
 import { html, nothing, svg, type TemplateResult } from 'lit';
 
 /**
  * The numbers that are always in sight.
  * @param outline of the draft
- * @returns total time, time under tension and the timeline to scale
+ * @returns total time and time under tension
  */
 export function totalsTemplate({ timeline, tensionMs }: DraftOutline): TemplateResult {
   const holds = timeline.steps.filter(({ kind }) => kind === 'hold').length;
   const total = formatDuration(timeline.durationMs);
-  const words = say('bench.scale', { n: holds, ms: timeline.durationMs });
   return html`<dl class="totals numbers">
-      <div><dt>${say('bench.total')}</dt><dd id="total-time">${total}</dd></div>
+      <div class="whole"><dt>${say('bench.total')}</dt><dd id="total-time">${total}</dd></div>
       <div><dt>${say('bench.fullDraw')}</dt><dd id="tension-time">${formatDuration(tensionMs)}</dd></div>
       <div class="spare"><dt>${say('bench.titleHolding')}</dt><dd>${holds}</dd></div>
-    </dl>
-    ${timelinePicture(timeline, words)}`;
+    </dl>`;
+}
+
+/**
+ * The timeline as a ribbon's strokes: in one row where there is little room, a row for each block where there is more.
+ * @param outline of the draft
+ * @param titles of its blocks
+ * @returns both; the style sheet shows one
+ */
+export function strokesTemplate({ timeline }: DraftOutline, titles: readonly string[]): TemplateResult {
+  return html`<lark-timeline-picture class="in-one" .timeline=${timeline}></lark-timeline-picture>
+    <lark-timeline-picture class="by-block" .timeline=${timeline} .titles=${titles}></lark-timeline-picture>`;
 }
 
 /**
