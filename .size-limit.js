@@ -1,16 +1,17 @@
 import { readFileSync } from 'node:fs';
 
-/** What a page loads before anything can be seen: its scripts and style sheets. */
+/** What a page loads before anything can be seen: its scripts and style sheets, and the texts of the longer language. */
 function firstLoad(page) {
   const text = readFileSync(new URL(`apps/web/dist/${page}`, import.meta.url), 'utf8');
-  return [...text.matchAll(/(?:src|href)="\.?\/?(assets\/[^"]+\.(?:js|css))"/g)].map(
+  const files = [...text.matchAll(/(?:src|href)="\.?\/?(assets\/[^"]+\.(?:js|css))"/g)].map(
     ([, file]) => `apps/web/dist/${file}`,
   );
+  return [...files, 'apps/web/dist/assets/german-*.js'];
 }
 
 /** Sizes as they travel (gzip), a tenth above what they are: what outgrows them was looked at, and the limit raised by hand. */
 export default [
-  { name: 'the app, before its first picture', path: firstLoad('index.html'), limit: '400 kB', gzip: true },
+  { name: 'the app, before its first picture', path: firstLoad('index.html'), limit: '370 kB', gzip: true },
   {
     name: 'the app, whole, without the camera',
     path: ['apps/web/dist/assets/*.{js,css}', '!apps/web/dist/assets/*sight*'],
@@ -18,11 +19,11 @@ export default [
     gzip: true,
   },
   { name: 'the camera, when it is asked for', path: 'apps/web/dist/assets/*sight*.js', limit: '165 kB', gzip: true },
-  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '235 kB', gzip: true },
+  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '200 kB', gzip: true },
   {
     name: 'the runner for a page of one’s own',
-    path: 'packages/runner/dist/bundle/larkhold-runner.js',
-    limit: '275 kB',
+    path: ['packages/runner/dist/bundle/larkhold-runner.js', 'packages/runner/dist/bundle/assets/german-*.js'],
+    limit: '235 kB',
     gzip: true,
   },
 ];

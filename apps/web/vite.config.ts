@@ -2,6 +2,7 @@ import type { Plugin } from 'vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { contentSecurityPolicy, isSightWorker, securityHeaders, sightWorkerPolicy } from './content-policy.ts';
+import { languageParts } from './language-parts.ts';
 import { manifest } from './manifest.ts';
 import { servedFiles } from './served-files.ts';
 
@@ -50,6 +51,7 @@ export default defineConfig({
     policyInPage,
     sightWorkerHeaders,
     servedFiles,
+    languageParts,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

@@ -45,6 +45,7 @@ describe('a page of one’s own', () => {
     context.on('response', (response) => {
       if (response.ok()) loaded.push(new URL(response.url()).pathname);
     });
+    await page.reload();
     await page.getByRole('button', { name: 'Begin' }).click();
     const word = (words: string) => page.locator('lark-glance').getByText(words, { exact: true }).first();
     await word('Get ready').waitFor();
@@ -60,6 +61,9 @@ describe('a page of one’s own', () => {
     // The spoken words and the Worker that wakes the sound were found beside the package.
     expect(loaded.filter((path) => /pack-.*\.(webm|mp3)$/.test(path))).toHaveLength(1);
     expect(loaded.filter((path) => path.includes('wake-worker'))).not.toEqual([]);
+    // Of the texts only those of the page's language.
+    expect(loaded.filter((path) => path.includes('english-'))).toHaveLength(1);
+    expect(loaded.filter((path) => path.includes('german-'))).toEqual([]);
     expect(faults).toEqual([]);
     await leave();
   });

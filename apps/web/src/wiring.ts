@@ -1,4 +1,3 @@
-import { createWords, type Language, languageOf, presentWords, useWords } from '@larkhold/words';
 import '@larkhold/ui/tokens.css';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
@@ -13,6 +12,7 @@ import { createDrillLock } from './shell/drill-lock.ts';
 import { keepVersion } from './shell/newer-version.ts';
 import { allowOwnScripts } from './shell/own-scripts.ts';
 import { saveFile } from './shell/save-file.ts';
+import { createSpeaker } from './shell/speak-language.ts';
 import { usualWeekStart } from './shell/usual-week-start.ts';
 import { watchDay } from './shell/watch-day.ts';
 
@@ -61,19 +61,18 @@ addEventListener('error', ({ error }) => {
 });
 
 const page = document.querySelector('lark-app');
-/** The kit's language, in the reader's own kind of it; the browser's where the kit says none. */
-function speak(language: Language = languageOf(navigator.language)): void {
-  if (language !== presentWords().language) {
-    useWords(createWords(language === languageOf(navigator.language) ? navigator.language : language));
-    void state.reload(); // the built-in programs are named in the new language
-  }
-  document.documentElement.lang = presentWords().locale;
-}
+const speak = createSpeaker({
+  ...{ browserLanguage: navigator.language, document, storage: () => localStorage },
+  onChange: () => void state.reload(), // the built-in programs are named in the new language
+});
+let latest: Parameters<Parameters<typeof state.subscribe>[0]>[0];
 state.subscribe((app) => {
+  latest = app;
   isDrilling = app.view.isDrilling;
   document.documentElement.dataset.theme = app.view.kit.theme;
-  speak(app.view.kit.language);
-  if (page) page.app = app;
+  void speak(app.view.kit.language).then(() => {
+    if (page) page.app = latest;
+  });
 });
 await state.reload();
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { createWords } from './create-words.ts';
+import { createWords, loadWords } from './create-words.ts';
 import { onWordsChange, presentWords, say, useWords } from './present-words.ts';
 
 const english = createWords('en-GB');
@@ -60,4 +60,8 @@ test('the present words change for all who listen', () => {
   end();
   useWords(before);
   expect(changes).toBe(1);
+});
+
+test('every language is there at once outside of a browser, and can be awaited as in one', async () => {
+  expect((await loadWords('de-CH')).say('line.begin')).toBe(createWords('de-CH').say('line.begin'));
 });

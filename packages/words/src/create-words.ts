@@ -1,12 +1,10 @@
 import { type Formatters, IntlMessageFormat, type Formats as Styles } from 'intl-messageformat';
-import { de } from './de/index.ts';
-import { en } from './en/index.ts';
+import { loadTexts, textsOf } from '#texts';
+import type { en } from './en/index.ts';
 import { createFormats, type DayStyle, type Formats } from './formats.ts';
 import { type Language, languageOf, localeOf } from './language.ts';
+import type { MessageKey } from './message-key.ts';
 import type { MessageParameters, NumberStyle } from './message-parameters.ts';
-
-/** The name of a sentence. */
-export type MessageKey = keyof typeof en;
 
 type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extends (all: infer All) => void
   ? All
@@ -37,22 +35,35 @@ export interface Words extends Formats {
   ): (string | Piece)[];
 }
 
-const messages: Readonly<Record<Language, Readonly<Record<MessageKey, string>>>> = { en, de };
-
 /**
- * The words of a locale.
+ * The words of a locale, when they have been loaded: ready at once in Node, where all languages are.
  * @param locale BCP 47, as a browser or a system gives it; what is no tag, or names a language Larkhold does not speak, gives English
  * @returns sentences in its language, numbers and days in its own way
+ * @example (await loadWords('de-AT')).say('line.begin') // 'Beginnen'
+ */
+export async function loadWords(locale: string): Promise<Words> {
+  await loadTexts(languageOf(locale));
+  return createWords(locale);
+}
+
+/**
+ * The words of a locale at once.
+ * @param locale BCP 47, as a browser or a system gives it; what is no tag, or names a language Larkhold does not speak, gives English
+ * @returns sentences in its language, numbers and days in its own way
+ * @throws RangeError in a browser, where that language has not been loaded: only that of the page is there from the start
  * @example createWords('de-AT').say('line.begin') // 'Beginnen'
  */
 export function createWords(locale: string): Words {
   const language = languageOf(locale);
+  const texts = textsOf(language);
+  if (!texts) throw new RangeError(`locale: expected a loaded language, got '${locale}'. Await loadWords first.`);
+  const { messages } = texts;
   const tag = localeOf(locale);
   const formats = createFormats(tag);
   const formatters = formattersOf(formats, tag);
   const parsed = new Map<MessageKey, IntlMessageFormat>();
   const format = (key: MessageKey, given: Record<string, unknown> | undefined) => {
-    const message = parsed.get(key) ?? parseMessage(messages[language][key], tag, formatters);
+    const message = parsed.get(key) ?? parseMessage(messages[key], tag, formatters);
     parsed.set(key, message);
     return message.formatToParts<unknown>(given).map(({ value }) => value);
   };

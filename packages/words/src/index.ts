@@ -11,6 +11,8 @@ export * from './format-for-people.ts';
 export * from './formats.ts';
 export * from './language.ts';
 export * from './leads-words.ts';
+export * from './locale-here.ts';
+export * from './message-key.ts';
 export * from './message-parameters.ts';
 export * from './phase-words.ts';
 export * from './place-words.ts';

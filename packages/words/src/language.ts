@@ -14,8 +14,7 @@ const USUAL: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de' };
  * @example languageOf('de-AT') // 'de'
  */
 export function languageOf(tag: string): Language {
-  const language = localeOrNone(tag)?.language;
-  return language !== undefined && Object.hasOwn(languages, language) ? (language as Language) : 'en';
+  return isSpoken(tag) ? (localeOrNone(tag)?.language as Language) : 'en';
 }
 
 /**
@@ -29,6 +28,17 @@ export function localeOf(tag: string): string {
   const locale = localeOrNone(tag);
   const language = languageOf(tag);
   return locale?.language === language && locale.region !== undefined ? locale.baseName : USUAL[language];
+}
+
+/**
+ * Whether a tag names a language that Larkhold speaks.
+ * @param tag BCP 47, or anything else
+ * @returns false also for what is no tag
+ * @example isSpoken('fr') // false
+ */
+export function isSpoken(tag: string): boolean {
+  const language = localeOrNone(tag)?.language;
+  return language !== undefined && Object.hasOwn(languages, language);
 }
 
 function localeOrNone(tag: string): Intl.Locale | undefined {

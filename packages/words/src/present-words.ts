@@ -1,13 +1,11 @@
-import {
-  createWords,
-  type Given,
-  type MessageKey,
-  type ParametersOf,
-  type PiecesOf,
-  type Words,
-} from './create-words.ts';
+import { textsOf } from '#texts';
+import { createWords, type Given, type ParametersOf, type PiecesOf, type Words } from './create-words.ts';
+import { languageOf } from './language.ts';
+import { localeHere } from './locale-here.ts';
+import type { MessageKey } from './message-key.ts';
 
-let present: Words = createWords(globalThis.navigator?.language ?? '');
+const here = localeHere();
+let present: Words = createWords(textsOf(languageOf(here)) ? here : 'en');
 const listeners = new Set<() => void>();
 
 /**

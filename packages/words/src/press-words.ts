@@ -1,4 +1,5 @@
-import type { MessageKey, Words } from './create-words.ts';
+import type { Words } from './create-words.ts';
+import type { MessageKey } from './message-key.ts';
 import { presentWords } from './present-words.ts';
 
 /** Codes that have a name of their own; a key of the same name says it. */

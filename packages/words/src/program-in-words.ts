@@ -1,11 +1,8 @@
 import { builtInPrograms, type Program } from '@larkhold/engine';
-import type { BuiltInWords } from './built-in-words.ts';
+import { textsOf } from '#texts';
 import type { Words } from './create-words.ts';
-import { builtIn as german } from './de/built-in.ts';
-import type { Language } from './language.ts';
 import { presentWords } from './present-words.ts';
 
-const translated: Partial<Record<Language, BuiltInWords>> = { de: german };
 /** One object for each program and language, so that whoever compares programs finds the same one again. */
 const made = new Map<string, Program>();
 
@@ -16,7 +13,7 @@ const made = new Map<string, Program>();
  * @returns the program, always the same object
  */
 export function programInWords(program: Program, { language }: Words = presentWords()): Program {
-  const told = translated[language];
+  const told = textsOf(language)?.builtIn;
   const own = told?.programs[program.id ?? ''];
   if (!told || !own || !builtInPrograms.includes(program)) return program;
   const key = `${language} ${program.id}`;

@@ -1,5 +1,6 @@
 import type { Outcome } from '@larkhold/engine';
-import type { MessageKey, Words } from './create-words.ts';
+import type { Words } from './create-words.ts';
+import type { MessageKey } from './message-key.ts';
 import { presentWords } from './present-words.ts';
 
 /** A rep as a ribbon shows it; see `lark-hold-ribbon`. */

@@ -1,5 +1,6 @@
 import type { TrendKind } from '@larkhold/engine';
-import type { MessageKey, Words } from './create-words.ts';
+import type { Words } from './create-words.ts';
+import type { MessageKey } from './message-key.ts';
 import { presentWords } from './present-words.ts';
 
 /** How one trend is told and drawn. */

@@ -2,14 +2,12 @@ import '@larkhold/ui/tokens.css';
 import { builtInPrograms, type Program, prescribe, programVersion } from '@larkhold/engine';
 import '@larkhold/runner';
 import { formatLocalInstant } from '@larkhold/runner';
-import { createWords, say, useWords } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { allowOwnScripts } from '../shell/own-scripts.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 
 // The page that says what Larkhold is. It has no store: the drill that runs here leaves nothing behind.
 allowOwnScripts();
-// The drill speaks the language of the page around it.
-useWords(createWords(document.documentElement.lang));
 
 const short: Program = {
   format: 'larkhold/program',
