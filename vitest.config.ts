@@ -1,6 +1,7 @@
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { chromiumFlags, findChromium } from './scripts/find-chromium.mjs';
+import { LongFirst } from './tests/long-first.ts';
 
 const resolve = {
   conditions: ['@larkhold/source', 'module', 'browser', 'development|production', 'import', 'default'],
@@ -11,6 +12,7 @@ const ssr = {
 
 export default defineConfig({
   test: {
+    sequence: { sequencer: LongFirst },
     projects: [
       {
         resolve,
@@ -18,6 +20,7 @@ export default defineConfig({
         test: {
           name: 'unit',
           environment: 'node',
+          isolate: false, // 230 files, most of which load the whole engine: loaded once for each worker, they take half the time
           testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
             'packages/*/src/**/*.test.ts',
@@ -60,8 +63,10 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['packages/*/src/**/*.browser.ts', 'apps/web/src/**/*.browser.ts'],
+          setupFiles: ['tests/fresh-page.ts'],
           browser: {
             enabled: true,
+            isolate: false,
             headless: true,
             screenshotFailures: false,
             provider: playwright({ launchOptions: { executablePath: findChromium(), args: chromiumFlags } }),

@@ -8,6 +8,7 @@ export const drillStyles = css`
     height: 100%;
     min-height: 0;
     box-sizing: border-box;
+    line-height: 1.2; /* the page around it may have any: what lines don't need, the number has */
   }
   lark-glance {
     grid-row: 1;

@@ -3,11 +3,12 @@ import { largestProgramBytes } from '@larkhold/engine';
 import { afterAll, describe, expect, it, vi } from 'vitest';
 import { goodFile } from '../../../../../tests/fixtures/program/hostile-files.ts';
 import { goodPayload, hostileLinkKinds } from '../../../../../tests/fixtures/program/hostile-links.ts';
-import { parsePayload, pieceBytes } from './program-link.ts';
 
-const unfolded = vi.hoisted(() => ({ bytes: 0 }));
+const unfolded = { bytes: 0 };
 
-vi.mock('fflate', async (original) => {
+// The modules of all unit tests are kept for the next file, so the counting one is put in for this file alone.
+vi.resetModules();
+vi.doMock('fflate', async (original) => {
   const fflate = await original<typeof import('fflate')>();
   /** Counts what comes out, so that a bomb is seen. */
   class CountingInflate extends fflate.Inflate {
@@ -19,6 +20,11 @@ vi.mock('fflate', async (original) => {
     }
   }
   return { ...fflate, Inflate: CountingInflate };
+});
+const { parsePayload, pieceBytes } = await import('./program-link.ts');
+afterAll(() => {
+  vi.doUnmock('fflate');
+  vi.resetModules();
 });
 
 /** Deflate grows what goes in at most 1032 times (zlib's technical details: "maximum compression factor"). */
