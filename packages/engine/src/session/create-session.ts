@@ -6,7 +6,7 @@ import { type ChartEvent, sessionMachine } from './session-machine.ts';
 import { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session-snapshot.ts';
 import type { SeenEvent, SessionEvent, SessionView } from './session-view.ts';
 import { repCountOf, viewer } from './view-session.ts';
-import { endsAtMs, isRep } from './walk.ts';
+import { endDueSteps, endsAtMs, isRep, stand, type Walk } from './walk.ts';
 
 /** How late after a deadline the caller may be before time counts as lost, milliseconds. Own: a hidden page may wake once a second. */
 export const GAP_LIMIT_MS = 5_000;
@@ -75,12 +75,13 @@ export function createSession(input: SessionInput): Session {
   const views = new Set<(view: SessionView) => void>();
   const repListeners = new Set<(rep: RepRecord) => void>();
 
-  const actor = createActor(sessionMachine, { input: timeline, snapshot: resumeFrom && chartOf(timeline, resumeFrom) });
-  let chart = actor.start().getSnapshot();
-  let ledger: Ledger = { ...(resumeFrom?.ledger ?? { elapsedMs: 0, livedMs: 0 }) };
+  let chart: ReturnType<typeof startChart> | undefined;
+  let state: SessionView['state'] = resumeFrom?.state ?? 'waiting';
+  let walk: Walk = resumeFrom ? structuredCopy(resumeFrom.walk) : stand(timeline);
+  const ledger: Ledger = { ...(resumeFrom?.ledger ?? { elapsedMs: 0, livedMs: 0 }) };
 
   const seenMs = () => ledger.seenMs ?? 0;
-  const view = () => viewOf(chart.value, chart.context.walk, seenMs());
+  const view = () => viewOf(state, walk, seenMs());
 
   function pass(toMs: number) {
     if (toMs > seenMs()) setClock(toMs);
@@ -89,44 +90,61 @@ export function createSession(input: SessionInput): Session {
   /** Moves the clock within the present state, also back: what had passed meanwhile is taken off again. */
   function setClock(toMs: number) {
     const spanMs = toMs - seenMs();
-    const livedMs = Math.max(0, chart.value === 'running' ? ledger.livedMs + spanMs : ledger.livedMs);
-    ledger = { ...ledger, seenMs: toMs, elapsedMs: Math.max(0, ledger.elapsedMs + spanMs), livedMs };
+    ledger.livedMs = Math.max(0, state === 'running' ? ledger.livedMs + spanMs : ledger.livedMs);
+    ledger.elapsedMs = Math.max(0, ledger.elapsedMs + spanMs);
+    ledger.seenMs = toMs;
   }
 
   function react(event: ChartEvent) {
-    if (chart.status === 'done') return;
-    const endedBefore = chart.context.walk.reps.length;
-    actor.send(event);
-    chart = actor.getSnapshot();
-    for (const rep of chart.context.walk.reps.slice(endedBefore)) tell(repListeners, rep);
+    if (state === 'done' || state === 'stopped') return;
+    chart ??= startChart(timeline, state, walk);
+    const left = chart.getSnapshot().context.walk;
+    chart.send({ ...event, walk });
+    const { value, context } = chart.getSnapshot();
+    state = value;
+    // Where nothing was done the chart's walk is the one that it left last.
+    if (context.walk !== left) goTo(context.walk);
+  }
+
+  function goTo(next: Walk) {
+    const endedBefore = walk.reps.length;
+    walk = next;
+    for (let at = endedBefore; at < next.reps.length; at++) tell(repListeners, next.reps[at]!);
+  }
+
+  /** Ends the steps that are due. While one is left under way the chart's state stays, and it need not be asked. */
+  function tick(nowMs: number) {
+    const next = endDueSteps(timeline, walk, nowMs);
+    if (next.step === undefined) react({ type: 'tick', atMs: nowMs });
+    else goTo(next);
   }
 
   function walkTo(nowMs: number, limitMs = gapLimitMs) {
-    const { walk } = chart.context;
-    if (chart.value === 'running' && nowMs - walk.dueAtMs > limitMs) {
+    if (state === 'running' && nowMs - walk.dueAtMs > limitMs) {
       react({ type: 'gap', atMs: seenMs() });
-      ledger = { ...ledger, sinceMs: seenMs() };
-    } else if (chart.value === 'running' && nowMs >= walk.dueAtMs) {
+      ledger.sinceMs = seenMs();
+    } else if (state === 'running' && nowMs >= walk.dueAtMs) {
       pass(Math.min(nowMs, endsAtMs(timeline, walk)));
-      react({ type: 'tick', atMs: nowMs });
-      const { step, dueAtMs, stepMs } = chart.context.walk;
-      ledger = { ...ledger, sinceMs: step === undefined ? seenMs() : dueAtMs - stepMs };
+      tick(nowMs);
+      const { step, dueAtMs, stepMs } = walk;
+      ledger.sinceMs = step === undefined ? seenMs() : dueAtMs - stepMs;
     }
-    if (chart.value === 'running' || chart.value === 'paused') pass(nowMs);
+    if (isLive()) pass(nowMs);
   }
+
+  const isLive = () => state === 'running' || state === 'paused';
 
   /** Does what was asked at its own moment, then goes on to where the session was before: the caller was there, so none of that is lost. */
   function askAt(type: SessionEvent['type'], atMs: number, why?: Why) {
     const knownMs = seenMs();
     const sinceMs = ledger.sinceMs ?? knownMs;
-    const isLive = chart.value === 'running' || chart.value === 'paused';
     // While nothing runs no deadline hangs on the clock, so one that begins anew (a reloaded page) is taken as it is.
-    const isNewClock = chart.value === 'paused' && atMs < sinceMs;
-    if (isNewClock) ledger = { ...ledger, seenMs: atMs };
-    else if (isLive && atMs < knownMs) setClock(Math.max(atMs, sinceMs));
+    const isNewClock = state === 'paused' && atMs < sinceMs;
+    if (isNewClock) ledger.seenMs = atMs;
+    else if (isLive() && atMs < knownMs) setClock(Math.max(atMs, sinceMs));
     else walkTo(atMs);
     react({ type, atMs: seenMs(), why });
-    ledger = { ...ledger, sinceMs: seenMs() };
+    ledger.sinceMs = seenMs();
     if (!isNewClock) walkTo(Math.max(knownMs, seenMs()), Number.POSITIVE_INFINITY);
   }
 
@@ -134,16 +152,21 @@ export function createSession(input: SessionInput): Session {
   function observe({ seen, atMs: seenAtMs, form }: SeenEvent, nowMs: number) {
     checkNow(seenAtMs);
     walkTo(nowMs);
-    if (chart.value !== 'running' || seenAtMs > seenMs()) return;
-    const { step } = chart.context.walk;
-    const fromAnchor = input.countFromAnchor === true || step?.countFrom === 'anchor';
+    if (state !== 'running' || seenAtMs > seenMs()) return;
+    const fromAnchor = input.countFromAnchor === true || walk.step?.countFrom === 'anchor';
     if (seen === 'drawn') react({ type: 'drawn', atMs: seenMs(), seenAtMs, fromAnchor });
     else {
-      const { walk } = chart.context;
       const why = form && form.moved.length > 0 ? 'form' : undefined;
       if (isRep(walk) && walk.drawnAtMs !== undefined) askAt('letDownNow', seenAtMs, why);
       react({ type: 'letDown', atMs: seenMs(), seenAtMs, form });
     }
+  }
+
+  const isPaused = () => state === 'paused';
+
+  function countFrom(atMs: number) {
+    ledger.seenMs = atMs;
+    ledger.sinceMs = atMs;
   }
 
   function tell<T>(listeners: ReadonlySet<(value: T) => void>, value: T) {
@@ -166,13 +189,13 @@ export function createSession(input: SessionInput): Session {
       checkNow(atMs);
       if (type === 'observe') {
         observe(event, atMs);
-      } else if (chart.value === 'waiting') {
-        ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
+      } else if (state === 'waiting') {
+        countFrom(atMs);
         react({ type, atMs });
       } else if (type === 'gap') {
-        if (chart.value === 'running') react({ type, atMs: seenMs() });
+        if (state === 'running') react({ type, atMs: seenMs() });
         // What passed since the last call is unknown, the clock may even be another one: count from here.
-        if (chart.value === 'paused') ledger = { ...ledger, seenMs: atMs, sinceMs: atMs };
+        if (isPaused()) countFrom(atMs);
       } else {
         askAt(type, atMs, 'why' in event ? event.why : undefined);
       }
@@ -184,12 +207,11 @@ export function createSession(input: SessionInput): Session {
       walkTo(nowMs);
       tellView();
     },
-    nextDeadlineMs: () => (chart.value === 'running' ? chart.context.walk.dueAtMs : undefined),
+    nextDeadlineMs: () => (state === 'running' ? walk.dueAtMs : undefined),
     subscribe: (fn) => listen(views, fn),
     onRep: (fn) => listen(repListeners, fn),
     view,
     snapshot() {
-      const { value: state, context } = chart;
       const place = { timelineMs: timeline.durationMs, stepCount: timeline.steps.length };
       const stored = {
         version: 1,
@@ -199,33 +221,41 @@ export function createSession(input: SessionInput): Session {
         startedAt,
         ...place,
         state,
-        walk: context.walk,
+        walk,
         ledger,
       } as const;
       return structuredCopy(stored);
     },
     record() {
-      const isOpen = chart.value !== 'done' && chart.value !== 'stopped';
-      return structuredCopy({
+      const record: DrillRecord = {
         id,
         program,
-        programId,
         date,
         startedAt,
         endedAt: addToInstant(startedAt, wholeMs(ledger.elapsedMs)),
-        reps: chart.context.walk.reps,
+        reps: walk.reps.map(copyOf),
         prescribedReps,
         durationMs: wholeMs(ledger.livedMs),
-        kind: timeline.kind,
-        open: isOpen ? (true as const) : undefined,
-      });
+      };
+      if (programId !== undefined) record.programId = programId;
+      if (timeline.kind !== undefined) record.kind = timeline.kind;
+      if (state !== 'done' && state !== 'stopped') record.open = true;
+      return record;
     },
   };
 }
 
-/** The chart in the state in which a snapshot left it. */
-function chartOf(timeline: Timeline, { state, walk }: SessionSnapshot) {
-  return sessionMachine.resolveState({ value: state, context: { timeline, walk: structuredCopy(walk) } });
+/** The chart in a state; made when it is first asked, for most of a session it is not. */
+function startChart(timeline: Timeline, value: SessionView['state'], walk: Walk) {
+  const isNew = value === 'waiting';
+  const snapshot = isNew ? undefined : sessionMachine.resolveState({ value, context: { timeline, walk } });
+  return createActor(sessionMachine, { input: timeline, snapshot }).start();
+}
+
+function copyOf(rep: RepRecord): RepRecord {
+  const { seen } = rep;
+  if (seen === undefined) return { ...rep };
+  return { ...rep, seen: { ...seen, ...(seen.moved ? { moved: [...seen.moved] } : {}) } };
 }
 
 function checkNow(nowMs: number): void {

@@ -30,6 +30,8 @@ export interface ChartEvent {
   form?: SeenForm;
   /** Of `letDownNow` and `why`. */
   why?: Why;
+  /** Where the session stands by now; left out: where the chart last left it. */
+  walk?: walking.Walk;
 }
 
 /** What the chart carries: the timeline, and where on it the session stands. */
@@ -40,16 +42,17 @@ export interface ChartContext {
 
 /**
  * The session's statechart, one for all sessions. It has no clock and no effects: a `tick` ends every step that is due, each at
- * its own absolute deadline, and what ended stands in the walk's reps. Its input is the timeline.
+ * its own absolute deadline, and what ended stands in the walk's reps. A tick that leaves a step under way changes no state: whoever walks
+ * may take it without the chart, and hand over the walk with the next event. Its input is the timeline.
  */
 export const sessionMachine = setup({
   types: { context: {} as ChartContext, events: {} as ChartEvent, input: {} as Timeline },
   guards: {
     isOver: ({ context: { walk } }) => walk.step === undefined,
-    endsWalk: ({ context: { timeline, walk } }) => walk.nextIndex >= timeline.steps.length,
-    isWait: ({ context: { walk } }) => walking.isWait(walk),
-    isShort: ({ context: { walk } }) => walk.reps.at(-1)?.outcome === 'short',
-    isRep: ({ context: { walk } }) => walking.isRep(walk),
+    endsWalk: (now) => walkOf(now).nextIndex >= now.context.timeline.steps.length,
+    isWait: (now) => walking.isWait(walkOf(now)),
+    isShort: (now) => walkOf(now).reps.at(-1)?.outcome === 'short',
+    isRep: (now) => walking.isRep(walkOf(now)),
   },
   actions: {
     resume: step((_, walk, atMs) => walking.resume(walk, atMs)),
@@ -64,12 +67,14 @@ export const sessionMachine = setup({
     moreRest: step((_, walk, atMs) => walking.addRest(walk, walking.MORE_REST_MS, walk.dueAtMs - atMs)),
     lessRest: step((_, walk, atMs) => walking.cutRest(walk, atMs)),
     stopRunning: step((timeline, walk, atMs) => walking.stop(timeline, walk, walk.dueAtMs - atMs)),
-    noteDrawn: assign(({ context: { timeline, walk }, event: { atMs, seenAtMs = atMs, fromAnchor = false } }) => ({
-      walk: noteDrawn(timeline, walk, seenAtMs, atMs, fromAnchor),
-    })),
-    noteLetDown: assign(({ context: { walk }, event: { atMs, seenAtMs = atMs, form } }) => ({
-      walk: noteLetDown(walk, seenAtMs, form),
-    })),
+    noteDrawn: assign(({ context, event }) => {
+      const { atMs, seenAtMs = atMs, fromAnchor = false } = event;
+      return { walk: noteDrawn(context.timeline, walkOf({ context, event }), seenAtMs, atMs, fromAnchor) };
+    }),
+    noteLetDown: assign(({ context, event }) => {
+      const { atMs, seenAtMs = atMs, form } = event;
+      return { walk: noteLetDown(walkOf({ context, event }), seenAtMs, form) };
+    }),
     stopPaused: step((timeline, walk) => walking.stop(timeline, walk, walk.leftMs)),
   },
 }).createMachine({
@@ -121,6 +126,10 @@ export const sessionMachine = setup({
 /** An action that gives the next walk. */
 function step(next: (timeline: Timeline, walk: walking.Walk, atMs: number, why: Why | undefined) => walking.Walk) {
   return assign<ChartContext, ChartEvent, undefined, ChartEvent, never>({
-    walk: ({ context: { timeline, walk }, event }) => next(timeline, walk, event.atMs, event.why),
+    walk: ({ context, event }) => next(context.timeline, walkOf({ context, event }), event.atMs, event.why),
   });
+}
+
+function walkOf({ context, event }: { context: ChartContext; event: ChartEvent }): walking.Walk {
+  return event.walk ?? context.walk;
 }

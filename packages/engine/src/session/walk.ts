@@ -43,7 +43,7 @@ export function isRep(walk: Walk): boolean {
 /** A walk that stands before its first step. */
 export function stand(timeline: Timeline): Walk {
   const first = timeline.steps[0];
-  const walk: Walk = { nextIndex: 0, stepMs: 0, dueAtMs: 0, leftMs: 0, floorMs: 0, reps: [] };
+  const walk: Walk = { step: undefined, nextIndex: 0, stepMs: 0, dueAtMs: 0, leftMs: 0, floorMs: 0, reps: [] };
   return first === undefined ? walk : { ...enter(timeline, walk, 0, 0), leftMs: first.durationMs };
 }
 
@@ -53,20 +53,20 @@ export function enter(timeline: Timeline, walk: Walk, index: number, atMs: numbe
   if (step === undefined) return end(walk, timeline.durationMs);
   const { durationMs, startMs } = step;
   const { pausedBy, reps } = walk;
-  const dueAtMs = atMs + durationMs;
-  const next = { step, nextIndex: index + 1, stepMs: durationMs, dueAtMs, leftMs: 0, floorMs: startMs, pausedBy, reps };
-  return { ...next, ...instantsIn(walk, step.kind, atMs) };
-}
-
-/** What is known of the hold under way or just over; a new draw begins anew. */
-function instantsIn(
-  { holdAtMs, drawnAtMs }: Walk,
-  kind: Step['kind'],
-  atMs: number,
-): Pick<Walk, 'holdAtMs' | 'drawnAtMs'> {
-  if (kind === 'draw') return {};
-  if (kind === 'hold') return { holdAtMs: atMs, drawnAtMs };
-  return { holdAtMs, drawnAtMs };
+  // What is known of the hold under way or just over is kept; a new draw begins anew.
+  const isDraw = step.kind === 'draw';
+  return {
+    step,
+    nextIndex: index + 1,
+    stepMs: durationMs,
+    dueAtMs: atMs + durationMs,
+    leftMs: 0,
+    floorMs: startMs,
+    pausedBy,
+    reps,
+    holdAtMs: isDraw ? undefined : step.kind === 'hold' ? atMs : walk.holdAtMs,
+    drawnAtMs: isDraw ? undefined : walk.drawnAtMs,
+  };
 }
 
 /** Ends the step at its deadline, however late the caller is, and begins the next there. */

@@ -1,5 +1,3 @@
-const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
-
 /**
  * Days from 1970-01-01 to a calendar day, in the proleptic Gregorian calendar.
  * @param day ISO 8601 calendar day, '2026-11-25'
@@ -7,13 +5,55 @@ const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
  * @throws RangeError when there is no such day
  */
 export function dayNumber(day: string): number {
-  const parts = DAY.exec(day);
-  const [year, month, ofMonth] = [Number(parts?.[1]), Number(parts?.[2]), Number(parts?.[3])];
-  const number = daysFromCivil(year, month, ofMonth);
-  const real = civilFromDays(number);
-  if (real.year !== year || real.month !== month || real.ofMonth !== ofMonth)
-    throw new RangeError(`day is '${day}'; expected a calendar day such as 2026-11-25`);
+  const number = dayNumberOf(day);
+  if (number === undefined) throw new RangeError(`day is '${day}'; expected a calendar day such as 2026-11-25`);
   return number;
+}
+
+const ZERO = 48;
+const HYPHEN = 45;
+
+/**
+ * The same for a day that may be none. Digit by digit: ten years of records are read before every first prescription.
+ * @param day what should be an ISO 8601 calendar day
+ * @returns days from 1970-01-01; undefined if no calendar has such a day
+ */
+export function dayNumberOf(day: unknown): number | undefined {
+  return typeof day === 'string' && day.length === 10 ? dayNumberAtStart(day) : undefined;
+}
+
+/**
+ * The day with which a text begins.
+ * @param text of which only the first ten characters are read
+ * @returns days from 1970-01-01; undefined if they are no calendar day
+ */
+export function dayNumberAtStart(text: string): number | undefined {
+  if (text.charCodeAt(4) !== HYPHEN || text.charCodeAt(7) !== HYPHEN) return undefined;
+  const [year, month, ofMonth] = [digits(text, 0, 4), digits(text, 5, 7), digits(text, 8, 10)];
+  if (!(year >= 0 && month >= 1 && month <= 12 && ofMonth >= 1 && ofMonth <= daysIn(year, month))) return undefined;
+  return daysFromCivil(year, month, ofMonth);
+}
+
+/**
+ * The number that stands in a part of a text.
+ * @param text any
+ * @param from where it begins
+ * @param to where it is over
+ * @returns a whole number; not a number where anything in it is no digit
+ */
+export function digits(text: string, from: number, to: number): number {
+  let value = 0;
+  for (let at = from; at < to; at++) {
+    const digit = text.charCodeAt(at) - ZERO;
+    if (digit < 0 || digit > 9) return Number.NaN;
+    value = value * 10 + digit;
+  }
+  return value;
+}
+
+function daysIn(year: number, month: number): number {
+  if (month !== 2) return month === 4 || month === 6 || month === 9 || month === 11 ? 30 : 31;
+  return year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0) ? 29 : 28;
 }
 
 /**

@@ -1,7 +1,7 @@
-import { dayNumber, dayOfNumber } from './calendar-day.ts';
+import { dayNumberAtStart, dayNumberOf, dayOfNumber, digits } from './calendar-day.ts';
 
-const INSTANT =
-  /^(?<day>\d{4}-\d{2}-\d{2})T(?<hour>\d{2}):(?<minute>\d{2})(?::(?<second>\d{2})(?:[.,](?<fraction>\d{1,9}))?)?(?<offset>Z|(?<sign>[+-])(?<offsetHour>\d{2}):?(?<offsetMinute>\d{2}))?$/;
+/** Day, hour, minute, second, fraction; offset, its sign, hour and minute. */
+const INSTANT = /^(\d{4}-\d{2}-\d{2})T(\d{2}):(\d{2})(?::(\d{2})(?:[.,](\d{1,9}))?)?(Z|([+-])(\d{2}):?(\d{2}))?$/;
 
 const DAY_MS = 86_400_000;
 /** No clock on earth is further from UTC. */
@@ -25,17 +25,18 @@ export interface ReadInstant {
  * @returns its parts; undefined where it is none, or where there is no such day, time or offset
  */
 export function readInstant(text: string): ReadInstant | undefined {
-  const parts = INSTANT.exec(text)?.groups;
-  if (parts === undefined) return undefined;
-  const { day = '', offset = '', sign } = parts;
-  const [hour, minute, second] = [Number(parts.hour), Number(parts.minute), Number(parts.second ?? 0)];
-  const [offsetHour, offsetMinute] = [Number(parts.offsetHour ?? 0), Number(parts.offsetMinute ?? 0)];
-  const offsetMinutes = (offsetHour * 60 + offsetMinute) * (sign === '-' ? -1 : 1);
+  const parts = INSTANT.exec(text);
+  if (parts === null) return undefined;
+  const [, day = '', hours, minutes, seconds = 0, fraction = '', offset = '', sign, eastHours = 0, eastMinutes = 0] =
+    parts;
+  const [hour, minute, second, offsetMinute] = [Number(hours), Number(minutes), Number(seconds), Number(eastMinutes)];
+  const offsetMinutes = (Number(eastHours) * 60 + offsetMinute) * (sign === '-' ? -1 : 1);
+  const dayCount = dayNumberOf(day);
   const isReal = hour <= 23 && minute <= 59 && second <= 59 && offsetMinute <= 59;
-  if (!isReal || Math.abs(offsetMinutes) > MOST_OFFSET_MINUTES || !isDay(day)) return undefined;
+  if (!isReal || Math.abs(offsetMinutes) > MOST_OFFSET_MINUTES || dayCount === undefined) return undefined;
   const clockMs = hour * 3_600_000 + minute * 60_000 + second * 1000;
-  const fractionMs = Number((parts.fraction ?? '').padEnd(3, '0').slice(0, 3));
-  return { day, localMs: dayNumber(day) * DAY_MS + clockMs + fractionMs, offset, offsetMinutes };
+  const fractionMs = fraction === '' ? 0 : Number(fraction.padEnd(3, '0').slice(0, 3));
+  return { day, localMs: dayCount * DAY_MS + clockMs + fractionMs, offset, offsetMinutes };
 }
 
 /**
@@ -44,10 +45,39 @@ export function readInstant(text: string): ReadInstant | undefined {
  * @returns milliseconds from 1970-01-01 UTC; negative infinity for an absent or unreadable one, and for one without an offset
  */
 export function instantMs(text: string | undefined): number {
-  const read = text === undefined ? undefined : readInstant(text);
+  if (text === undefined) return Number.NEGATIVE_INFINITY;
+  const usualMs = usualInstantMs(text);
+  if (usualMs !== undefined) return usualMs;
+  const read = readInstant(text);
   return read === undefined || read.offset === ''
     ? Number.NEGATIVE_INFINITY
     : read.localMs - read.offsetMinutes * 60_000;
+}
+
+const [DOT, COLON, PLUS, MINUS, T, Z] = [...'.:+-TZ'].map((sign) => sign.charCodeAt(0));
+
+/**
+ * The same for the form in which nearly all are written, digit by digit: lists of ten years are compared by their instants.
+ * @returns undefined where it is another form, or no instant: that is for the whole pattern to say
+ */
+function usualInstantMs(text: string): number | undefined {
+  if (text.charCodeAt(10) !== T || text.charCodeAt(13) !== COLON || text.charCodeAt(16) !== COLON) return undefined;
+  const hasFraction = text.charCodeAt(19) === DOT;
+  const end = hasFraction ? 23 : 19;
+  const sign = text.charCodeAt(end);
+  const isUtc = sign === Z && text.length === end + 1;
+  const isEast = (sign === PLUS || sign === MINUS) && text.length === end + 6 && text.charCodeAt(end + 3) === COLON;
+  if (!isUtc && !isEast) return undefined;
+  const dayCount = dayNumberAtStart(text);
+  const [hour, minute, second] = [digits(text, 11, 13), digits(text, 14, 16), digits(text, 17, 19)];
+  const fractionMs = hasFraction ? digits(text, 20, 23) : 0;
+  if (dayCount === undefined || !(hour <= 23 && minute <= 59 && second <= 59 && fractionMs >= 0)) return undefined;
+  const localMs = dayCount * DAY_MS + hour * 3_600_000 + minute * 60_000 + second * 1000 + fractionMs;
+  if (isUtc) return localMs;
+  const [eastHours, eastMinutes] = [digits(text, end + 1, end + 3), digits(text, end + 4, end + 6)];
+  const offsetMinutes = eastHours * 60 + eastMinutes;
+  if (!(eastMinutes <= 59 && offsetMinutes <= MOST_OFFSET_MINUTES)) return undefined;
+  return localMs - (sign === MINUS ? -offsetMinutes : offsetMinutes) * 60_000;
 }
 
 /**
@@ -83,13 +113,4 @@ function checked(instant: string): ReadInstant {
   if (read === undefined)
     throw new RangeError(`instant is '${instant}'; expected ISO 8601 such as 2026-11-25T06:30:00Z`);
   return read;
-}
-
-function isDay(day: string): boolean {
-  try {
-    dayNumber(day);
-    return true;
-  } catch {
-    return false;
-  }
 }

@@ -1,4 +1,4 @@
-import { dayNumber } from './calendar-day.ts';
+import { dayNumberOf } from './calendar-day.ts';
 
 /**
  * Reads a day that a file or a person gave.
@@ -6,9 +6,5 @@ import { dayNumber } from './calendar-day.ts';
  * @returns days from 1970-01-01; undefined if no calendar has such a day
  */
 export function readDay(date: string): number | undefined {
-  try {
-    return dayNumber(date);
-  } catch {
-    return undefined; // there is no such day
-  }
+  return dayNumberOf(date);
 }
