@@ -58,6 +58,7 @@ export {
   singleNames,
 } from './journal/collections.ts';
 export { type Comparison, compareJournals, type JournalComparison, type Verdict } from './journal/compare-journals.ts';
+export { copyDrill } from './journal/copy-drill.ts';
 export { correctOutcome, settleSeen } from './journal/correct-outcome.ts';
 export { correctWhy } from './journal/correct-why.ts';
 export * from './journal/day-lines.ts';

@@ -1,6 +1,7 @@
 import {
   type CollectionName,
   collectionNames,
+  copyDrill,
   createJournal,
   type Journal,
   journalCollections,
@@ -98,7 +99,8 @@ export function checkTable(
       good.set(key, read.kit);
       continue;
     }
-    const read = schemaOf(table, key)?.safeParse(value);
+    const copied = table === 'drills' ? copyDrill(value) : undefined;
+    const read = copied ? { success: true as const, data: copied } : schemaOf(table, key)?.safeParse(value);
     if (read === undefined) good.set(key, value);
     else if (read.success) good.set(key, read.data);
     else damaged.push({ table, key, message: sentenceOf(read.error), value });
