@@ -1,8 +1,7 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
-import { readDay } from '../units/read-day.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
-import { summarise } from './drill-summary.ts';
+import { type BlockSummary, summarise } from './drill-summary.ts';
 import { foldDays } from './fold-days.ts';
 import type { LoggedDay } from './logged-days.ts';
 import { noPain, type PainState, stepPain } from './pain-state.ts';
@@ -83,51 +82,82 @@ const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
 
 const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noPain, capacity: [], recent: [] };
 
+/** The little of a body that is noted of every day, for the rules that replay a program. */
+export type BodyDay = Pick<BodyState, 'firstDay' | 'lastDay' | 'rowDay' | 'rowDays' | 'weight' | 'pain'>;
+
+const fold = foldDays(nobody, stepBody, ({ firstDay, lastDay, rowDay, rowDays, weight, pain }): BodyDay => {
+  return { firstDay, lastDay, rowDay, rowDays, weight, pain };
+});
+
 /**
- * The body after every day of a journal. Days that were folded before are not folded again.
+ * The body after the first days of a journal. Days that were folded before are not folded again.
  * @param days the journal by days
- * @returns one state a day, in the same order
+ * @param count how many of them
+ * @returns what is known then
  */
-export const bodyStates = foldDays(nobody, stepBody);
+export const bodyAfter = fold.after;
+/**
+ * The little that is noted of the body after every day.
+ * @param days the journal by days
+ * @returns one a day, in the same order
+ */
+export const bodyDays = fold.notes;
 /** Of somebody of whom nothing is known. */
 export const unknownBody = nobody;
 
 function stepBody(body: BodyState, today: LoggedDay): BodyState {
   const { day, drills, entry } = today;
-  const pain = stepPain(body.pain, today);
   const load = loadOf(today);
+  const isDrilled = drills.length > 0;
   const isDrawn = load.arrowCount > 0 || drills.some(isDraw);
-  const next: BodyState = { ...body, pain };
-  if (load.heldMs > 0 || load.arrowCount > 0 || drills.length > 0 || entry?.work) {
-    next.loads = [...body.loads.filter((one) => one.day > day - LOAD_DAYS), load];
-  }
-  if (drills.length > 0) {
-    next.drillDayBefore = body.drillDay;
-    next.drillDay = day;
-    next.capacity = stepCapacity(body.capacity, today);
-    next.weight = weightAfter(body, drills, day);
-    next.recent = [...body.recent, ...drills.filter(({ kind }) => kind !== 'test').map(recentOf)].slice(-RECENT_DRILLS);
-    next.limit = limitAfter(body, today);
-    for (const { effort, id } of drills) if (effort !== undefined) next.effort = { day, effort, id };
-  }
-  if (load.arrowCount > 0 || drills.some(({ reps }) => reps.length > 0)) {
-    next.rowDays = body.rowDay === day - 1 ? body.rowDays + 1 : 1;
-    next.rowDay = day;
-  }
-  if (!isDrawn) return next;
-  next.firstDay = body.firstDay ?? day;
-  next.lastDay = day;
-  return next;
+  const isInHand = load.arrowCount > 0 || drills.some(({ reps }) => reps.length > 0);
+  const isLoad = load.heldMs > 0 || load.arrowCount > 0 || isDrilled || entry?.work !== undefined;
+  // Every key each time, and in this order: states of one shape are quick to make, and ten years are thousands of them.
+  return {
+    firstDay: isDrawn ? (body.firstDay ?? day) : body.firstDay,
+    lastDay: isDrawn ? day : body.lastDay,
+    drillDay: isDrilled ? day : body.drillDay,
+    drillDayBefore: isDrilled ? body.drillDay : body.drillDayBefore,
+    rowDays: isInHand ? (body.rowDay === day - 1 ? body.rowDays + 1 : 1) : body.rowDays,
+    rowDay: isInHand ? day : body.rowDay,
+    loads: isLoad ? withLoad(body.loads, load) : body.loads,
+    effort: effortAfter(body, today),
+    weight: isDrilled ? weightAfter(body, drills, day) : body.weight,
+    pain: stepPain(body.pain, today),
+    capacity: isDrilled ? stepCapacity(body.capacity, today) : body.capacity,
+    recent: isDrilled ? recentAfter(body.recent, drills, day) : body.recent,
+    limit: isDrilled ? limitAfter(body, today) : body.limit,
+  };
 }
 
-function recentOf(record: DrillRecord): RecentDrill {
+function withLoad(loads: readonly DayLoad[], load: DayLoad): DayLoad[] {
+  let from = 0;
+  while (from < loads.length && loads[from]!.day <= load.day - LOAD_DAYS) from++;
+  const now = from === 0 ? [...loads] : loads.slice(from);
+  now.push(load);
+  return now;
+}
+
+function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay): BodyState['effort'] {
+  const last = drills.findLast(({ effort }) => effort !== undefined);
+  return last?.effort === undefined ? before : { day, effort: last.effort, id: last.id };
+}
+
+function recentAfter(before: readonly RecentDrill[], drills: readonly DrillRecord[], day: number): RecentDrill[] {
+  const now = [...before];
+  for (const record of drills) if (record.kind !== 'test') now.push(recentOf(record, day));
+  return now.length > RECENT_DRILLS ? now.slice(-RECENT_DRILLS) : now;
+}
+
+function recentOf(record: DrillRecord, day: number): RecentDrill {
   const { blocks, longestAskedMs } = summarise(record);
-  const total = (key: 'repCount' | 'missedCount') => blocks.reduce((sum, one) => sum + one[key], 0);
+  let [repCount, missedCount] = [0, 0];
+  for (const block of blocks) {
+    repCount += block.repCount;
+    missedCount += block.missedCount;
+  }
   const { id, program, programId } = record;
-  return {
-    ...{ day: readDay(record.date) ?? 0, id, program, ...(programId === undefined ? {} : { programId }) },
-    ...{ askedMs: longestAskedMs, missedShare: total('missedCount') / Math.max(1, total('repCount')) },
-  };
+  return { day, id, program, programId, askedMs: longestAskedMs, missedShare: missedCount / Math.max(1, repCount) };
 }
 
 /** Whether a bow or a band was drawn in a drill. Of an unsure rep nobody knows: it counts, to the safe side. */
@@ -149,7 +179,7 @@ function loadOf({ day, drills, entry }: LoggedDay): DayLoad {
 
 /** Arrows of a diary entry. */
 export function arrowsOf(entry: DayEntry | undefined): number {
-  return (entry?.arrows ?? []).reduce((sum, { count }) => sum + count, 0);
+  return entry?.arrows?.reduce((sum, { count }) => sum + count, 0) ?? 0;
 }
 
 function limitAfter({ limit, recent }: BodyState, { day, drills }: LoggedDay): HoldLimit | undefined {
@@ -158,16 +188,22 @@ function limitAfter({ limit, recent }: BodyState, { day, drills }: LoggedDay): H
   let least = (recent.at(-1)?.missedShare ?? 0) >= FAILED_SHARE ? 1 : 2;
   for (const record of drills) {
     if (record.pain || record.kind === 'test') continue;
-    const { blocks, longestAskedMs, id } = { ...summarise(record), id: record.id };
-    const failed = blocks.filter(
-      ({ missedCount, repCount }) => missedCount >= Math.max(least, FAILED_SHARE * repCount),
-    );
-    least = blocks.some(({ missedCount, repCount }) => missedCount > FAILED_SHARE * repCount) ? 1 : 2;
-    if (failed.length > 0) {
-      const worst = failed.reduce((a, b) => (b.longestAskedMs > a.longestAskedMs ? b : a));
+    const { blocks, longestAskedMs } = summarise(record);
+    let worst: BlockSummary | undefined;
+    let isFailed = false;
+    let isClean = true;
+    for (const block of blocks) {
+      const { missedCount, repCount } = block;
+      if (missedCount > 0) isClean = false;
+      if (missedCount > FAILED_SHARE * repCount) isFailed = true;
+      if (missedCount < Math.max(least, FAILED_SHARE * repCount)) continue;
+      if (worst === undefined || block.longestAskedMs > worst.longestAskedMs) worst = block;
+    }
+    least = isFailed ? 1 : 2;
+    if (worst !== undefined) {
       const days = now ? now.days + (now.day === day ? 0 : 1) : 1;
-      now = { day, id, holdMs: worst.mostHeldMs, askedMs: worst.longestAskedMs, days };
-    } else if (now && blocks.every(({ missedCount }) => missedCount === 0) && longestAskedMs >= now.holdMs) {
+      now = { day, id: record.id, holdMs: worst.mostHeldMs, askedMs: worst.longestAskedMs, days };
+    } else if (now && isClean && longestAskedMs >= now.holdMs) {
       const holdMs = longestAskedMs * RAISED;
       now = holdMs >= now.askedMs ? undefined : { ...now, holdMs, days: 1 };
     }

@@ -46,12 +46,16 @@ export function stepCapacity(capacity: CapacityState, { day, drills }: LoggedDay
   for (const record of drills) {
     if (record.pain) continue;
     const { longestHeldMs, longestWholeMs = 0, longestAskedMs, failure } = summarise(record);
-    const about = { day, id: record.id, tool: record.tool ?? 'bow', askedMs: longestAskedMs } as const;
-    const known = { ...about, ...weightOf(record), isTest: record.kind === 'test' };
-    if (longestHeldMs > 0) now = keep(now, { ...known, kind: 'atLeast', holdMs: longestHeldMs });
-    if (longestWholeMs > 0) now = keep(now, { ...known, kind: 'whole', holdMs: longestWholeMs });
-    const failedMs = failure?.workMs ?? (known.isTest ? failedInTest(record) : undefined);
-    if (failedMs !== undefined && failedMs > 0) now = keep(now, { ...known, kind: 'failed', holdMs: failedMs });
+    const { id, tool = 'bow' } = record;
+    const isTest = record.kind === 'test';
+    const lbf = weightOf(record);
+    const known = (kind: HoldEvidence['kind'], holdMs: number): HoldEvidence => {
+      return { day, id, tool, kind, holdMs, askedMs: longestAskedMs, lbf, isTest };
+    };
+    if (longestHeldMs > 0) now = keep(now, known('atLeast', longestHeldMs));
+    if (longestWholeMs > 0) now = keep(now, known('whole', longestWholeMs));
+    const failedMs = failure?.workMs ?? (isTest ? failedInTest(record) : undefined);
+    if (failedMs !== undefined && failedMs > 0) now = keep(now, known('failed', failedMs));
   }
   return now;
 }
@@ -70,20 +74,32 @@ function failedInTest({ reps }: DrillRecord): number | undefined {
   return undefined;
 }
 
-function weightOf({ onFingersLbf }: DrillRecord): { lbf?: number } {
-  return onFingersLbf === undefined || onFingersLbf <= 0 ? {} : { lbf: onFingersLbf };
+function weightOf({ onFingersLbf }: DrillRecord): number | undefined {
+  return onFingersLbf === undefined || onFingersLbf <= 0 ? undefined : onFingersLbf;
 }
 
 function keep(capacity: CapacityState, evidence: HoldEvidence): CapacityState {
   const { kind, tool, day, holdMs } = evidence;
-  const isAlike = (one: HoldEvidence) => one.kind === kind && one.tool === tool;
-  const last = capacity.findLast(isAlike);
-  // One value a day and kind: the longest that was held or stayed whole, the shortest that failed.
-  if (last?.day === day) {
-    const isBetter = kind === 'failed' ? holdMs < last.holdMs : holdMs > last.holdMs;
-    return isBetter ? [...capacity.filter((one) => one !== last), evidence] : capacity;
+  let [first, last, alikeCount] = [-1, -1, 0];
+  for (let at = 0; at < capacity.length; at++) {
+    const one = capacity[at]!;
+    if (one.kind !== kind || one.tool !== tool) continue;
+    if (alikeCount++ === 0) first = at;
+    last = at;
   }
-  const alike = capacity.filter(isAlike);
-  const oldest = alike.length >= KEPT ? alike[0] : undefined;
-  return [...capacity.filter((one) => one !== oldest), evidence];
+  const before = capacity[last];
+  // One value a day and kind: the longest that was held or stayed whole, the shortest that failed.
+  if (before?.day === day) {
+    const isBetter = kind === 'failed' ? holdMs < before.holdMs : holdMs > before.holdMs;
+    return isBetter ? replaced(capacity, last, evidence) : capacity;
+  }
+  return replaced(capacity, alikeCount >= KEPT ? first : -1, evidence);
+}
+
+/** The same list without the one at a place, if any, and with another at its end. */
+function replaced(capacity: CapacityState, at: number, evidence: HoldEvidence): CapacityState {
+  const now = [...capacity];
+  if (at >= 0) now.splice(at, 1);
+  now.push(evidence);
+  return now;
 }

@@ -45,8 +45,17 @@ const MOST_SHARE = 0.6;
 /** Endurance comes back by half in so many seconds (Sahlin & Ren 1989, J Appl Physiol 67:648): 1.2 minutes. */
 export const HALF_TIME_SECONDS = 72;
 
+interface Kept {
+  reps: readonly RepRecord[];
+  repCount: number;
+  prescribedReps: number | undefined;
+  summary: DrillSummary;
+}
+
 // Keyed by the list of reps, which a corrected record replaces.
-const kept = new WeakMap<readonly RepRecord[], { record: DrillRecord; summary: DrillSummary }>();
+const kept = new WeakMap<readonly RepRecord[], Kept>();
+// A fold asks many times for one drill before it goes on to the next.
+let last: Kept | undefined;
 
 /**
  * Sums a drill up, in one walk over its reps.
@@ -54,62 +63,113 @@ const kept = new WeakMap<readonly RepRecord[], { record: DrillRecord; summary: D
  * @returns counts and times, by block and over all
  */
 export function summarise(record: DrillRecord): DrillSummary {
-  const known = kept.get(record.reps);
-  if (known !== undefined && known.record.prescribedReps === record.prescribedReps) return known.summary;
-  const summary = sum(record);
-  kept.set(record.reps, { record, summary });
-  return summary;
+  const { reps } = record;
+  const known = last?.reps === reps ? last : kept.get(reps);
+  if (known !== undefined && known.prescribedReps === record.prescribedReps && known.repCount === reps.length) {
+    last = known;
+    return known.summary;
+  }
+  last = { reps, repCount: reps.length, prescribedReps: record.prescribedReps, summary: sum(record) };
+  kept.set(reps, last);
+  return last.summary;
 }
 
 function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
   const blocks: BlockSummary[] = [];
-  let of: BlockSummary | undefined;
-  let longestHeldMs = 0;
-  let addedLbf: number | undefined;
-  let longestWholeMs: number | undefined;
-  let failure: DrillSummary['failure'];
-  let workMs = 0;
-  for (const rep of reps) {
-    const { block, prescribedMs, seen } = rep; // each key is read once: over ten years of reps that takes the time
-    const heldMs = seen === undefined ? rep.heldMs : trueHeldMs(rep);
-    const outcome = seen === undefined ? rep.outcome : trueOutcome(rep);
-    if (of?.block !== block) of = blocks.find((one) => one.block === block) ?? begin(blocks, block);
-    of.repCount += 1;
-    of.askedMs += prescribedMs;
-    of.heldMs += heldMs;
-    if (seen !== undefined) {
-      if (isApart(rep)) of.apart = addApart(of.apart, rep, heldMs);
-      const wholeMs = wholeHeldMs(rep);
-      if (wholeMs !== undefined) longestWholeMs = Math.max(longestWholeMs ?? 0, wholeMs);
-    }
-    if (prescribedMs > of.longestAskedMs) of.longestAskedMs = prescribedMs;
-    if (rep.addedWeightLbf !== undefined) addedLbf = Math.max(addedLbf ?? 0, rep.addedWeightLbf);
-    if (outcome === 'held') {
-      of.heldCount += 1;
-      if (heldMs > longestHeldMs) longestHeldMs = heldMs;
-      if (heldMs < of.mostHeldMs) of.mostHeldMs = heldMs;
-    } else if (outcome === 'unsure' || rep.why === 'interrupted') of.doubtfulCount += 1;
-    else if (outcome === 'short' && rep.why === 'form') {
-      of.formCount += 1;
-      if (heldMs > longestHeldMs) longestHeldMs = heldMs;
-    } else {
-      of.missedCount += 1;
-      if (outcome === 'short' && rep.why === 'tired') failure ??= { heldMs, workMs: workMs + heldMs };
-    }
-    // What is left of the tiring when the next hold begins, after a rest of twice the hold.
-    workMs = (workMs + heldMs) * 2 ** (-(2 * prescribedMs) / 1000 / HALF_TIME_SECONDS);
+  const over: OverAll = { longestHeldMs: 0, addedLbf: undefined, longestWholeMs: undefined, failure: undefined };
+  for (let at = 0; at < reps.length; ) {
+    const { block } = reps[at]!;
+    at = addRun(blocks.find((one) => one.block === block) ?? begin(blocks, block), over, reps, at);
   }
   for (const one of blocks) if (one.missedCount > 0) one.mostHeldMs = mostHeldMs(reps, one);
-  const total = (key: 'askedMs' | 'heldMs') => blocks.reduce((before, one) => before + one[key], 0);
+  const [first] = blocks;
+  const { longestAskedMs, askedMs, heldMs } = blocks.length === 1 && first ? first : totalOf(blocks);
+  const notBegunCount = Math.max(0, (prescribedReps ?? 0) - reps.length);
+  const { longestHeldMs, longestWholeMs, addedLbf, failure } = over;
   return {
     blocks,
-    notBegunCount: Math.max(0, (prescribedReps ?? 0) - reps.length),
-    longestAskedMs: blocks.reduce((most, one) => Math.max(most, one.longestAskedMs), 0),
-    ...{ askedMs: total('askedMs'), heldMs: total('heldMs'), longestHeldMs },
-    ...(addedLbf === undefined ? {} : { addedLbf }),
-    ...(longestWholeMs === undefined ? {} : { longestWholeMs }),
-    ...(failure === undefined ? {} : { failure }),
+    notBegunCount,
+    longestAskedMs,
+    askedMs,
+    heldMs,
+    longestHeldMs,
+    longestWholeMs,
+    addedLbf,
+    failure,
   };
+}
+
+type OverAll = Pick<DrillSummary, 'longestHeldMs' | 'longestWholeMs' | 'addedLbf' | 'failure'>;
+
+/**
+ * Adds the reps of one block that follow each other. Each key is read once and summed in plain numbers: over ten years of reps that takes the time.
+ * @returns where the next block's begin
+ */
+function addRun(of: BlockSummary, over: OverAll, reps: readonly RepRecord[], from: number): number {
+  let { heldCount, missedCount, formCount, doubtfulCount, longestAskedMs, askedMs, heldMs: sumMs, mostHeldMs } = of;
+  let { longestHeldMs } = over;
+  let at = from;
+  for (; at < reps.length; at++) {
+    const rep = reps[at]!;
+    const { block, prescribedMs, seen, addedWeightLbf } = rep;
+    if (block !== of.block) break;
+    const heldMs = seen === undefined ? rep.heldMs : trueHeldMs(rep);
+    const outcome = seen === undefined ? rep.outcome : trueOutcome(rep);
+    askedMs += prescribedMs;
+    sumMs += heldMs;
+    if (seen !== undefined) addSeen(of, over, rep, heldMs);
+    if (prescribedMs > longestAskedMs) longestAskedMs = prescribedMs;
+    if (addedWeightLbf !== undefined) over.addedLbf = Math.max(over.addedLbf ?? 0, addedWeightLbf);
+    if (outcome === 'held') {
+      heldCount += 1;
+      if (heldMs > longestHeldMs) longestHeldMs = heldMs;
+      if (heldMs < mostHeldMs) mostHeldMs = heldMs;
+    } else if (outcome === 'unsure' || rep.why === 'interrupted') doubtfulCount += 1;
+    else if (outcome === 'short' && rep.why === 'form') {
+      formCount += 1;
+      if (heldMs > longestHeldMs) longestHeldMs = heldMs;
+    } else {
+      missedCount += 1;
+      if (outcome === 'short' && rep.why === 'tired') over.failure ??= failureAt(reps, at);
+    }
+  }
+  over.longestHeldMs = longestHeldMs;
+  of.repCount += at - from;
+  of.heldCount = heldCount;
+  of.missedCount = missedCount;
+  of.formCount = formCount;
+  of.doubtfulCount = doubtfulCount;
+  of.longestAskedMs = longestAskedMs;
+  of.askedMs = askedMs;
+  of.heldMs = sumMs;
+  of.mostHeldMs = mostHeldMs;
+  return at;
+}
+
+function addSeen(of: BlockSummary, over: OverAll, rep: RepRecord, heldMs: number): void {
+  if (isApart(rep)) of.apart = addApart(of.apart, rep, heldMs);
+  const wholeMs = wholeHeldMs(rep);
+  if (wholeMs !== undefined) over.longestWholeMs = Math.max(over.longestWholeMs ?? 0, wholeMs);
+}
+
+function totalOf(blocks: readonly BlockSummary[]): Pick<BlockSummary, 'longestAskedMs' | 'askedMs' | 'heldMs'> {
+  const all = { longestAskedMs: 0, askedMs: 0, heldMs: 0 };
+  for (const { longestAskedMs, askedMs, heldMs } of blocks) {
+    all.longestAskedMs = Math.max(all.longestAskedMs, longestAskedMs);
+    all.askedMs += askedMs;
+    all.heldMs += heldMs;
+  }
+  return all;
+}
+
+/** The work before a rep that failed, what a rest of twice the hold brings back taken off, and the rep's own. */
+function failureAt(reps: readonly RepRecord[], failedAt: number): DrillSummary['failure'] {
+  let workMs = 0;
+  for (const rep of reps.slice(0, failedAt)) {
+    workMs = (workMs + trueHeldMs(rep)) * 2 ** (-(2 * rep.prescribedMs) / 1000 / HALF_TIME_SECONDS);
+  }
+  const heldMs = trueHeldMs(reps[failedAt]!);
+  return { heldMs, workMs: workMs + heldMs };
 }
 
 function isApart(rep: RepRecord): boolean {
@@ -122,8 +182,18 @@ function addApart(apart: BlockSummary['apart'], { heldMs }: RepRecord, seenMs: n
 }
 
 function begin(blocks: BlockSummary[], block: number): BlockSummary {
-  const counts = { repCount: 0, heldCount: 0, missedCount: 0, formCount: 0, doubtfulCount: 0 };
-  const one = { block, ...counts, longestAskedMs: 0, askedMs: 0, heldMs: 0, mostHeldMs: Number.MAX_SAFE_INTEGER };
+  const one: BlockSummary = {
+    block,
+    repCount: 0,
+    heldCount: 0,
+    missedCount: 0,
+    formCount: 0,
+    doubtfulCount: 0,
+    longestAskedMs: 0,
+    askedMs: 0,
+    heldMs: 0,
+    mostHeldMs: Number.MAX_SAFE_INTEGER,
+  };
   blocks.push(one);
   return one;
 }

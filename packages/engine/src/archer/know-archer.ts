@@ -3,7 +3,7 @@ import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { type Archer, checkArcher } from './archer.ts';
-import { type BodyState, bodyStates, type DayLoad, type RecentDrill, unknownBody } from './body-state.ts';
+import { type BodyState, bodyAfter, type DayLoad, type RecentDrill } from './body-state.ts';
 import { type Capacity, capacityOf } from './capacity.ts';
 import { logDays } from './logged-days.ts';
 import { ANSWERS_A_STAGE, isResting, type PainStage, painAnswer, painOn } from './pain-state.ts';
@@ -93,7 +93,7 @@ export function knowArcher(input: {
   const { days } = logDays(input.records, input.days);
   let count = days.length;
   while (count > 0 && days[count - 1]!.day > today) count--;
-  const body = bodyStates(days)[count - 1] ?? unknownBody;
+  const body = bodyAfter(days, count);
   const last = days[count - 1];
   const isPainful = last?.day === today && painAnswer(last) === true;
   const tools = new Set(body.capacity.map(({ tool }) => tool));

@@ -24,9 +24,10 @@ export interface DayLog {
 interface KeptLog extends DayLog {
   records: readonly DrillRecord[];
   /** What of each record may be changed in place by a careless caller; compared before a record counts as known. */
-  marks: readonly Mark[];
+  marks: Marks;
   entries: readonly DayEntry[];
-  byId: ReadonlyMap<string, DrillRecord>;
+  entryMarks: readonly Marks[];
+  byId: Map<string, DrillRecord>;
 }
 
 // The first record names the archer, so that a squad's journals do not push each other out.
@@ -47,7 +48,7 @@ export function logDays(records: readonly DrillRecord[], entries: readonly DayEn
   if (before !== undefined) {
     const count = knownCount(before, records);
     if (count === before.records.length && count === records.length) {
-      kept.set(first, before);
+      if (before !== known) kept.set(first, before);
       return before;
     }
     if (count === before.records.length) {
@@ -66,7 +67,7 @@ export function logDays(records: readonly DrillRecord[], entries: readonly DayEn
 /** The same log with other diary entries at the end of the list; undefined where that changes more than a few days. */
 function withEntries(before: KeptLog, entries: readonly DayEntry[]): KeptLog | undefined {
   let same = 0;
-  while (same < entries.length && before.entries[same] === entries[same]) same++;
+  while (same < entries.length && before.entries[same] === entries[same] && isEntryMarked(before, same)) same++;
   if (same === entries.length && same === before.entries.length) return before;
   const gone = before.entries.slice(same);
   const come = entries.slice(same);
@@ -82,43 +83,59 @@ function withEntries(before: KeptLog, entries: readonly DayEntry[]): KeptLog | u
     while (at > 0 && days[at - 1]!.day >= day) at--;
     const drills = days[at]?.day === day ? days[at]!.drills : [];
     const entry = entryOf.get(day);
-    const now: LoggedDay[] = entry ? [{ day, drills, entry }] : drills.length > 0 ? [{ day, drills }] : [];
+    const now: LoggedDay[] = entry || drills.length > 0 ? [{ day, drills, entry }] : [];
     days.splice(at, days[at]?.day === day ? 1 : 0, ...now);
   }
-  return { ...before, entries: [...entries], days };
+  const marks = [...before.entryMarks.slice(0, same), ...come.map(entryMarks)];
+  return { ...before, entries: [...entries], entryMarks: marks, days };
+}
+
+function isEntryMarked({ entries, entryMarks: marks }: KeptLog, at: number): boolean {
+  const { date, pain, arrows, work, readiness, removed, editedAt } = entries[at]!;
+  const mark = marks[at]!;
+  if (date !== mark[0] || pain !== mark[1] || arrows !== mark[2] || work !== mark[3]) return false;
+  return readiness === mark[4] && removed === mark[5] && editedAt === mark[6];
 }
 
 function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((one, at) => one === b[at]);
 }
 
-type Mark = Pick<DrillRecord, 'date' | 'pain' | 'effort' | 'removed' | 'reps'>;
+/** So many values stand for each record, one after the other in one list: a list of ten years is read at every prescription. */
+const MARKS = 7;
+type Marks = unknown[];
 
-function markOf({ date, pain, effort, removed, reps }: DrillRecord): Mark {
-  return { date, pain, effort, removed, reps };
+function addMarks(marks: Marks, { reps, date, effort, pain, removed, program }: DrillRecord): void {
+  marks.push(reps, reps.length, date, effort, pain, removed, program);
 }
 
-function isMarked({ date, pain, effort, removed, reps }: DrillRecord, mark: Mark): boolean {
-  if (reps !== mark.reps || date !== mark.date || pain !== mark.pain) return false;
-  return effort === mark.effort && removed === mark.removed;
+function isMarked({ reps, date, effort, pain, removed, program }: DrillRecord, marks: Marks, at: number): boolean {
+  const from = at * MARKS;
+  if (reps !== marks[from] || reps.length !== marks[from + 1] || date !== marks[from + 2]) return false;
+  if (effort !== marks[from + 3] || pain !== marks[from + 4]) return false;
+  return removed === marks[from + 5] && program === marks[from + 6];
+}
+
+/** The same of a diary entry. */
+function entryMarks({ date, pain, arrows, work, readiness, removed, editedAt }: DayEntry): Marks {
+  return [date, pain, arrows, work, readiness, removed, editedAt];
 }
 
 function knownCount({ records: known, marks }: KeptLog, records: readonly DrillRecord[]): number {
   const most = Math.min(known.length, records.length);
-  for (let at = 0; at < most; at++) {
-    const record = records[at]!;
-    if (record !== known[at]) return at;
-    if (!isMarked(record, marks[at]!)) return at;
-  }
-  return most;
+  let at = 0;
+  while (at < most && records[at] === known[at] && isMarked(records[at]!, marks, at)) at++;
+  return at;
 }
 
 /** Adds what came after the known records; undefined where that changes more than a few days. */
 function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | undefined {
   const added = records.slice(before.records.length);
   if (added.length > 32) return undefined;
-  const byId = before.byId as Map<string, DrillRecord>;
+  const { byId } = before;
   const days = [...before.days];
+  // The log before is not asked again once a longer one is kept: what only this room reads of it is handed on, not copied.
+  const { marks } = before;
   for (const record of added) {
     if (byId.has(record.id)) return undefined;
     const day = record.removed ? undefined : readDay(record.date);
@@ -127,10 +144,11 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
     while (at > 0 && days[at - 1]!.day >= day) at--;
     const known = days[at]?.day === day ? days[at] : undefined;
     const drills = inOrder([...(known?.drills ?? []), record], day);
-    days.splice(at, known ? 1 : 0, { ...known, day, drills });
+    days.splice(at, known ? 1 : 0, { day, drills, entry: known?.entry });
     byId.set(record.id, record);
+    addMarks(marks, record);
   }
-  return { ...before, records: [...records], marks: [...before.marks, ...added.map(markOf)], days, byId };
+  return { ...before, records: [...records], days };
 }
 
 function build(records: readonly DrillRecord[], entries: readonly DayEntry[], before: KeptLog | undefined): KeptLog {
@@ -152,24 +170,35 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
     }
   }
   const entryOf = entriesByDay(entries);
-  const known = new Map(before?.days.map((one) => [one.day, one]));
-  const dayNumbers = [...new Set([...drillsOf.keys(), ...entryOf.keys()])].sort((a, b) => a - b);
-  const days = dayNumbers.map((day): LoggedDay => {
+  const known = before && new Map(before.days.map((one) => [one.day, one]));
+  const dayNumbers = [...drillsOf.keys()];
+  for (const day of entryOf.keys()) if (!drillsOf.has(day)) dayNumbers.push(day);
+  const days = dayNumbers.sort(byNumber).map((day): LoggedDay => {
     const drills = inOrder(drillsOf.get(day) ?? [], day);
     const entry = entryOf.get(day);
-    const same = known.get(day);
-    if (same && same.entry === entry && isSameList(same.drills, drills)) return same;
-    return entry === undefined ? { day, drills } : { day, drills, entry };
+    const same = known?.get(day);
+    return same && same.entry === entry && isSameList(same.drills, drills) ? same : { day, drills, entry };
   });
-  const marks = records.map(markOf);
+  const marks: Marks = [];
+  for (const record of records) addMarks(marks, record);
   // A record that was changed in place makes its day a new one.
-  const isStale = before?.records.some((record, at) => !isMarked(record, before.marks[at]!));
+  const isStale = before && !isUnchanged(before);
   return {
     records: [...records],
     entries: [...entries],
+    entryMarks: entries.map(entryMarks),
     ...{ marks, byId, impossibleDates: impossibleDates.sort() },
     days: isStale ? days.map((one) => ({ ...one })) : days,
   };
+}
+
+function isUnchanged(before: KeptLog): boolean {
+  const { records, entries, marks } = before;
+  return records.every((one, at) => isMarked(one, marks, at)) && entries.every((_, at) => isEntryMarked(before, at));
+}
+
+function byNumber(a: number, b: number): number {
+  return a - b;
 }
 
 function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {

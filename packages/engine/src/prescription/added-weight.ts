@@ -1,5 +1,5 @@
 import type { Archer } from '../archer/archer.ts';
-import type { BodyState } from '../archer/body-state.ts';
+import type { BodyDay } from '../archer/body-state.ts';
 import type { Program } from '../program/program.ts';
 
 /** None is added in so many first days, and two steps are so many days apart, over all programs. Own, careful: no source. */
@@ -21,14 +21,14 @@ export interface WeightInUse {
  * @param day days from 1970-01-01
  * @returns false in the first fourteen days, and for two weeks after any rise
  */
-export function mayRaiseWeight(body: BodyState, own: WeightInUse, day: number): boolean {
+export function mayRaiseWeight(body: BodyDay, own: WeightInUse, day: number): boolean {
   if (body.firstDay === undefined || day - body.firstDay < WEIGHT_DAYS) return false;
   const raised = Math.max(body.weight.raisedDay ?? Number.NEGATIVE_INFINITY, own.raisedDay ?? Number.NEGATIVE_INFINITY);
   return day - raised >= WEIGHT_DAYS;
 }
 
 /** The weight of a day: what is wished, but no rise that may not be. */
-export function weightOn(wishedLbf: number, body: BodyState, own: WeightInUse, day: number): number {
+export function weightOn(wishedLbf: number, body: BodyDay, own: WeightInUse, day: number): number {
   if (wishedLbf <= own.lbf) return wishedLbf;
   return mayRaiseWeight(body, own, day) ? Math.min(wishedLbf, own.lbf + 2) : own.lbf;
 }

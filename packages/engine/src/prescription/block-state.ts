@@ -83,6 +83,8 @@ export function notBegun({ path }: BlockRules): BlockState {
     ...{ isBegun: false, level: 0, dose: { ...foot, addedWeight: 0 }, restHold: foot.hold, restFactor: 1 },
     ...{ cleanDays: 0, missedDays: 0, strainedDays: 0, hardDays: 0, easedTimes: 0, provenHold: 0 },
     ...{ cutDays: 0, smallDays: 0, lighterDays: 0 },
+    // Every key from the beginning: all later states are of one shape then, which a replay of ten years is twice as quick by.
+    ...{ doubtedHold: undefined, failed: undefined, easedFrom: undefined, back: undefined, move: undefined },
   };
 }
 
@@ -250,7 +252,9 @@ export function goUp(
   day: number,
   may: { weight: boolean; isCut: boolean },
 ): BlockState {
-  const clean = { ...afterGoodDay(state), cleanDays: state.cleanDays + 1, smallDays: 0 };
+  const clean = afterGoodDay(state);
+  clean.cleanDays = state.cleanDays + 1;
+  clean.smallDays = 0;
   clean.restFactor = 1;
   clean.provenHold = Math.max(state.provenHold, state.dose.hold);
   if (state.doubtedHold !== undefined && state.dose.hold >= NEARLY * state.doubtedHold) clean.doubtedHold = undefined;
@@ -276,7 +280,9 @@ export function holdPlace(
   { heldSeconds, isWhole }: { heldSeconds: number; isWhole: boolean },
 ): BlockState {
   const provenHold = Math.max(state.provenHold, Math.min(heldSeconds, state.dose.hold));
-  const good = { ...afterGoodDay(state), smallDays: state.smallDays + 1, provenHold };
+  const good = afterGoodDay(state);
+  good.smallDays = state.smallDays + 1;
+  good.provenHold = provenHold;
   if (good.back) return comeBack(good, rules, day);
   if (good.smallDays < SMALL_DAYS) return good;
   const next = stepUp(good, rules, { weight: false, isCut: false });
@@ -294,16 +300,23 @@ export function holdPlace(
  * @returns nowhere more than before
  */
 export function takeLighter(state: BlockState, { path }: BlockRules, asked: number): BlockState {
-  const good = { ...afterGoodDay(state), lighterDays: state.lighterDays + 1 };
+  const good = afterGoodDay(state);
+  good.lighterDays = state.lighterDays + 1;
   if (good.lighterDays < LIGHTER_DAYS) return good;
   const least = Math.max(leastHold(path[0]!), halfSeconds(LIGHTER_KEEP * Math.max(state.provenHold, path[0]!.hold)));
   return { ...good, lighterDays: 0, dose: { ...good.dose, hold: Math.min(good.dose.hold, Math.max(asked, least)) } };
 }
 
+/** A new state, the caller's own to finish. */
 function afterGoodDay(state: BlockState): BlockState {
   const { failed } = state;
   return {
-    ...{ ...state, missedDays: 0, strainedDays: 0, hardDays: 0, easedTimes: 0, easedFrom: undefined },
+    ...state,
+    missedDays: 0,
+    strainedDays: 0,
+    hardDays: 0,
+    easedTimes: 0,
+    easedFrom: undefined,
     failed: failed && { ...failed, cleanDays: failed.cleanDays + 1 },
   };
 }

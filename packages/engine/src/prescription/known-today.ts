@@ -1,5 +1,5 @@
 import type { Archer } from '../archer/archer.ts';
-import { type BodyState, bodyStates, unknownBody } from '../archer/body-state.ts';
+import { type BodyState, bodyAfter } from '../archer/body-state.ts';
 import { logDays } from '../archer/logged-days.ts';
 import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
@@ -8,7 +8,7 @@ import type { Program } from '../program/program.ts';
 import type { RestReason } from '../season/due-today.ts';
 import type { Lighter } from '../season/season-day.ts';
 import { OLDER_FROM_YEARS } from './layoff.ts';
-import { type ProgramState, programStates, unknownProgram } from './program-state.ts';
+import { type ProgramState, programAfter } from './program-state.ts';
 
 /** Everything that today's numbers are made from. Days are counted from 1970-01-01. */
 export interface KnownToday {
@@ -61,17 +61,24 @@ export function knowToday(
   let laterCount = 0;
   while (count > 0 && days[count - 1]!.day > day) laterCount += days[--count]!.drills.length;
   const isOlder = archer.ageYears !== undefined && archer.ageYears > OLDER_FROM_YEARS;
-  const body = bodyStates(days)[count - 1] ?? unknownBody;
-  const state = programStates(program, days, isOlder)[count - 1] ?? unknownProgram(program);
+  const body = bodyAfter(days, count);
+  const state = programAfter(program, days, count, isOlder);
   const onDay = (wished: number) => days.slice(Math.max(0, count - 2), count).find((one) => one.day === wished);
   const today = onDay(day);
   const { stage, answers } = painOn(body.pain, day);
   return {
-    ...{ program, archer, day, body, state, laterCount, impossibleDates, painAnswers: answers },
-    ...(body.lastDay === undefined ? {} : { daysAway: day - body.lastDay }),
+    program,
+    archer,
+    day,
+    body,
+    state,
+    laterCount,
+    impossibleDates,
+    painAnswers: answers,
+    daysAway: body.lastDay === undefined ? undefined : day - body.lastDay,
     isPainful: today !== undefined && painAnswer(today) === true,
-    ...(stage === undefined ? {} : { stage }),
-    ...(today?.entry === undefined ? {} : { today: today.entry }),
+    stage,
+    today: today?.entry,
     yesterday: onDay(day - 1)?.entry,
     readiness: given.readiness ?? today?.entry?.readiness,
     competitionDay: given.competitionDay,

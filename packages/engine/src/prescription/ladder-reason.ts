@@ -44,10 +44,15 @@ function standReason(
     }
     return reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers });
   }
+  const { from, because } = move;
   const moved: MoveFacts = {
-    ...{ ...facts, on: dayOfNumber(move.day), because: move.because },
-    ...{ fromHold: move.from.hold, fromReps: move.from.reps },
-    ...{ fromSets: move.from.sets, fromAddedWeight: move.from.addedWeight },
+    ...facts,
+    on: dayOfNumber(move.day),
+    because,
+    fromHold: from.hold,
+    fromReps: from.reps,
+    fromSets: from.sets,
+    fromAddedWeight: from.addedWeight,
   };
   const acts = levers.filter((lever) => move.from[lever] !== work[lever]);
   const rule = ({ effort: 'strain', pain: 'sore' } as const)[move.kind as string] ?? move.kind;
@@ -83,30 +88,49 @@ export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, ma
   const { block, path } = rules;
   const place = path[state.level]!;
   const { rest } = block;
-  return {
-    ...{ title: block.title, level: state.level, top: path.length - 1 },
-    ...{ hold: place.hold, reps: place.reps, sets: place.sets, addedWeight: place.addedWeight },
-    ...{ startHold: block.hold, startReps: block.reps, startSets: block.sets, startAddedWeight: block.addedWeight },
-    ...{ workHold: work.hold, workReps: work.reps, workSets: work.sets, workAddedWeight: work.addedWeight },
-    ...nextFacts(rules, state, mayRaise),
-    ...(rules.isCut ? { isCut: 1 } : {}),
-    ...('timesHold' in rest ? { restTimesHold: rest.timesHold, restHold: Math.max(state.restHold, work.hold) } : {}),
-    ...(state.restFactor > 1 ? { restFactor: state.restFactor } : {}),
-    ...(block.setRest === undefined ? { setRestFrom: 'rest' } : {}),
+  const facts: LadderFacts = {
+    title: block.title,
+    level: state.level,
+    top: path.length - 1,
+    hold: place.hold,
+    reps: place.reps,
+    sets: place.sets,
+    addedWeight: place.addedWeight,
+    startHold: block.hold,
+    startReps: block.reps,
+    startSets: block.sets,
+    startAddedWeight: block.addedWeight,
+    workHold: work.hold,
+    workReps: work.reps,
+    workSets: work.sets,
+    workAddedWeight: work.addedWeight,
   };
+  addNext(facts, rules, state, mayRaise);
+  if (rules.isCut) facts.isCut = 1;
+  if ('timesHold' in rest) {
+    facts.restTimesHold = rest.timesHold;
+    facts.restHold = Math.max(state.restHold, work.hold);
+  }
+  if (state.restFactor > 1) facts.restFactor = state.restFactor;
+  if (block.setRest === undefined) facts.setRestFrom = 'rest';
+  return facts;
 }
 
-function nextFacts(rules: BlockRules, state: BlockState, mayRaise: boolean): Partial<LadderFacts> {
+/** What leads on, where anything does. */
+function addNext(facts: LadderFacts, rules: BlockRules, state: BlockState, mayRaise: boolean): void {
   const isCut = state.cutDays > 1;
   const next = stepUp(state, rules, { weight: mayRaise, isCut });
-  if (!next) return stepUp(state, rules, { weight: true, isCut }) ? { weightWaits: 1 } : {};
+  if (!next) {
+    if (stepUp(state, rules, { weight: true, isCut })) facts.weightWaits = 1;
+    return;
+  }
   const needed = cleanDaysFor(state, next, rules);
   const { failed, provenHold } = state;
   const afterFailing =
     failed && next.dose.hold >= failed.hold ? neededAfter(failed, provenHold, rules) - failed.cleanDays : 0;
-  return {
-    needDays: Math.max(1, needed - state.cleanDays, afterFailing),
-    ...{ nextHold: next.dose.hold, nextReps: next.dose.reps },
-    ...{ nextSets: next.dose.sets, nextAddedWeight: next.dose.addedWeight },
-  };
+  facts.needDays = Math.max(1, needed - state.cleanDays, afterFailing);
+  facts.nextHold = next.dose.hold;
+  facts.nextReps = next.dose.reps;
+  facts.nextSets = next.dose.sets;
+  facts.nextAddedWeight = next.dose.addedWeight;
 }

@@ -69,17 +69,23 @@ export function prescribe(input: PrescribeInput): Prescription {
   });
   const tool = toolFor(program.tool, archer, known.stage);
   const made = program.kind === 'test' ? prescribeTest(known, tool, minutes) : prescribeDrill(known, tool, minutes);
-  const cautions = cautionsFor({ ...program, tool }, archer, lately(known));
+  const cautions = cautionsFor({ tool, blocks: program.blocks }, archer, lately(known));
   const { title, warmUp, coolDown } = program;
-  return {
-    ...{ programTitle: title, date: input.today, tool },
-    ...(program.kind === undefined ? {} : { kind: program.kind }),
-    ...(made.rest === undefined ? {} : { rest: made.rest }),
-    ...{ warmUp, coolDown, blocks: made.blocks },
+  const prescription: Prescription = {
+    programTitle: title,
+    date: input.today,
+    tool,
+    warmUp,
+    coolDown,
+    blocks: made.blocks,
     reasons: [...made.reasons, ...toolReason(program, tool, archer), ...leftOutReasons(known)],
-    ...{ cautions: cautions.map(cautionWords), cautionFacts: cautions },
+    cautions: cautions.map(cautionWords),
+    cautionFacts: cautions,
     durationMs: timelineDurationMs(made.blocks),
   };
+  if (program.kind !== undefined) prescription.kind = program.kind;
+  if (made.rest !== undefined) prescription.rest = made.rest;
+  return prescription;
 }
 
 function lately({ stage, body, daysAway }: KnownToday): { painOn?: string; yearAwayDays?: number } {

@@ -1,4 +1,4 @@
-import { type BodyState, bodyStates, LOAD_DAYS, unknownBody } from '../archer/body-state.ts';
+import { type BodyDay, bodyDays, LOAD_DAYS, unknownBody } from '../archer/body-state.ts';
 import { type DrillSummary, summarise } from '../archer/drill-summary.ts';
 import { foldDays } from '../archer/fold-days.ts';
 import type { LoggedDay } from '../archer/logged-days.ts';
@@ -49,25 +49,31 @@ const PAIN_KEEP = 0.7;
 const kept = new WeakMap<Program, Map<boolean, ReturnType<typeof foldProgram>>>();
 
 /**
- * Where a program stands after each day of a journal.
+ * Where a program stands after the first days of a journal.
  * @param program a valid program
  * @param days the journal by days
+ * @param count how many of them
  * @param isOlder over 45: what is not used is lost faster
- * @returns one state a day, in the same order
+ * @returns its state then
  */
-export function programStates(program: Program, days: readonly LoggedDay[], isOlder: boolean): readonly ProgramState[] {
+export function programAfter(
+  program: Program,
+  days: readonly LoggedDay[],
+  count: number,
+  isOlder: boolean,
+): ProgramState {
   const ofProgram = kept.get(program) ?? new Map<boolean, ReturnType<typeof foldProgram>>();
   kept.set(program, ofProgram);
   const fold = ofProgram.get(isOlder) ?? foldProgram(program, isOlder);
   ofProgram.set(isOlder, fold);
-  return fold(days);
+  return fold.after(days, count);
 }
 
 /** A program nobody has drilled. */
 export function unknownProgram(program: Program): ProgramState {
   return {
-    ...{ blocks: rulesOf(program).map(notBegun), asked: [], weeks: { count: 0 } },
-    ...{ weight: { lbf: 0 }, lighterDays: [], isSmall: false },
+    ...{ blocks: rulesOf(program).map(notBegun), asked: [], weeks: { count: 0, monday: undefined } },
+    ...{ weight: { lbf: 0, raisedDay: undefined }, isSmall: false, lighterDays: [], lastDay: undefined },
   };
 }
 
@@ -85,15 +91,16 @@ export function isOf(program: Pick<Program, 'id' | 'title'>, record: DrillRecord
 function foldProgram(program: Program, isOlder: boolean) {
   const rules = rulesOf(program);
   return foldDays(unknownProgram(program), (state, today, at, days) => {
-    const bodies = bodyStates(days);
-    const own = today.drills.filter((record) => record.kind !== 'test' && isOf(program, record));
-    return stepProgram(
-      { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! },
-      state,
-      today,
-      own,
-    );
+    const bodies = bodyDays(days);
+    const own = ownDrills(program, today.drills);
+    const context = { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
+    return stepProgram(context, state, today, own);
   });
+}
+
+function ownDrills(program: Program, drills: readonly DrillRecord[]): readonly DrillRecord[] {
+  const isOwn = (record: DrillRecord) => record.kind !== 'test' && isOf(program, record);
+  return drills.every(isOwn) ? drills : drills.filter(isOwn);
 }
 
 interface Context {
@@ -101,8 +108,8 @@ interface Context {
   rules: readonly BlockRules[];
   isOlder: boolean;
   /** The body before and after the day. */
-  before: BodyState;
-  after: BodyState;
+  before: BodyDay;
+  after: BodyDay;
 }
 
 function stepProgram(
@@ -119,47 +126,45 @@ function stepProgram(
   const weeks = weeksAfter(state.weeks, day, days, own.length > 0);
   const isLighterWeek = rules.map(({ block }) => isLighter(block.ladder?.deload?.everyWeeks, weeks.count));
   let { weight } = state;
-  const weightToday = weightOn(Math.max(0, ...state.blocks.map(({ dose }) => dose.addedWeight)), before, weight, day);
-  const addedLbf = own.length === 0 ? undefined : Math.max(...own.map((one) => summarise(one).addedLbf ?? weightToday));
+  const addedLbf = own.length === 0 ? undefined : addedOn(state, own, before, day);
   if (addedLbf !== undefined && addedLbf !== weight.lbf) {
     weight = addedLbf > weight.lbf ? { lbf: addedLbf, raisedDay: day } : { ...weight, lbf: addedLbf };
   }
   let isSmall = own.length > 0 ? false : state.isSmall;
+  const about = { before, day, isPainful, mayRaise: mayRaiseWeight(after, weight, day) };
   const blocks = state.blocks.map((block, index) => {
     const rule = rules[index]!;
     let now = days > 0 ? layOff(block, rule, day, days, isOlder) : block;
     if (own.length > 0) {
-      const mayRaise = mayRaiseWeight(after, weight, day);
-      const done = drilled(now, rule, own, {
-        ...context,
-        day,
-        isPainful,
-        mayRaise,
-        isLighterWeek: isLighterWeek[index]!,
-      });
+      const done = drilled(now, rule, own, about, isLighterWeek[index]!);
       now = done.state;
       if (done.verdict === 'small') isSmall = true;
     }
     return isPainful && now.isBegun ? hurt(now, rule, day) : now;
   });
-  const isSame = blocks.every((block, index) => block === state.blocks[index]);
-  if (own.length === 0) return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
-  const asked = own
-    .filter(({ reps }) => reps.length > 0)
-    .map((one) => ({ summary: summarise(one), addedLbf: addedLbf ?? 0 }));
+  if (own.length === 0) {
+    const isSame = blocks.every((block, index) => block === state.blocks[index]);
+    return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
+  }
   const isLighterDay = isLighterWeek.some(Boolean) || isSeventhDay(before, day);
   const lighterDays = isLighterDay
     ? [...state.lighterDays.filter((one) => one > day - LOAD_DAYS), day]
     : state.lighterDays;
-  return {
-    blocks,
-    weeks,
-    weight,
-    isSmall,
-    lighterDays,
-    lastDay: day,
-    asked: [...state.asked, ...asked].slice(-LAST_DRILLS),
-  };
+  const asked = lastAsked(state.asked, own, addedLbf ?? 0);
+  return { blocks, asked, weeks, weight, isSmall, lighterDays, lastDay: day };
+}
+
+function lastAsked(before: readonly AskedDrill[], own: readonly DrillRecord[], addedLbf: number): AskedDrill[] {
+  const now = [...before];
+  for (const one of own) if (one.reps.length > 0) now.push({ summary: summarise(one), addedLbf });
+  return now.length > LAST_DRILLS ? now.slice(-LAST_DRILLS) : now;
+}
+
+/** The added weight that a day's drills tell of; where one does not say, what its day asked for. */
+function addedOn({ blocks, weight }: ProgramState, own: readonly DrillRecord[], before: BodyDay, day: number): number {
+  const wished = blocks.reduce((most, { dose }) => Math.max(most, dose.addedWeight), 0);
+  const weightToday = weightOn(wished, before, weight, day);
+  return own.reduce((most, one) => Math.max(most, summarise(one).addedLbf ?? weightToday), Number.NEGATIVE_INFINITY);
 }
 
 /** Whether a training week is a lighter one. */
@@ -168,16 +173,17 @@ export function isLighter(everyWeeks: number | undefined, week: number): boolean
 }
 
 function weeksAfter(weeks: ProgramState['weeks'], day: number, days: number, isOwn: boolean): ProgramState['weeks'] {
-  const now = days >= LAYOFF_FROM_DAYS && weeks.count > 0 ? { count: 0 } : weeks;
+  const now = days >= LAYOFF_FROM_DAYS && weeks.count > 0 ? { count: 0, monday: undefined } : weeks;
   const monday = mondayNumber(day);
   return isOwn && now.monday !== monday ? { count: now.count + 1, monday } : now;
 }
 
-interface DrilledDay extends Context {
+interface DrilledDay {
+  /** The body before the day. */
+  before: BodyDay;
   day: number;
   isPainful: boolean;
   mayRaise: boolean;
-  isLighterWeek: boolean;
 }
 
 function drilled(
@@ -185,25 +191,26 @@ function drilled(
   rules: BlockRules,
   own: readonly DrillRecord[],
   about: DrilledDay,
+  isLighterWeek: boolean,
 ): { state: BlockState; verdict: Verdict } {
   const state = begin(before, rules, own, about.day);
-  const judged = own.map((record) => ({ record, verdict: judgeDrill(record, summarise(record), state, rules) }));
-  const verdict = gravest(judged.map((one) => one.verdict));
+  const verdicts = own.map((record) => judgeDrill(record, summarise(record), state, rules));
+  const verdict = gravest(verdicts);
   if (!state.isBegun || verdict === 'absent') return { state: before, verdict };
-  const fresh = { ...state, easedFrom: undefined };
-  if (about.isPainful) return { state: { ...fresh, cleanDays: 0 }, verdict };
-  const { record } = judged.find((one) => one.verdict === verdict)!;
+  if (about.isPainful) return { state: { ...state, easedFrom: undefined, cleanDays: 0 }, verdict };
+  const record = own[verdicts.indexOf(verdict)]!;
   const of = summarise(record).blocks.find(({ block }) => block === rules.index)!;
   const asked = of.longestAskedMs / 1000;
   const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
   const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
-  const cutDays = isCut && !about.isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
-  const counted = { ...fresh, cutDays, lighterDays: verdict === 'lighter' ? state.lighterDays : 0 };
+  const cutDays = isCut && !isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
+  const lighterDays = verdict === 'lighter' ? state.lighterDays : 0;
+  const counted = { ...state, easedFrom: undefined, cutDays, lighterDays };
   switch (verdict) {
     case 'clean': {
       if (isOnWay) return { state: counted, verdict };
-      if (about.isLighterWeek)
+      if (isLighterWeek)
         return { state: holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false }), verdict };
       const level = higherPlace(counted, rules, asked, of.repCount);
       return { state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: cutDays >= CUT_DAYS }), verdict };
@@ -222,9 +229,11 @@ function drilled(
     case 'strained':
     case 'hard':
     case 'missed': {
-      const drills = judged.filter((one) => one.verdict === verdict).length;
+      const drills = verdicts.filter((one) => one === verdict).length;
       const bad = {
-        ...{ ...counted, cleanDays: 0, strainedDays: state.strainedDays + drills },
+        ...counted,
+        cleanDays: 0,
+        strainedDays: state.strainedDays + drills,
         missedDays: verdict === 'missed' ? state.missedDays + drills : state.missedDays,
         hardDays: verdict === 'hard' ? state.hardDays + drills : state.hardDays,
       };
@@ -257,7 +266,7 @@ function drilled(
 }
 
 /** A rest day, on which half is asked for: whoever drills all the same is not short of minutes. */
-function isSeventhDay({ rowDay, rowDays }: BodyState, day: number): boolean {
+function isSeventhDay({ rowDay, rowDays }: BodyDay, day: number): boolean {
   return rowDay === day - 1 && rowDays >= MOST_DAYS_IN_ROW;
 }
 

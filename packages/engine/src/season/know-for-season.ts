@@ -1,5 +1,5 @@
 import type { Archer } from '../archer/archer.ts';
-import { bodyStates, unknownBody } from '../archer/body-state.ts';
+import { bodyAfter } from '../archer/body-state.ts';
 import { logDays } from '../archer/logged-days.ts';
 import { painOn } from '../archer/pain-state.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
@@ -23,7 +23,7 @@ export function knowForSeason(input: {
   const logged = logDays(input.records, input.days).days;
   let count = logged.length;
   while (count > 0 && logged[count - 1]!.day > day) count--;
-  const body = bodyStates(logged)[count - 1] ?? unknownBody;
+  const body = bodyAfter(logged, count);
   const { stage } = painOn(body.pain, day);
   const { painDay } = body.pain;
   const ageYears = input.archer?.ageYears;
