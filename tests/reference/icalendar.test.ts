@@ -1,5 +1,6 @@
 // RFC 5545, read back by ical.js, an independent reader.
 import { type DrillRecord, formatCalendar, type Journal } from '@larkhold/engine';
+import { calendarWords, createWords } from '@larkhold/words';
 import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
@@ -29,34 +30,42 @@ const journal: Journal = {
 const eventsOf = (text: string): ICAL.Event[] =>
   new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent').map((event) => new ICAL.Event(event));
 
+const words = calendarWords(createWords('en-GB'));
+const plain = (text = ''): string => text.replaceAll('\u00a0', ' ');
+
 describe('iCalendar', () => {
   it('gives each drill at its time, in UTC', () => {
-    const [drill] = eventsOf(formatCalendar(journal, { madeAt, includesNotes: true }));
+    const [drill] = eventsOf(formatCalendar(journal, { madeAt, words, includesNotes: true }));
     expect(drill?.startDate.toJSDate().toISOString()).toBe('2026-10-25T00:30:00.000Z');
     expect(drill?.endDate.toJSDate().toISOString()).toBe('2026-10-25T01:10:00.000Z');
     expect(drill?.summary).toBe('Slow; steady, and \\ back: 1 of 2 held');
-    expect(drill?.description).toBe(`58 s at full draw. Effort 6 of 10.\n${record.note}`);
+    expect(plain(drill?.description)).toBe(`58 s at full draw. Effort 6 of 10.\n${record.note}`);
     expect(drill?.component.getFirstPropertyValue('dtstamp')?.toString()).toBe('2026-11-01T11:00:00Z');
     expect(drill?.component.getFirstPropertyValue('last-modified')?.toString()).toBe('2026-10-25T01:12:00Z');
   });
 
   it('gives each day’s shooting as an all-day event', () => {
-    const day = eventsOf(formatCalendar(journal, { madeAt }))[1];
+    const day = eventsOf(formatCalendar(journal, { madeAt, words }))[1];
     expect(day?.startDate.isDate).toBe(true);
     expect(day?.startDate.toString()).toBe('2026-12-31');
     expect(day?.endDate.toString()).toBe('2027-01-01'); // RFC 5545, 3.6.1: a DATE without an end lasts one day
-    expect(day?.summary).toBe('60 arrows, blank bale');
+    expect(plain(day?.summary)).toBe('60 arrows, blank bale');
+    const german = eventsOf(formatCalendar(journal, { madeAt, words: calendarWords(createWords('de')) }));
+    expect(german.map(({ summary }) => plain(summary))).toEqual([
+      'Slow; steady, and \\ back: 1 von 2 gehalten',
+      '60 Pfeile, Blankscheibe',
+    ]);
   });
 
   it('leaves notes out unless they are asked for', () => {
-    const text = formatCalendar(journal, { madeAt });
+    const text = formatCalendar(journal, { madeAt, words });
     expect(text).not.toContain('private');
     expect(text).not.toContain('Line one');
-    expect(formatCalendar(journal, { madeAt, includesNotes: true })).toContain('private');
+    expect(formatCalendar(journal, { madeAt, words, includesNotes: true })).toContain('private');
   });
 
   it('folds a long text over many lines, none over 75 octets, none inside a character (3.1)', () => {
-    const lines = formatCalendar(journal, { madeAt, includesNotes: true }).split('\r\n');
+    const lines = formatCalendar(journal, { madeAt, words, includesNotes: true }).split('\r\n');
     expect(lines.filter((line) => line.startsWith(' ')).length).toBeGreaterThan(5);
     const octets = lines.map((line) => new TextEncoder().encode(line).length);
     expect(Math.max(...octets)).toBeLessThanOrEqual(75);
@@ -69,7 +78,7 @@ describe('iCalendar', () => {
       fc.property(anyJournal, fc.boolean(), (any, includesNotes) => {
         const drills = [...new Map(any.drills.map((one) => [one.id, one])).values()];
         const days = [...new Map(any.days.map((one) => [one.date, one])).values()];
-        const text = formatCalendar({ ...any, drills, days }, { madeAt, includesNotes });
+        const text = formatCalendar({ ...any, drills, days }, { madeAt, words, includesNotes });
         const lines = text.split('\r\n');
         expect(lines.pop()).toBe('');
         for (const line of lines) {
@@ -89,13 +98,13 @@ describe('iCalendar', () => {
   });
 
   it('refuses a stamp that is not an instant', () => {
-    expect(() => formatCalendar(journal, { madeAt: 'now' })).toThrow(RangeError);
+    expect(() => formatCalendar(journal, { madeAt: 'now', words })).toThrow(RangeError);
   });
 });
 
 it('keeps the days of two archers in one calendar apart (RFC 5545, 3.8.4.7: a UID is globally unique)', () => {
   const uids = (archerId: string) =>
-    formatCalendar(journal, { madeAt, archerId })
+    formatCalendar(journal, { madeAt, words, archerId })
       .split('\r\n')
       .filter((line) => line.startsWith('UID:') && line.includes('@day.'));
   expect(uids('ada')).not.toEqual([]);

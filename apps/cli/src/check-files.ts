@@ -1,6 +1,7 @@
 import { seasonNotices } from '@larkhold/engine';
+import { noticeWords, say } from '@larkhold/words';
 import { faultLines } from './fault-lines.ts';
-import { type FileFault, type OpenedFile, readAnyFile } from './file-kinds.ts';
+import { type FileFault, kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
 import { readText } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
@@ -47,11 +48,14 @@ export async function checkFiles(
 }
 
 function noticesOf(file: OpenedFile): Pick<CheckedFile, 'notices'> {
-  const notices = file.kind === 'season' ? seasonNotices(file.season).map(({ message }) => message) : [];
+  const notices = file.kind === 'season' ? seasonNotices(file.season).map((notice) => noticeWords(notice)) : [];
   return notices.length === 0 ? {} : { notices };
 }
 
 function wordsOf({ path, kind, faults, notices = [] }: CheckedFile): string[] {
   if (faults.length > 0) return faultLines(path, faults);
-  return [`${path}: a ${kind} file, all right`, ...notices.map((notice) => `${path}: note: ${notice}`)];
+  return [
+    say('prompt.good', { path, kind: kindName(kind) }),
+    ...notices.map((notice) => say('prompt.note', { path, notice })),
+  ];
 }

@@ -1,4 +1,5 @@
 import { formatCalendar, formatCsv, formatJournal, type Journal, journalTables } from '@larkhold/engine';
+import { calendarWords } from '@larkhold/words';
 import type { OpenedFile } from './file-kinds.ts';
 import { formatParquet } from './format-parquet.ts';
 import { openFile, writeFile } from './open-file.ts';
@@ -33,7 +34,8 @@ export async function convertFile(path: string, options: ConvertOptions, around:
 function contentOf(file: JournalFile, { to, table, notes = false }: ConvertOptions, around: Surroundings) {
   const journal = journalOf(file);
   const owner = ownerOf(file);
-  if (to === 'ics') return formatCalendar(journal, { madeAt: around.instant(), includesNotes: notes, ...owner });
+  const words = calendarWords();
+  if (to === 'ics') return formatCalendar(journal, { madeAt: around.instant(), words, includesNotes: notes, ...owner });
   if (to === 'journal') return formatJournal(journal, around.instant());
   const rows = journalTables(journal)[table];
   return to === 'csv' ? formatCsv(rows) : formatParquet(rows);

@@ -1,4 +1,5 @@
 import {
+  type Complaint,
   type HandOver,
   type Journal,
   namedFormat,
@@ -10,6 +11,7 @@ import {
   type Season,
 } from '@larkhold/engine';
 import { type Backup, parseBackup } from '@larkhold/store';
+import { problemWords } from '@larkhold/words';
 
 /** What is wrong at one place of a file. */
 export interface FileFault {
@@ -30,32 +32,31 @@ export type OpenedFile =
 /** A file of ours, or all that is wrong with it. */
 export type ReadFile = { ok: true; file: OpenedFile } | { ok: false; kind: OpenedFile['kind']; faults: FileFault[] };
 
+type Complained = { ok: false; problems: readonly (Complaint & Omit<FileFault, 'message'>)[] };
+
+function outcome<Read extends { ok: true } | Complained>(
+  kind: OpenedFile['kind'],
+  read: Read,
+  opened: (read: Extract<Read, { ok: true }>) => OpenedFile,
+): ReadFile {
+  if (isGood(read)) return { ok: true, file: opened(read) };
+  return {
+    ok: false,
+    kind,
+    faults: (read as Complained).problems.map((one) => ({ ...one, message: problemWords(one) })),
+  };
+}
+
+function isGood<Read extends { ok: boolean }>(read: Read): read is Extract<Read, { ok: true }> {
+  return read.ok;
+}
+
 const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
-  program(text) {
-    const read = parseProgram(text);
-    if (!read.ok) return { ok: false, kind: 'program', faults: read.problems };
-    return { ok: true, file: { kind: 'program', program: read.program } };
-  },
-  season(text) {
-    const read = parseSeason(text);
-    if (!read.ok) return { ok: false, kind: 'season', faults: read.problems };
-    return { ok: true, file: { kind: 'season', season: read.season } };
-  },
-  journal(text) {
-    const read = parseJournal(text);
-    if (!read.ok) return { ok: false, kind: 'journal', faults: read.problems };
-    return { ok: true, file: { kind: 'journal', journal: read.journal } };
-  },
-  backup(text) {
-    const read = parseBackup(text);
-    if (!read.ok) return { ok: false, kind: 'backup', faults: read.problems };
-    return { ok: true, file: { kind: 'backup', backup: read.backup } };
-  },
-  'hand-over'(text) {
-    const read = parseHandOver(text);
-    if (!read.ok) return { ok: false, kind: 'hand-over', faults: read.problems };
-    return { ok: true, file: { kind: 'hand-over', handOver: read.handOver } };
-  },
+  program: (text) => outcome('program', parseProgram(text), ({ program }) => ({ kind: 'program', program })),
+  season: (text) => outcome('season', parseSeason(text), ({ season }) => ({ kind: 'season', season })),
+  journal: (text) => outcome('journal', parseJournal(text), ({ journal }) => ({ kind: 'journal', journal })),
+  backup: (text) => outcome('backup', parseBackup(text), ({ backup }) => ({ kind: 'backup', backup })),
+  'hand-over': (text) => outcome('hand-over', parseHandOver(text), ({ handOver }) => ({ kind: 'hand-over', handOver })),
 };
 
 /**
@@ -66,6 +67,11 @@ const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
 export function readAnyFile(text: string): ReadFile {
   const named = namedFormat(text);
   return (isKind(named) ? readers[named] : readers.program)(text);
+}
+
+/** @returns the kind as messages tell it apart; undefined counts as a program */
+export function kindName(kind: OpenedFile['kind'] = 'program'): Exclude<OpenedFile['kind'], 'hand-over'> | 'other' {
+  return kind === 'hand-over' ? 'other' : kind;
 }
 
 function isKind(name: string | undefined): name is OpenedFile['kind'] {

@@ -1,4 +1,5 @@
 import { formatProgram, formatSeason } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import { openFile, readText, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
@@ -18,8 +19,8 @@ export async function formatFile(
   const file = await openFile(path, ['program', 'season'], { ...around, read: async () => before });
   const after = file.kind === 'season' ? formatSeason(file.season) : formatProgram(file.program);
   if (options.check) {
-    if (after === before) return around.print(`${path}: in canonical form\n`);
-    throw new CommandEnd(exitCodes.wrong, `${path}: not in canonical form. \`larkhold format --write\` writes it so.`);
+    if (after === before) return around.print(`${say('prompt.canonical', { path })}\n`);
+    throw new CommandEnd(exitCodes.wrong, say('prompt.notCanonical', { path }));
   }
   await writeFile(options.write ? path : (options.output ?? '-'), after, around);
 }

@@ -1,5 +1,6 @@
+import { presentWords, say } from '@larkhold/words';
 import { faultLines } from './fault-lines.ts';
-import { type OpenedFile, readAnyFile } from './file-kinds.ts';
+import { kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /**
@@ -13,10 +14,7 @@ export async function readText(path: string, around: Surroundings): Promise<stri
   try {
     return await around.read(path);
   } catch (cause) {
-    throw new CommandEnd(
-      exitCodes.unreachable,
-      `${path}: can't be read (${reasonOf(cause)}). Check the name and try again.`,
-    );
+    throw new CommandEnd(exitCodes.unreachable, say('prompt.unread', { path, cause: reasonOf(cause) }));
   }
 }
 
@@ -31,7 +29,7 @@ export async function writeFile(path: string, content: string | Uint8Array, arou
   try {
     await around.write(path, content);
   } catch (cause) {
-    throw new CommandEnd(exitCodes.unreachable, `${path}: can't be written (${reasonOf(cause)}). Nothing was changed.`);
+    throw new CommandEnd(exitCodes.unreachable, say('prompt.unwritten', { path, cause: reasonOf(cause) }));
   }
 }
 
@@ -51,11 +49,11 @@ export async function openFile<Kind extends OpenedFile['kind']>(
   const read = readAnyFile(await readText(path, around));
   if (!read.ok) throw new CommandEnd(exitCodes.wrong, faultLines(path, read.faults).join('\n'));
   const { file } = read;
+  const kind = kindName(file.kind);
   if (!isOneOf(file, kinds)) {
-    throw new CommandEnd(
-      exitCodes.wrong,
-      `${path}: this is a ${file.kind} file; expected a ${kinds.join(' or ')} file.`,
-    );
+    const names = presentWords().list(kinds.map((kind) => say('prompt.kind', { kind: kindName(kind) })));
+    const facts = { path, kind, kinds: names };
+    throw new CommandEnd(exitCodes.wrong, say('prompt.otherKind', facts));
   }
   return file;
 }

@@ -73,7 +73,7 @@ describe('check', () => {
   it('goes on after a file that is not there, and ends with the graver code', async () => {
     const around = trialSurroundings(files);
     expect(await run(['check', 'nowhere', 'good.drill.json'], around)).toBe(3);
-    expect(around.printed()).toContain("nowhere: can't be read (no such file)");
+    expect(around.printed()).toContain('nowhere: can’t be read (no such file)');
     expect(around.printed()).toContain('good.drill.json: a program file, all right');
   });
 });
@@ -99,7 +99,7 @@ describe('format', () => {
     expect(await run(['format', '-w', 'bad.drill.json'], around)).toBe(1);
     expect(around.files.get('bad.drill.json')).toBe(files['bad.drill.json']);
     expect(await run(['format', 'good.drill.json', '-o', '/full/x'], around)).toBe(3);
-    expect(around.complained()).toContain("/full/x: can't be written (no space left)");
+    expect(around.complained()).toContain('/full/x: can’t be written (no space left)');
   });
 });
 
@@ -133,7 +133,7 @@ it('check says what of a season does not come about, and leaves it right', async
   };
   const around = trialSurroundings({ 'w.season.json': JSON.stringify(season) });
   expect(await run(['check', 'w.season.json'], around)).toBe(0);
-  expect(around.printed()).toContain('w.season.json: note: "B" has a session on all seven days.');
+  expect(around.printed()).toContain('w.season.json: note: “B” has a session on all seven days.');
 });
 
 describe('today', () => {
@@ -180,7 +180,7 @@ describe('today', () => {
     expect(rest.rest?.rule).toBe('seasonRest');
     const around = trialSurroundings({ 'all.backup.json': backup });
     await run(['today', 'all.backup.json', '--day', '2026-11-26'], around);
-    expect(around.printed()).toContain('The season has no drill today; the next one is on 2 December.');
+    expect(around.printed()).toContain('Your season has no drill today; the next one is on 2 December.');
   });
 
   it('gives JSON, and styles text only for a person', async () => {
@@ -255,5 +255,49 @@ describe('simulate', () => {
     const rows = JSON.parse(around.printed());
     expect(rows.length).toBeGreaterThan(1);
     expect(rows[0]).toMatchObject({ week: '2026-W48' });
+  });
+});
+
+describe('the language', () => {
+  const said = async (args: string[], variables: Record<string, string> = {}) => {
+    const around = trialSurroundings(files, false, variables);
+    const code = await run(args, around);
+    return { code, text: `${around.printed()}${around.complained()}`.replaceAll('\u00a0', ' ') };
+  };
+
+  it('is the one that is asked for, else that of the surroundings, else English', async () => {
+    const check = ['check', 'good.drill.json'];
+    const [english, german] = ['a program file, all right', 'eine Programmdatei, in Ordnung'];
+    expect((await said(check)).text).toContain(english);
+    expect((await said([...check, '--language', 'de'])).text).toContain(german);
+    expect((await said(['--language', 'de-AT', ...check])).text).toContain(german);
+    expect((await said(check, { LANG: 'de_DE.UTF-8' })).text).toContain(german);
+    expect((await said(check, { LANG: 'de_DE.UTF-8', LC_ALL: 'C.UTF-8' })).text).toContain(english);
+    expect((await said([...check, '--language', 'en'], { LANG: 'de_DE@euro' })).text).toContain(english);
+    expect(await said([...check, '--language', 'tlh'])).toMatchObject({
+      code: 2,
+      text: expect.stringContaining('en, de'),
+    });
+  });
+
+  it('is that of everything made from data: problems, numbers, reasons, cautions, plans, calendars', async () => {
+    const german = { LC_ALL: 'de_DE.UTF-8' };
+    expect((await said(['check', 'bad.drill.json'], german)).text).toContain('Erwartet: höchstens 180. Gefunden: 500.');
+    const today = (await said(['today', 'good.drill.json'], german)).text;
+    for (const words of [
+      'Warum',
+      'wie das Programm es sagt',
+      'Achte darauf',
+      'Lass eine gespannte Sehne ohne Pfeil niemals los',
+    ])
+      expect(today).toContain(words);
+    expect((await said(['simulate', 'good.drill.json', '--weeks', '1'], german)).text).toContain(
+      'Holds 1 × 5, 5 s halten',
+    );
+    expect((await said(['convert', 'j.json', '--to', 'ics'], german)).text).toContain('36 Pfeile');
+    expect((await said(['today', 'j.json'], german)).text).toContain(
+      'Das ist eine Tagebuchdatei. Erwartet: eine Sicherung',
+    );
+    expect((await said(['check', 'nowhere'], german)).text).toContain('lässt sich nicht lesen');
   });
 });

@@ -1,3 +1,4 @@
+import { createWords, isSpoken, languages, say, useWords } from '@larkhold/words';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { checkFiles } from './check-files.ts';
 import { convertFile, targets } from './convert-file.ts';
@@ -19,6 +20,7 @@ const VERSION = '0.2.0';
  */
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
   try {
+    useWords(createWords(localeOf(around)));
     await createCommands(around).parseAsync([...args], { from: 'user' });
     return exitCodes.good;
   } catch (cause) {
@@ -33,6 +35,15 @@ function createCommands(around: Surroundings): Command {
   const root = new Command('larkhold')
     .description('Draw-and-hold training for archers, at a prompt. A file named - is standard input or output.')
     .version(VERSION)
+    .option(
+      '--language <tag>',
+      'what results are said in, such as de; without it, as LC_ALL, LC_MESSAGES or LANG say',
+      spoken,
+    )
+    .hook('preAction', (root) => {
+      const { language } = root.opts<{ language?: string }>();
+      if (language !== undefined) useWords(createWords(language));
+    })
     .exitOverride()
     .configureOutput({ writeOut: (text) => around.print(text), writeErr: (text) => around.complain(text) })
     .addHelpText(
@@ -91,6 +102,17 @@ function createCommands(around: Surroundings): Command {
     .option('--json', 'what was done as JSON')
     .action((path: string, options) => syncFile(path, options, around));
   return root;
+}
+
+/** The language of the surroundings, as POSIX names it: `de_AT.UTF-8` is `de-AT`. */
+function localeOf({ variable }: Surroundings): string {
+  const named = variable('LC_ALL') || variable('LC_MESSAGES') || variable('LANG') || '';
+  return named.replace(/[.@].*/, '').replace('_', '-');
+}
+
+function spoken(tag: string): string {
+  if (isSpoken(tag)) return tag;
+  throw new InvalidArgumentError(say('prompt.language', { tag, tags: Object.keys(languages).join(', ') }));
 }
 
 function withWish(command: Command): Command {

@@ -1,4 +1,4 @@
-import { doseLine, lengthLine, restLine } from '@larkhold/words';
+import { cautionsOf, doseLine, lengthLine, reasonWords, restLine, say } from '@larkhold/words';
 import { openFile } from './open-file.ts';
 import { createStyle } from './style.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -27,19 +27,19 @@ function linesOf({ prescription }: TodaysDrill, units: 'metric' | 'imperial', ar
   const text = (pieces: ReturnType<typeof doseLine>): string =>
     pieces.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('');
   const blocks = prescription.blocks.flatMap((block) => [
-    `${block.title}: ${style.strong(text(doseLine(block)))}`,
+    say('prompt.dose', { title: block.title, dose: style.strong(text(doseLine(block))) }),
     `  ${text(restLine(block, units))}`,
   ]);
   return [
-    style.strong(`${prescription.programTitle}, ${prescription.date}`),
-    ...(prescription.rest ? [`${style.strong('Rest')}: ${prescription.rest.change}`] : []),
+    style.strong(say('prompt.drill', { program: prescription.programTitle, date: prescription.date })),
+    ...(prescription.rest ? [say('prompt.rest', { why: reasonWords(prescription.rest) })] : []),
     ...blocks,
     ...(prescription.blocks.length > 0 ? [text(lengthLine(prescription))] : []),
     ...section(
-      style.strong('Why'),
-      prescription.reasons.map(({ change }) => change),
+      style.strong(say('prompt.why')),
+      prescription.reasons.map((reason) => reasonWords(reason)),
     ),
-    ...section(style.strong('Take care'), prescription.cautions),
+    ...section(style.strong(say('prompt.care')), cautionsOf(prescription)),
   ];
 }
 

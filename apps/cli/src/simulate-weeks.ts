@@ -1,5 +1,5 @@
 import { type PlanRow, planWeeks } from '@larkhold/engine';
-import { formatDuration } from '@larkhold/words';
+import { plannedWords, say, type Units } from '@larkhold/words';
 import { openFile } from './open-file.ts';
 import { createStyle } from './style.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -24,18 +24,19 @@ export async function simulateWeeks(path: string, options: SimulateOptions, arou
   const file = await openFile(path, ['backup', 'program'], around);
   const program = file.kind === 'program' ? file.program : programOf(file.backup, options.program);
   const { records, archer, competitionDay } = file.kind === 'program' ? { records: [] } : knownOf(file.backup);
+  const units = file.kind === 'backup' ? file.backup.kit.units : 'metric';
   const { weeks, days: daysPerWeek } = options;
   const rows = planWeeks({
     ...{ program, records, today: options.day ?? around.today(), weeks, daysPerWeek, archer, competitionDay },
   });
   if (options.json) return around.print(`${JSON.stringify(rows, null, 2)}\n`);
   const style = createStyle(around.isTerminal);
-  const lines = rows.map((row) => lineOf(row));
+  const lines = rows.map((row) => lineOf(row, units));
   around.print(`${[style.strong(program.title), ...lines].join('\n')}\n`);
 }
 
-function lineOf({ week, date, kind, words, heldMs }: PlanRow): string {
-  return [week, date, kind.padEnd(11), words, heldMs > 0 ? `(${formatDuration(heldMs)} at full draw)` : '']
-    .join('  ')
-    .trim();
+function lineOf(row: PlanRow, units: Units): string {
+  const { week, date, kind, heldMs } = row;
+  const held = heldMs > 0 ? `(${say('prompt.held', { ms: heldMs })})` : '';
+  return [week, date, kind.padEnd(11), plannedWords(row, units), held].join('  ').trim();
 }

@@ -15,6 +15,7 @@ import {
 } from '@larkhold/box';
 import { formatJournal, type Journal, mergeJournals } from '@larkhold/engine';
 import { formatBackup } from '@larkhold/store';
+import { say } from '@larkhold/words';
 import type { OpenedFile } from './file-kinds.ts';
 import { openFile, readText, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
@@ -52,7 +53,7 @@ export async function syncFile(path: string, options: SyncOptions, around: Surro
   const link = await linkBeside(path, pairing, keys.path, options.title, around);
   const keep = (next: BoxLink): Promise<void> => keepLink(path, keys.path, next, around);
   let journal = journalOf(file);
-  if (around.isTerminal) around.complain('Meeting the box …\n');
+  if (around.isTerminal) around.complain(`${say('prompt.meeting')}\n`);
   const round = await meetBox({
     ...{ box, keys, link, keep, now: around.instant },
     readJournal: async () => journal,
@@ -65,27 +66,23 @@ export async function syncFile(path: string, options: SyncOptions, around: Surro
   const { merged, isPushed, troubles } = round;
   const news = newsOf(round).map((one) => newsWords(one));
   if (options.json) around.print(`${JSON.stringify({ merged, isPushed, troubles }, null, 2)}\n`);
-  else around.print(`${(news.length > 0 ? news : ['Nothing is new.']).join('\n')}\n`);
+  else around.print(`${(news.length > 0 ? news : [say('prompt.nothingNew')]).join('\n')}\n`);
   if (troubles.some(isOfHost)) throw new CommandEnd(exitCodes.unreachable, '');
 }
 
 async function pairingOf({ secretFile }: SyncOptions, around: Surroundings): Promise<Pairing> {
   const text = secretFile === undefined ? around.variable(SECRET_VARIABLE) : await readText(secretFile, around);
-  if (text === undefined) {
-    const message = `The box's secret is missing. Put the pairing link into a file and name it with --secret-file, or into ${SECRET_VARIABLE}.`;
-    throw new CommandEnd(exitCodes.usage, message);
-  }
+  if (text === undefined) throw new CommandEnd(exitCodes.usage, say('prompt.noSecret', { variable: SECRET_VARIABLE }));
   const read = parsePairing(text.trim().replace(/^.*#\/box\//, ''));
-  if (!read.ok) throw new CommandEnd(exitCodes.wrong, 'This pairing link is cut off or changed. Copy it again, whole.');
+  if (!read.ok) throw new CommandEnd(exitCodes.wrong, say('box.cutLink'));
   return read.pairing;
 }
 
 function boxOf(pairing: Pairing, path: string, { folder, origin }: SyncOptions, around: Surroundings): BoxAdapter {
   if (folder !== undefined) return around.openFolderBox(folder);
   const { address } = pairing;
-  if (address === undefined) throw new CommandEnd(exitCodes.usage, 'This box is in a folder. Name it with --folder.');
-  if (!/^https?:/.test(address) && origin === undefined)
-    throw new CommandEnd(exitCodes.usage, "This box is on the app's own host. Name its address with --origin.");
+  if (address === undefined) throw new CommandEnd(exitCodes.usage, say('prompt.noFolder'));
+  if (!/^https?:/.test(address) && origin === undefined) throw new CommandEnd(exitCodes.usage, say('prompt.noOrigin'));
   return createHttpBox({ address: boxAddress(address, path, origin ?? address) });
 }
 
@@ -100,14 +97,13 @@ async function linkBeside(
 ): Promise<BoxLink> {
   const text = await around.read(linkPath(path)).catch((cause: unknown) => {
     if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return undefined;
-    throw new CommandEnd(exitCodes.unreachable, `${linkPath(path)}: can't be read (${String(cause)}).`);
+    throw new CommandEnd(exitCodes.unreachable, say('prompt.unread', { path: linkPath(path), cause: String(cause) }));
   });
   if (text === undefined) return createBoxLink(pairing, title);
   const kept = parsed(text);
   const link = readBoxLink({ ...Object(kept.link), ...pairing });
   if (link && kept.box === box) return link;
-  const message = `${linkPath(path)}: this is not of this box, or is not whole. Remove it to meet the box as a new device.`;
-  throw new CommandEnd(exitCodes.wrong, message);
+  throw new CommandEnd(exitCodes.wrong, say('prompt.otherBox', { path: linkPath(path) }));
 }
 
 function parsed(text: string): { box?: unknown; link?: unknown } {

@@ -12,6 +12,7 @@ import {
   todaysProgram,
 } from '@larkhold/engine';
 import { archerOf, type Backup } from '@larkhold/store';
+import { programInWords, say } from '@larkhold/words';
 import type { OpenedFile } from './file-kinds.ts';
 import { CommandEnd, exitCodes } from './surroundings.ts';
 
@@ -47,7 +48,7 @@ export function todaysDrill(file: Extract<OpenedFile, { kind: 'backup' | 'progra
     }
     const { records, days, archer } = knownOf(file.backup);
     const { program: due, season } = seasonOf(file.backup, today);
-    const program = wish.program === undefined ? due : programOf(file.backup, wish.program);
+    const program = wish.program === undefined ? programInWords(due) : programOf(file.backup, wish.program);
     const takenDay = wish.program === undefined ? file.backup.kit.programDay : today;
     const effects = seasonEffects(season, program, today, takenDay);
     return { program, prescription: prescribe({ program, today, minutes, records, days, archer, ...effects }) };
@@ -89,11 +90,8 @@ export function programOf({ kit, ...journal }: Backup, wanted: string | undefine
   const found =
     wanted === undefined
       ? chosenProgram(programs, kit.programId, journal.drills)
-      : programs.find((program) => idOf(program) === wanted || program.title === wanted);
-  if (found) return found;
-  const titles = programs.map(({ title }) => `  ${title}`).join('\n');
-  throw new CommandEnd(
-    exitCodes.wrong,
-    `There is no program '${wanted}'. The backup and the built-in ones have:\n${titles}`,
-  );
+      : programs.find((program) => [idOf(program), program.title, programInWords(program).title].includes(wanted));
+  if (found) return programInWords(found);
+  const titles = programs.map((program) => `  ${programInWords(program).title}`);
+  throw new CommandEnd(exitCodes.wrong, [say('prompt.noProgram', { name: wanted ?? '' }), ...titles].join('\n'));
 }

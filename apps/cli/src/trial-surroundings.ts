@@ -14,9 +14,14 @@ export interface TrialSurroundings extends Surroundings {
  * Surroundings with files in memory. Standard input is the file `-`.
  * @param files by path
  * @param isTerminal whether a person looks
+ * @param variables of the environment
  * @returns the surroundings; the day is 2026-11-25
  */
-export function trialSurroundings(files: Record<string, string>, isTerminal = false): TrialSurroundings {
+export function trialSurroundings(
+  files: Record<string, string>,
+  isTerminal = false,
+  variables: Readonly<Record<string, string>> = {},
+): TrialSurroundings {
   const kept = new Map<string, string | Uint8Array>(Object.entries(files));
   let [printed, complained] = ['', ''];
   return {
@@ -32,7 +37,7 @@ export function trialSurroundings(files: Record<string, string>, isTerminal = fa
       else if (path.startsWith('/full/')) throw new Error('no space left');
       else kept.set(path, content);
     },
-    variable: () => undefined,
+    variable: (name) => variables[name],
     openFolderBox: () => createMemoryBox(),
     print(text) {
       printed += text;

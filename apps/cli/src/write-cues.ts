@@ -1,5 +1,6 @@
 import { renderCueTrack } from '@larkhold/cues';
 import { layOut } from '@larkhold/engine';
+import { reasonWords, say } from '@larkhold/words';
 import { openFile, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 import { type DrillWish, todaysDrill } from './todays-drill.ts';
@@ -20,11 +21,8 @@ export async function writeCues(
   const { prescription } = todaysDrill(file, { ...options, day: options.day ?? around.today() });
   const timeline = layOut(prescription);
   if (timeline.cues.length === 0) {
-    const why = prescription.reasons.map(({ change }) => change).join(' ');
-    throw new CommandEnd(
-      exitCodes.wrong,
-      `There is no drill on ${prescription.date}, so there are no cues. ${why}`.trim(),
-    );
+    const why = prescription.reasons.map((reason) => reasonWords(reason));
+    throw new CommandEnd(exitCodes.wrong, [say('prompt.noDrill', { on: prescription.date }), ...why].join(' '));
   }
   const onProgress = around.isTerminal
     ? (doneRatio: number) => around.complain(`\r${Math.round(doneRatio * 100)} %${doneRatio === 1 ? '\n' : ''}`)

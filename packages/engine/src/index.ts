@@ -6,9 +6,18 @@ export { type TestResult, testResults } from './archer/test-results.ts';
 export * from './demo/demo-diary.ts';
 export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './demo/demo-journal.ts';
 export * from './exchange/file-json-schemas.ts';
-export { type CalendarOptions, formatCalendar } from './exchange/format-calendar.ts';
+export {
+  type CalendarOptions,
+  type CalendarWords,
+  type EventWords,
+  formatCalendar,
+} from './exchange/format-calendar.ts';
 export { formatCsv, formatDaysCsv, formatDrillsCsv, formatRepsCsv } from './exchange/format-csv.ts';
-export { formatPlanCalendar, type PlanCalendarOptions, type PlannedDay } from './exchange/format-plan-calendar.ts';
+export {
+  formatPlanCalendar,
+  type PlanCalendarOptions,
+  type PlanCalendarWords,
+} from './exchange/format-plan-calendar.ts';
 export {
   answerHandOver,
   type CoachAnswer,

@@ -1,5 +1,6 @@
 export * from './block-numbers.ts';
 export * from './built-in-words.ts';
+export * from './calendar-words.ts';
 export * from './call-words.ts';
 export * from './caution-words.ts';
 export * from './clock-words.ts';

@@ -4,8 +4,7 @@ import { languageOf } from './language.ts';
 import { localeHere } from './locale-here.ts';
 import type { MessageKey } from './message-key.ts';
 
-const here = localeHere();
-let present: Words = createWords(textsOf(languageOf(here)) ? here : 'en');
+let present: Words | undefined;
 const listeners = new Set<() => void>();
 
 /**
@@ -13,6 +12,7 @@ const listeners = new Set<() => void>();
  * @returns the words in use now
  */
 export function presentWords(): Words {
+  present ??= createWords(textsOf(languageOf(localeHere())) ? localeHere() : 'en');
   return present;
 }
 
@@ -43,7 +43,7 @@ export function onWordsChange(listener: () => void): () => void {
  * @example say('line.begin') // 'Begin'
  */
 export function say<Key extends MessageKey>(key: Key, ...given: Given<ParametersOf<Key>>): string {
-  return present.say(key, ...given);
+  return presentWords().say(key, ...given);
 }
 
 /**
@@ -56,5 +56,5 @@ export function pieces<Key extends MessageKey, Piece>(
   key: Key,
   ...given: Given<PiecesOf<ParametersOf<Key>, Piece>>
 ): (string | Piece)[] {
-  return present.pieces<Key, Piece>(key, ...given);
+  return presentWords().pieces<Key, Piece>(key, ...given);
 }

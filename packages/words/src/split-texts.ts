@@ -28,9 +28,11 @@ export async function loadTexts(language: Language): Promise<void> {
 }
 
 // Whoever imports the words finds those of the page: nothing is drawn before they are there, and nothing in another language.
+// A worker has no page: what speaks there awaits `loadWords` first.
 const here = languageOf(localeHere());
-await loadTexts(here).catch((cause: unknown) => {
-  // Better in English than not at all.
-  if (here === 'en') throw cause;
-  return loadTexts('en');
-});
+if (globalThis.document)
+  await loadTexts(here).catch((cause: unknown) => {
+    // Better in English than not at all.
+    if (here === 'en') throw cause;
+    return loadTexts('en');
+  });

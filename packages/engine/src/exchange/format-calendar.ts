@@ -4,10 +4,26 @@ import type { DayEntry, Journal } from '../journal/journal.ts';
 import { visibleJournal } from '../journal/merge-journals.ts';
 import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc, readUtc } from './calendar-lines.ts';
 
+/** What a person reads of an event. */
+export interface EventWords {
+  summary: string;
+  description: string;
+}
+
+/** How a calendar says what was done; `calendarWords` of `@larkhold/words` gives it in every language. */
+export interface CalendarWords {
+  /** A drill; times are milliseconds, effort 0 to 10 where the archer gave one. */
+  drill(drill: { program: string; heldCount: number; repCount: number; heldMs: number; effort?: number }): EventWords;
+  /** A day's arrows and other work, none of them nothing. */
+  day(done: { arrows: NonNullable<DayEntry['arrows']>; work: NonNullable<DayEntry['work']> }): string;
+}
+
 /** What a calendar file needs to be told. */
 export interface CalendarOptions {
   /** The instant it is written, ISO 8601 with offset. */
   madeAt: string;
+  /** The language. */
+  words: CalendarWords;
   /** Notes are private: they are left out unless this is true. */
   includesNotes?: boolean;
   /** Whose journal it is: with it, the days of two archers in one calendar stay apart. */
@@ -31,41 +47,42 @@ export function formatCalendar(journal: Journal, options: CalendarOptions): stri
     'VERSION:2.0',
     'PRODID:-//Larkhold//Journal//EN',
     'CALSCALE:GREGORIAN',
-    ...visible.drills.flatMap((record) => drillEvent(record, stamp, options.includesNotes === true)),
+    ...visible.drills.flatMap((record) => drillEvent(record, stamp, options)),
     ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options)),
     'END:VCALENDAR',
   ];
   return formatCalendarLines(lines);
 }
 
-function drillEvent(record: DrillRecord, stamp: string, includesNotes: boolean): string[] {
-  const heldCount = record.reps.filter((rep) => rep.outcome === 'held').length;
-  const holdSeconds = Math.round(record.reps.reduce((sum, rep) => sum + rep.heldMs, 0) / 1000);
-  const effort = record.effort === undefined ? '' : ` Effort ${record.effort} of 10.`;
+function drillEvent(record: DrillRecord, stamp: string, { includesNotes, words }: CalendarOptions): string[] {
+  const { program, reps, effort } = record;
+  const { summary, description } = words.drill({
+    ...{ program, repCount: reps.length, heldCount: reps.filter(({ outcome }) => outcome === 'held').length },
+    ...{ heldMs: reps.reduce((sum, rep) => sum + rep.heldMs, 0), effort },
+  });
   const note = includesNotes && record.note ? `\n${record.note}` : '';
   return [
     'BEGIN:VEVENT',
     `UID:${escapeText(record.id)}@drill.larkhold.invalid`,
     stamp,
     ...spanOf(record),
-    `SUMMARY:${escapeText(`${record.program}: ${heldCount} of ${record.reps.length} held`)}`,
-    `DESCRIPTION:${escapeText(`${holdSeconds} s at full draw.${effort}${note}`)}`,
+    `SUMMARY:${escapeText(summary)}`,
+    `DESCRIPTION:${escapeText(`${description}${note}`)}`,
     ...lastModified(record.editedAt),
     'END:VEVENT',
   ];
 }
 
-function dayEvent(entry: DayEntry, stamp: string, { includesNotes, archerId }: CalendarOptions): string[] {
-  const arrows = (entry.arrows ?? []).filter((one) => one.count > 0).map((one) => `${one.count} arrows, ${one.kind}`);
-  const work = (entry.work ?? []).filter((one) => one.minutes > 0).map((one) => `${one.kind}, ${one.minutes} min`);
-  const done = [...arrows, ...work];
-  if (done.length === 0) return [];
+function dayEvent(entry: DayEntry, stamp: string, { includesNotes, archerId, words }: CalendarOptions): string[] {
+  const arrows = (entry.arrows ?? []).filter(({ count }) => count > 0);
+  const work = (entry.work ?? []).filter(({ minutes }) => minutes > 0);
+  if (arrows.length + work.length === 0) return [];
   return [
     'BEGIN:VEVENT',
     `UID:${entry.date}${archerId === undefined ? '' : `.${escapeText(archerId)}`}@day.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(entry.date)}`,
-    `SUMMARY:${escapeText(done.join('; '))}`,
+    `SUMMARY:${escapeText(words.day({ arrows, work }))}`,
     ...(includesNotes && entry.note ? [`DESCRIPTION:${escapeText(entry.note)}`] : []),
     'TRANSP:TRANSPARENT',
     ...lastModified(entry.editedAt),

@@ -1,19 +1,9 @@
+import type { PlanRow } from '../prescription/plan-row.ts';
 import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc } from './calendar-lines.ts';
+import type { EventWords } from './format-calendar.ts';
 
-/** What a plan's calendar shows of a day; a row of `planWeeks` is one. */
-export interface PlannedDay {
-  /** ISO 8601 day. */
-  date: string;
-  kind: 'usual' | 'deload' | 'taper' | 'competition' | 'test';
-  /** The program's title, where a season plans more than one. */
-  program?: string;
-  /** The day's drill in words. */
-  words: string;
-  /** At full draw, milliseconds. */
-  heldMs: number;
-  /** The whole drill, milliseconds. */
-  durationMs: number;
-}
+/** How a calendar says what is planned: a row of `planWeeks` and its program's title; `planCalendarWords` of `@larkhold/words` gives it in every language. */
+export type PlanCalendarWords = (row: PlanRow, program: string) => EventWords;
 
 /** What a plan's calendar needs to be told. */
 export interface PlanCalendarOptions {
@@ -23,17 +13,11 @@ export interface PlanCalendarOptions {
   programId?: string;
   /** The instant it is written, ISO 8601 with offset. */
   madeAt: string;
+  /** The language. */
+  words: PlanCalendarWords;
   /** Whose plan it is: with it, the plans of two archers in one calendar stay apart. */
   archerId?: string;
 }
-
-const kindWords = {
-  usual: '',
-  deload: ' Lighter week.',
-  taper: ' Lighter before the competition.',
-  competition: '',
-  test: ' A test.',
-};
 
 /**
  * Writes the coming weeks as an iCalendar file: each planned day an all-day event that leaves the day free. The same day of the same program
@@ -44,39 +28,37 @@ const kindWords = {
  * @throws RangeError if `madeAt` is not an instant
  * @source RFC 5545, sections 3.1, 3.3.4, 3.6.1, 3.8
  */
-export function formatPlanCalendar(days: readonly PlannedDay[], options: PlanCalendarOptions): string {
+export function formatPlanCalendar(days: readonly PlanRow[], options: PlanCalendarOptions): string {
   const stamp = `DTSTAMP:${formatUtc(options.madeAt)}`;
   const owner = options.archerId === undefined ? '' : `.${escapeText(options.archerId)}`;
-  const name = escapeText(options.programId ?? options.program);
+  const { program, words } = options;
+  const name = escapeText(options.programId ?? program);
   return formatCalendarLines([
     'BEGIN:VCALENDAR',
     'VERSION:2.0',
     'PRODID:-//Larkhold//Plan//EN',
     'CALSCALE:GREGORIAN',
-    ...days.flatMap((day) => planEvent(day, { name, owner, program: options.program }, stamp)),
+    ...days.flatMap((day) => planEvent(day, { name, owner, program, words }, stamp)),
     'END:VCALENDAR',
   ]);
 }
 
 function planEvent(
-  day: PlannedDay,
-  { name, owner, program }: { name: string; owner: string; program: string },
+  day: PlanRow,
+  { name, owner, program, words }: Pick<PlanCalendarOptions, 'program' | 'words'> & { name: string; owner: string },
   stamp: string,
 ): string[] {
   const isCompetition = day.kind === 'competition';
   const [title, key] = day.program === undefined ? [program, name] : [day.program, escapeText(day.program)];
-  const minutes = (ms: number): number => Math.max(1, Math.round(ms / 60_000));
-  const text = isCompetition
-    ? 'No drill today nor the day before.'
-    : `${day.words}. ${Math.round(day.heldMs / 1000)} s at full draw, ${minutes(day.durationMs)} min in all.${kindWords[day.kind]} A forecast: what is really held changes it.`;
+  const { summary, description } = words(day, title);
   return [
     'BEGIN:VEVENT',
     // One competition is one event, whichever program is planned around it.
     `UID:${day.date}.${isCompetition ? 'competition' : key}${owner}@plan.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(day.date)}`,
-    `SUMMARY:${escapeText(isCompetition ? day.words : `${title}: ${day.words}`)}`,
-    `DESCRIPTION:${escapeText(text)}`,
+    `SUMMARY:${escapeText(summary)}`,
+    `DESCRIPTION:${escapeText(description)}`,
     'TRANSP:TRANSPARENT',
     'END:VEVENT',
   ];

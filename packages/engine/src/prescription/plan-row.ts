@@ -1,6 +1,7 @@
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
 import { isoWeek } from '../units/calendar-day.ts';
 import type { PrescribedBlock, Prescription } from './prescription.ts';
+import type { Reason } from './reason.ts';
 
 /** One drill of a planned day. Times are milliseconds, weights pounds-force. */
 export type PlannedDrill = Pick<PrescribedBlock, 'block' | 'title' | 'sets' | 'reps' | 'holdMs' | 'addedWeightLbf'>;
@@ -14,21 +15,21 @@ export interface PlanRow {
   kind: 'usual' | 'deload' | 'taper' | 'competition' | 'test';
   /** The title of the program, where a season plans more than one. */
   program?: string;
+  /** What a competition is called, where it has a name. */
+  competition?: string;
   drills: readonly PlannedDrill[];
   /** Time at full draw, milliseconds. */
   heldMs: number;
   /** Length of the timeline, milliseconds. */
   durationMs: number;
-  /** The day in words: 'Holds 2 × 5, hold 30 s'. */
-  words: string;
-  /** Where the numbers come from and what changed them, in words. */
-  why: readonly string[];
+  /** Where the numbers come from and what changed them; empty for a competition. */
+  reasons: readonly Reason[];
 }
 
 /**
  * The row of a day that goes as prescribed.
  * @param prescription of that day
- * @returns its numbers, words and reasons
+ * @returns its numbers and reasons
  */
 export function rowOf({ date, blocks, durationMs, reasons }: Prescription): PlanRow {
   const drills = blocks.map(({ block, title, sets, reps, holdMs, addedWeightLbf }) => {
@@ -43,26 +44,20 @@ export function rowOf({ date, blocks, durationMs, reasons }: Prescription): Plan
         ? 'deload'
         : 'usual',
     heldMs: drills.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0),
-    words: drills.map(drillWords).join('; '),
-    why: reasons.filter(({ rule }) => rule !== 'impossibleDate').map(({ change }) => change),
+    reasons: reasons.filter(({ rule }) => rule !== 'impossibleDate'),
   };
-}
-
-function drillWords({ title, sets, reps, holdMs, addedWeightLbf }: PlannedDrill): string {
-  const weight = addedWeightLbf > 0 ? `, ${addedWeightLbf} lb added` : '';
-  return `${title} ${sets} × ${reps}, hold ${holdMs / 1000} s${weight}`;
 }
 
 /**
  * The row of a competition.
  * @param date ISO 8601 day
- * @param words what it is called
+ * @param competition what it is called
  * @returns a row without a drill
  */
-export function competitionRow(date: string, words = 'Competition'): PlanRow {
+export function competitionRow(date: string, competition?: string): PlanRow {
   return {
-    ...{ week: isoWeek(date), date, kind: 'competition', drills: [], heldMs: 0, durationMs: 0 },
-    ...{ words, why: ['No drill today nor the day before.'] },
+    ...{ week: isoWeek(date), date, kind: 'competition', drills: [], heldMs: 0, durationMs: 0, reasons: [] },
+    ...(competition === undefined ? {} : { competition }),
   };
 }
 

@@ -31,7 +31,9 @@ describe('planWeeks with a season', () => {
   });
 
   it('has the competitions, and no drill on them nor the day before', () => {
-    const titles = rows.filter(({ kind }) => kind === 'competition').map(({ date, words }) => [date, words]);
+    const titles = rows
+      .filter(({ kind }) => kind === 'competition')
+      .map(({ date, competition }) => [date, competition]);
     expect(titles).toEqual([
       ['2026-12-06', 'Club shoot'],
       ['2027-01-16', 'County indoor'],
@@ -42,7 +44,9 @@ describe('planWeeks with a season', () => {
   it('is lighter in the fourth week and before the main competition, and says why', () => {
     const fourth = rows.filter(({ date }) => date >= '2026-11-23' && date <= '2026-11-29' && date !== '2026-11-25');
     expect(fourth.map(({ kind }) => kind)).toEqual(['deload', 'deload']);
-    expect(fourth[0]!.why.join(' ')).toMatch(/week 4 of 6 in "Base"/);
+    expect(fourth[0]!.reasons.find(({ rule }) => rule === 'lighterWeek')?.facts).toMatchObject({
+      ...{ week: 4, ofWeeks: 6, seasonBlock: 'Base' },
+    });
     const taper = rows.filter(({ date }) => date >= '2027-01-11' && date <= '2027-01-14');
     expect(taper.map(({ kind }) => kind)).toEqual(['taper', 'taper']);
   });

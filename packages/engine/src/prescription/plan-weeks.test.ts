@@ -9,7 +9,10 @@ import { trialLadder, trialProgram, trialRecord } from './trial-history.ts';
 const program = trialProgram({ ladder: { ...trialLadder, deload: { everyWeeks: 4, keep: 0.6 } } });
 const monday = { program, records: [], today: '2026-11-23', daysPerWeek: 3 };
 const brief = (rows: ReturnType<typeof planWeeks>) =>
-  rows.map(({ date, kind, words }) => [date, kind, words].join(' '));
+  rows.map(({ date, kind, drills }) => [date, kind, ...drills.map(brieflySaid)].join(' '));
+type Drill = ReturnType<typeof planWeeks>[number]['drills'][number];
+const brieflySaid = ({ title, sets, reps, holdMs, addedWeightLbf }: Drill): string =>
+  `${title} ${sets} × ${reps}, hold ${holdMs / 1000} s${addedWeightLbf > 0 ? `, ${addedWeightLbf} lb added` : ''}`;
 
 describe('planWeeks', () => {
   it('climbs as clean sessions do, and lightens every fourth week', () => {
@@ -34,13 +37,13 @@ describe('planWeeks', () => {
     const [first] = planWeeks({ ...monday, records, weeks: 1 });
     const { blocks, durationMs } = prescribe({ program, records, today: '2026-11-23' });
     expect(first).toMatchObject({ durationMs, heldMs: 350_000, drills: [{ holdMs: blocks[0]!.holdMs }] });
-    expect(first!.why[0]).toMatch(/^Holds: hold 30 s to 35 s, because of 2 clean days/);
+    expect(first!.reasons[0]!.change).toMatch(/^Holds: hold 30 s to 35 s, because of 2 clean days/);
   });
 
   it('says of every day where its numbers come from', () => {
     const rows = planWeeks({ ...monday, weeks: 6, competitionDay: '2026-12-20' });
-    for (const { why } of rows) expect(why.length).toBeGreaterThan(0);
-    expect(rows[0]!.why).toEqual([expect.stringMatching(/where the program begins/)]);
+    for (const { kind, reasons } of rows) expect(reasons.length > 0).toBe(kind !== 'competition');
+    expect(rows[0]!.reasons.map(({ rule }) => rule)).toEqual(['start']);
   });
 
   it('plans only days to come, and counts what is done this week', () => {
@@ -54,7 +57,7 @@ describe('planWeeks', () => {
   it('takes no future-dated record for done', () => {
     const records = [trialRecord('2026-11-24', 30), trialRecord('2026-11-25', 30)];
     const rows = planWeeks({ ...monday, records, weeks: 1 });
-    expect(rows.map(({ words }) => words)).toEqual([
+    expect(rows.flatMap(({ drills }) => drills.map(brieflySaid))).toEqual([
       'Holds 2 × 5, hold 30 s',
       'Holds 2 × 5, hold 30 s',
       'Holds 2 × 5, hold 35 s',

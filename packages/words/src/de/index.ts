@@ -7,6 +7,7 @@ import { bench } from './bench.ts';
 import { box } from './box.ts';
 import { boxRound } from './box-round.ts';
 import { boxTrouble } from './box-trouble.ts';
+import { calendar } from './calendar.ts';
 import { calls } from './calls.ts';
 import { caution } from './caution.ts';
 import { clash } from './clash.ts';
@@ -37,6 +38,7 @@ import { plan } from './plan.ts';
 import { post } from './post.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
+import { prompt } from './prompt.ts';
 import { rack } from './rack.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
@@ -58,6 +60,7 @@ import { why } from './why.ts';
 
 /** Every message in German. */
 export const de: Readonly<Record<keyof typeof en, string>> = {
+  ...calendar,
   ...calls,
   ...day,
   ...line,
@@ -101,6 +104,7 @@ export const de: Readonly<Record<keyof typeof en, string>> = {
   ...clash,
   ...file,
   ...report,
+  ...prompt,
   ...rack,
   ...share,
   ...routine,

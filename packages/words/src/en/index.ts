@@ -6,6 +6,7 @@ import { bench } from './bench.ts';
 import { box } from './box.ts';
 import { boxRound } from './box-round.ts';
 import { boxTrouble } from './box-trouble.ts';
+import { calendar } from './calendar.ts';
 import { calls } from './calls.ts';
 import { caution } from './caution.ts';
 import { clash } from './clash.ts';
@@ -36,6 +37,7 @@ import { plan } from './plan.ts';
 import { post } from './post.ts';
 import { press } from './press.ts';
 import { program } from './program.ts';
+import { prompt } from './prompt.ts';
 import { rack } from './rack.ts';
 import { range } from './range.ts';
 import { readiness } from './readiness.ts';
@@ -57,6 +59,7 @@ import { why } from './why.ts';
 
 /** Every message in English. It is the master: the other languages have the same keys and parameters. */
 export const en = {
+  ...calendar,
   ...calls,
   ...day,
   ...line,
@@ -100,6 +103,7 @@ export const en = {
   ...clash,
   ...file,
   ...report,
+  ...prompt,
   ...rack,
   ...share,
   ...routine,

@@ -36,7 +36,7 @@ test('the coming weeks stand in a table, week by week, each change with its reas
   expect(plan()?.querySelectorAll('tbody details').length).toBe(23);
   // The file: every fourth training week is lighter.
   expect(weeks()[3]).toContain('lighter week');
-  expect(rows()[2]).toContain('because of 2 clean days');
+  expect(rows()[2]).toContain('after 2 clean days in a row');
   for (const theme of ['dark', 'light', 'contrast']) {
     document.documentElement.dataset.theme = theme;
     expect(await trial.faults()).toEqual([]);

@@ -1,6 +1,6 @@
 import { formatPlanCalendar, idOf, type Program } from '@larkhold/engine';
 import { tableStyles } from '@larkhold/ui';
-import { say } from '@larkhold/words';
+import { planCalendarWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App, AppView } from '../../shell/app-context.ts';
@@ -40,7 +40,7 @@ export class PlanPage extends PlaceElement {
       <div class="row">
         <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, program, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'))}`;
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'), app.view.kit.units)}`;
   }
 
   #settings({ view, act }: App, program: Program) {
@@ -104,7 +104,8 @@ export class PlanPage extends PlaceElement {
     const { view, act } = app;
     const archerId = await archerIdOf(app);
     const rows = weeks.flatMap((week) => week.rows);
-    const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant(), archerId });
+    const words = planCalendarWords(view.kit.units);
+    const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant(), archerId, words });
     act.saveFile(`${fileNameOf(title)}-plan-${view.today}.ics`, text);
   }
 }

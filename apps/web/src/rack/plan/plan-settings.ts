@@ -9,7 +9,6 @@ import {
   type Season,
 } from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
-import { say } from '@larkhold/words';
 import type { AppView } from '../../shell/app-context.ts';
 
 /** Days a week where nothing else is known: what most sources of the built-in programs say lies around three. */
@@ -39,8 +38,11 @@ export interface PlannedWeek {
   week: string;
   kind: 'usual' | 'deload' | 'taper';
   heldMs: number;
-  rows: readonly PlanRow[];
+  rows: readonly ShownRow[];
 }
+
+/** A row of the plan, or the rest days that stand in its place. */
+export type ShownRow = PlanRow & { rest?: { to: string; why?: string } };
 
 /**
  * The coming weeks of a program, by what was done so far and who the archer is.
@@ -84,14 +86,14 @@ export function seasonPlan(
   return byWeeks([...rows, ...rests].sort((a, b) => (a.date < b.date ? -1 : a.date > b.date ? 1 : 0)));
 }
 
-function restRow({ from, to, why }: Season['restDays'][number], today: string): PlanRow {
+function restRow({ from, to, why }: Season['restDays'][number], today: string): ShownRow {
   const date = from < today ? today : from;
-  const words = why ? say('plan.restRowWhy', { to, why }) : say('plan.restRow', { to });
-  return { week: isoWeek(date), date, kind: 'usual', drills: [], heldMs: 0, durationMs: 0, words, why: [] };
+  const empty = { kind: 'usual', drills: [], heldMs: 0, durationMs: 0, reasons: [] } as const;
+  return { week: isoWeek(date), date, ...empty, rest: { to, ...(why && { why }) } };
 }
 
-function byWeeks(rows: readonly PlanRow[]): PlannedWeek[] {
-  const byWeek = new Map<string, PlanRow[]>();
+function byWeeks(rows: readonly ShownRow[]): PlannedWeek[] {
+  const byWeek = new Map<string, ShownRow[]>();
   for (const row of rows) {
     const ofWeek = byWeek.get(row.week);
     if (ofWeek) ofWeek.push(row);

@@ -1,15 +1,15 @@
-import type { PlanRow } from '@larkhold/engine';
-import { formatDay, say } from '@larkhold/words';
+import { formatDay, plannedReasons, plannedWords, say, type Units } from '@larkhold/words';
 import { html, nothing, type TemplateResult } from 'lit';
-import type { PlannedWeek } from './plan-settings.ts';
+import type { PlannedWeek, ShownRow } from './plan-settings.ts';
 
 /**
  * The coming weeks as a table: a row a drill, each with its reasons behind a press. Its looks are `planPageStyles`.
  * @param weeks in order
  * @param caption what it shows, for those who do not see it
+ * @param units the archer's
  * @returns a table
  */
-export function planTable(weeks: readonly PlannedWeek[], caption: string): TemplateResult {
+export function planTable(weeks: readonly PlannedWeek[], caption: string, units: Units): TemplateResult {
   return html`<table role="table">
     <caption class="visually-hidden">
       ${caption}
@@ -29,14 +29,16 @@ export function planTable(weeks: readonly PlannedWeek[], caption: string): Templ
             ${kind === 'usual' ? nothing : html`<strong class="kind">${say(kind === 'taper' ? 'plan.taper' : 'plan.lighter')}</strong>`}
           </th>
         </tr>
-        ${rows.map(dayRow)}
+        ${rows.map((row) => dayRow(row, units))}
       </tbody>`,
     )}
   </table>`;
 }
 
-function dayRow({ date, kind, words, program, why, heldMs, durationMs }: PlanRow) {
+function dayRow(row: ShownRow, units: Units) {
+  const { date, kind, program, heldMs, durationMs } = row;
   const isDrill = durationMs > 0;
+  const words = row.rest ? restWords(row.rest) : plannedWords(row, units);
   const said = program === undefined ? words : say('plan.program', { program, words });
   return html`<tr role="row" class=${kind}>
     <th role="rowheader" scope="row">${formatDay(date, 'short')}</th>
@@ -46,7 +48,7 @@ function dayRow({ date, kind, words, program, why, heldMs, durationMs }: PlanRow
           ? html`<details>
               <summary>${said} ${kind === 'test' ? html`<strong class="kind">${say('plan.test')}</strong>` : nothing}</summary>
               <ul>
-                ${why.map((line) => html`<li>${line}</li>`)}
+                ${plannedReasons(row).map((line) => html`<li>${line}</li>`)}
               </ul>
             </details>`
           : said
@@ -56,7 +58,11 @@ function dayRow({ date, kind, words, program, why, heldMs, durationMs }: PlanRow
   </tr>`;
 }
 
-function sumWords(rows: readonly PlanRow[], heldMs: number): string {
+function restWords({ to, why }: NonNullable<ShownRow['rest']>): string {
+  return why ? say('plan.restRowWhy', { to, why }) : say('plan.restRow', { to });
+}
+
+function sumWords(rows: readonly ShownRow[], heldMs: number): string {
   const days = new Set(rows.filter(({ durationMs }) => durationMs > 0).map(({ date }) => date)).size;
   return days === 0 ? say('plan.weekNone') : say('plan.weekSum', { days, held: heldMs });
 }

@@ -1,6 +1,6 @@
 import { emptySeason, formatPlanCalendar, idOf, type Problem, type Season, seasonNotices } from '@larkhold/engine';
 import { tableStyles } from '@larkhold/ui';
-import { noticeWords, problemWords, say } from '@larkhold/words';
+import { noticeWords, planCalendarWords, problemWords, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App, AppView } from '../../shell/app-context.ts';
@@ -73,7 +73,7 @@ export class SeasonPage extends PlaceElement {
         </label>
         <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'))}
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'), app.view.kit.units)}
     </section>`;
   }
 
@@ -122,7 +122,8 @@ export class SeasonPage extends PlaceElement {
     const rows = weeks
       .flatMap((week) => week.rows)
       .filter(({ durationMs, kind }) => durationMs > 0 || kind === 'competition');
-    const options = { program: title, programId: id, madeAt: act.instant(), archerId: await archerIdOf(app) };
+    const words = planCalendarWords(view.kit.units);
+    const options = { program: title, programId: id, madeAt: act.instant(), archerId: await archerIdOf(app), words };
     act.saveFile(`${fileNameOf(title)}-${view.today}.ics`, formatPlanCalendar(rows, options));
   }
 }

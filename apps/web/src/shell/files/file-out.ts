@@ -11,7 +11,7 @@ import {
   shiftDay,
 } from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
-import { say } from '@larkhold/words';
+import { calendarWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
@@ -141,7 +141,7 @@ export class FileOut extends PostElement {
         ${this.#thing(say('file.repsCsv'), say('file.tableIs'), (now) => save(now, 'reps.csv', formatRepsCsv(inOrder(now))))}
         ${this.#thing(say('file.daysCsv'), say('file.tableIs'), (now) => save(now, 'days.csv', formatDaysCsv(inOrder(now))))}
         ${this.#thing(say('file.calendar'), say('file.calendarIs'), async (now) => {
-          const options = { madeAt: now.act.instant(), archerId: await archerIdOf(now) };
+          const options = { madeAt: now.act.instant(), archerId: await archerIdOf(now), words: calendarWords() };
           save(now, 'calendar.ics', formatCalendar(inOrder(now), options));
         })}
       </ul>`;
