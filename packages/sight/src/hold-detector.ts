@@ -189,8 +189,11 @@ export function createHoldDetector(): HoldDetector {
     phase = 'down';
     taken = { fromMs, level };
     const held = shortfalls(samples).filter((reading) => reading.atMs >= fromMs);
-    const lastStill = held.findLastIndex(({ value }) => value <= EDGE_TORSOS);
-    const atMs = crossingAtMs(held.slice(Math.max(0, lastStill)), EDGE_TORSOS) ?? knownAtMs;
+    // A draw that has crept falls short already: what counts is how far it gives way from where it was a moment ago.
+    const before = held.filter(({ atMs }) => atMs > knownAtMs - 1_600 && atMs <= knownAtMs - 600);
+    const edge = EDGE_TORSOS + (before.length > 0 ? Math.max(0, median(before.map(({ value }) => value))) : 0);
+    const lastStill = held.findLastIndex(({ value }) => value <= edge);
+    const atMs = crossingAtMs(held.slice(Math.max(0, lastStill)), edge) ?? knownAtMs;
     const events: SightEvent[] = [{ type: 'letDown', atMs: Math.max(fromMs, atMs), knownAtMs }];
     if (fullDraw === undefined || level > fullDraw * 1.1) {
       fullDraw = level;

@@ -1,8 +1,8 @@
 import type { BodyPoints } from './body-points.ts';
 import { crossingAtMs, type Reading } from './crossing.ts';
-import type { GrayFrame } from './gray-frame.ts';
 import { median } from './median.ts';
 import { faceOf, readStance } from './read-stance.ts';
+import { type Place, type RestEdge, restEdges, type TimedFrame } from './rest-edge.ts';
 import { type Found, findPatch, LEAST_MATCH, type Patch, takePatch } from './track-patch.ts';
 
 /** The places of a drawn archer that are followed by their pixels. */
@@ -16,21 +16,12 @@ export interface TrackedFrame {
   found: Partial<Record<Tracked, Found>>;
 }
 
-/** A frame with its instant, milliseconds. */
-export interface TimedFrame {
-  atMs: number;
-  frame: GrayFrame;
-}
-
-interface Place {
-  x: number;
-  y: number;
-}
-
 /** Off its place, torso lengths: about 7 mm, four times the error of a patch. */
 const OFF_TORSOS = 0.014;
 const LONGEST_KEPT = 4_000;
 const SUDDEN_MS = 400;
+/** An edge that far from where it was looked for is some other movement's. */
+const FARTHEST_MS = 700;
 /** A twitch is over by then. */
 const TWITCH_MS = 500;
 
@@ -38,10 +29,14 @@ const TWITCH_MS = 500;
 export interface HoldTracks {
   push(now: TimedFrame): void;
   frames(): readonly TrackedFrame[];
-  /** When hand and elbow came to rest, each as its pixels tell it, milliseconds; a patch that cannot tell is left out. */
-  cameToRestAtMs(before: readonly TimedFrame[]): number[];
-  /** When they left their place for the last time. */
-  leftAtMs(): number[];
+  /** When hand and elbow came to rest, each as its pixels tell it; a patch that cannot tell is left out. `aboutMs`: when the model thinks that it was. */
+  cameToRest(before: readonly TimedFrame[], aboutMs: number): RestEdge[];
+  /**
+   * When they left their place.
+   * @param recent the last seconds' frames
+   * @param aboutMs when the model thinks that it was
+   */
+  left(recent: readonly TimedFrame[], aboutMs: number): RestEdge[];
   /** How far hand and elbow are from where they were a moment ago, torso lengths; only those that are found or known to have left. */
   moved(): number[];
 }
@@ -65,6 +60,8 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
     face: faceOf(points),
     bowShoulder: points[`${bowSide}Shoulder`],
   };
+  const [wristNow, elbowNow] = [points[`${drawSide}Wrist`], points[`${drawSide}Elbow`]];
+  const toWrist = { x: wristNow.x - elbowNow.x, y: wristNow.y - elbowNow.y };
   const patches: Partial<Record<Tracked, Patch>> = {};
   for (const name of TRACKED) {
     const patch = takePatch(now.frame, places[name].x, places[name].y, radius);
@@ -89,30 +86,49 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
     return { atMs, found };
   }
 
+  function exactEdges(around: readonly TimedFrame[], edge: { atMs: number; rest: 'before' | 'after' }): RestEdge[] {
+    const at = (atMs: number) => frames.findLast((one) => one.atMs <= atMs)?.found;
+    const still = (atMs: number) => [wellFound(at(atMs)?.face), wellFound(at(atMs)?.bowShoulder)];
+    const moving = (atMs: number) => {
+      const elbow = wellFound(at(atMs)?.drawElbow);
+      const [wrist, forearm] = [1, 0.5].map(
+        (part) => elbow && { x: elbow.x + toWrist.x * part, y: elbow.y + toWrist.y * part },
+      );
+      return [wellFound(at(atMs)?.drawHand), wrist, forearm, elbow];
+    };
+    const edges = restEdges(around, { ...edge, radius, reach, off }, moving, still);
+    return edges.filter(({ atMs }) => Math.abs(atMs - edge.atMs) < FARTHEST_MS);
+  }
+
   return {
     push(next) {
       frames.push(follow(next, frames.at(-1) as TrackedFrame));
     },
     frames: () => frames,
-    cameToRestAtMs(before) {
+    cameToRest(before, aboutMs) {
       const back: TrackedFrame[] = [frames[0] as TrackedFrame];
       for (const frame of before.toReversed()) back.push(follow(frame, back.at(-1) as TrackedFrame));
       const restFromMs = now.atMs - 600;
-      const edges = handAndElbow(
+      const away = handAndElbow(
         back,
         back.filter(({ atMs }) => atMs >= restFromMs),
         off,
       );
       frames = [...back.toReversed()];
-      return edges.flatMap((readings) => leftRestAtMs(readings, off) ?? []);
+      const rough = away.flatMap((readings) => leftRestAtMs(readings, off) ?? []);
+      // The patches were taken a second later: new ones, taken nearer to the edge, tell more exactly.
+      const exact = exactEdges([...before, now], { atMs: median([aboutMs, ...rough]), rest: 'after' });
+      return exact.length > 0 ? exact : rough.map((atMs) => ({ atMs, isFollowed: false }));
     },
-    leftAtMs() {
+    left(recent, aboutMs) {
       const at = (frames.at(-1) as TrackedFrame).atMs;
-      const recent = frames.filter(({ atMs }) => atMs > at - LONGEST_KEPT);
-      return handAndElbow(recent, restOf(recent, at), off).flatMap((readings) => {
+      const lately = frames.filter(({ atMs }) => atMs > at - LONGEST_KEPT);
+      const rough = handAndElbow(lately, restOf(lately, at), off).flatMap((readings) => {
         const still = readings.findLastIndex(({ value }) => value <= off);
         return still < 0 ? [] : (crossingAtMs(readings.slice(still), off) ?? []);
       });
+      const exact = exactEdges(recent, { atMs: median([aboutMs, ...rough]), rest: 'before' });
+      return exact.length > 0 ? exact : rough.map((atMs) => ({ atMs, isFollowed: false }));
     },
     moved() {
       const at = (frames.at(-1) as TrackedFrame).atMs;

@@ -1,9 +1,10 @@
 import type { BodyPoints } from './body-points.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
 import { createHoldDetector } from './hold-detector.ts';
-import { type HoldTracks, type TimedFrame, trackHold } from './hold-tracks.ts';
+import { type HoldTracks, trackHold } from './hold-tracks.ts';
 import { type FormPart, type FormReading, judgeForm, LIVE_MOVE_CM } from './judge-form.ts';
 import { median } from './median.ts';
+import type { RestEdge, TimedFrame } from './rest-edge.ts';
 import type { SightEvent } from './sight-event.ts';
 
 /** One hold as it was seen, told when it has ended. Instants on the caller's clock, milliseconds. */
@@ -79,14 +80,17 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     if (latest === undefined || torso === undefined) return event;
     tracks = trackHold(now, latest, torso);
     const from = event.atMs - 1_500;
-    const rests = tracks.cameToRestAtMs(recent.filter(({ atMs }) => atMs >= from && atMs < now.atMs));
+    const rests = tracks.cameToRest(
+      recent.filter(({ atMs }) => atMs >= from && atMs < now.atMs),
+      event.atMs,
+    );
     const atMs = middle(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;
     hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
     return { ...event, atMs };
   }
 
-  function end(event: Extract<SightEvent, { type: 'letDown' }>): WitnessEvent[] {
+  function end(event: Extract<SightEvent, { type: 'letDown' }>, now?: TimedFrame): WitnessEvent[] {
     const moved = tracks?.moved() ?? [];
     if (moved.length > 0 && moved.every((torsos) => torsos < HARDLY_MOVED)) {
       vetoedAtMs ??= event.knownAtMs;
@@ -99,7 +103,10 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       return [lost, ...forget()];
     }
     const fromMs = hold?.fromMs ?? event.atMs;
-    const toMs = Math.max(fromMs, middle(event.atMs, tracks?.leftAtMs() ?? []));
+    const toMs = Math.max(
+      fromMs,
+      middle(event.atMs, tracks?.left(now === undefined ? recent : [...recent, now], event.atMs) ?? []),
+    );
     const read = readForm(toMs) ?? { form: [], wholeMs: toMs - fromMs, isJudged: false };
     return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
   }
@@ -131,7 +138,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   function tell(seen: readonly SightEvent[], now: TimedFrame | undefined): WitnessEvent[] {
     return seen.flatMap((event): WitnessEvent[] => {
       if (event.type === 'drawn' && now !== undefined) return [begin(event, now)];
-      if (event.type === 'letDown') return end(event);
+      if (event.type === 'letDown') return end(event, now);
       if (event.type === 'lost') return [event, ...forget()];
       return [event];
     });
@@ -170,9 +177,9 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   };
 }
 
-/** The median of the model's instant and the pixels' ones; the mean of the pixels where there is only one of them and it is near. */
-function middle(modelMs: number, pixelsMs: readonly number[]): number {
-  const [only] = pixelsMs;
-  if (pixelsMs.length === 1 && only !== undefined) return Math.abs(only - modelMs) < 400 ? only : modelMs;
-  return median([modelMs, ...pixelsMs]);
+/** The median of the model's instant and the pixels'; a patch that was followed into the movement counts twice. With only one of them it must be near. */
+function middle(modelMs: number, edges: readonly RestEdge[]): number {
+  const [only] = edges;
+  if (edges.length === 1 && only !== undefined) return Math.abs(only.atMs - modelMs) < 400 ? only.atMs : modelMs;
+  return median([modelMs, ...edges.flatMap(({ atMs, isFollowed }) => (isFollowed ? [atMs, atMs] : [atMs]))]);
 }
