@@ -1,12 +1,4 @@
-import { css, unsafeCSS } from 'lit';
-
-/** Words of more signs than these wrap or are no larger than the page's text. */
-export const MOST_SIGNS = 48;
-
-/** `data-signs` as a number that a size can be worked out from. */
-const signs = unsafeCSS(
-  Array.from({ length: MOST_SIGNS + 1 }, (_, count) => `[data-signs='${count}']{--signs:${count}}`).join(''),
-);
+import { css } from 'lit';
 
 /** The number stands before the bow, which is an outline behind it. */
 const numberFirst = css`
@@ -14,24 +6,42 @@ const numberFirst = css`
   .title {
     display: none;
   }
+  .digits {
+    display: flex;
+  }
   .hold .digits {
     color: var(--ink);
   }
   svg {
-    opacity: 0.35;
+    opacity: 0.5;
+  }
+  /* A pause is told by its two bars. */
+  .paused .digits {
+    display: none;
+  }
+  .paused svg {
+    opacity: 1;
+  }
+  .paused svg .seconds {
+    display: inline;
   }
 `;
 
 /** Layout of the glance display: bow above words when upright, side by side when wide. */
 export const glanceStyles = css`
-  ${signs}
   :host {
     --least: 0px;
+    --wide: 96cqw;
+    --digits-em: 1.4;
+    --word-em: 3;
+    --count-em: 3;
+    --what-em: 6;
+    --two-em: 6;
     display: block;
     height: 100%;
     min-height: 0;
     overflow: hidden auto; /* with enlarged text and a long notice there may be more than fits */
-    container-type: size;
+    container: glance / size;
     position: relative;
   }
   .edge {
@@ -46,7 +56,7 @@ export const glanceStyles = css`
     box-sizing: border-box;
     min-height: 100%;
     height: 100%;
-    padding: 2cqmin 4cqmin;
+    padding: 2cqmin 2cqw;
     display: grid;
     grid-template: auto minmax(34cqmin, 1fr) auto / minmax(0, 1fr);
     gap: 1.5cqmin;
@@ -68,6 +78,15 @@ export const glanceStyles = css`
   .bow {
     position: relative;
     min-height: 0;
+    container: bow / size;
+    overflow: clip;
+    grid-row: 2;
+  }
+  .title {
+    grid-row: 1;
+  }
+  .words {
+    grid-row: 3;
   }
   svg {
     position: absolute;
@@ -153,10 +172,10 @@ export const glanceStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .word {
-    font-size: min(92cqw / (var(--signs) * 0.68), clamp(12cqh, var(--least), 18cqh), 20rem);
+    font-size: min(var(--wide) / var(--word-em), clamp(12cqh, var(--least), 18cqh), 20rem);
   }
   .count {
-    font-size: min(92cqw / (var(--signs) * 0.66), clamp(8cqh, var(--least), 14cqh), 16rem);
+    font-size: min(var(--wide) / var(--count-em), clamp(8cqh, var(--least), 14cqh), 16rem);
   }
   .digits {
     display: none;
@@ -164,7 +183,12 @@ export const glanceStyles = css`
     inset: 0;
     align-items: center;
     justify-content: center;
-    font-size: min(92cqw / (var(--signs) * 0.7), 44cqh);
+    color: var(--dim);
+    /* Its own place is measured: a digit is 0.73 of the font high, so that it fills nearly all of it. */
+    font-size: min(96cqw / var(--digits-em), 122cqh);
+    line-height: 1;
+    -webkit-text-stroke: 0.05em var(--ground);
+    paint-order: stroke fill;
   }
   .rest .word,
   .setRest .word {
@@ -184,7 +208,9 @@ export const glanceStyles = css`
   }
   .what {
     display: block;
-    font-size: max(1.15rem, min(92cqw / (var(--signs) * 0.56), clamp(5cqh, var(--least), 9.5cqh), 10rem));
+    font-size: max(1.15rem, min(var(--wide) / var(--what-em), clamp(5cqh, var(--least), 9.5cqh), 10rem));
+    letter-spacing: -0.02em;
+    text-wrap: balance;
   }
   .place,
   .left {
@@ -217,7 +243,7 @@ export const glanceStyles = css`
     text-align: left;
   }
   lark-hold-ribbon {
-    height: clamp(1.7rem, 5.4cqh, 6rem);
+    height: clamp(1.7rem, 8.5cqh, 6rem);
     margin: 0.8cqmin auto;
     max-width: 46rem;
   }
@@ -227,68 +253,117 @@ export const glanceStyles = css`
     gap: 0 1.2em;
     justify-content: center;
   }
-  /* A small screen: the number before the bow, which stands behind it as an outline. */
-  @container (max-height: 25rem) {
+  /* A small screen: the number before the bow, which stands behind it as an outline; then word, rep and what is next, each a share of the height. */
+  @container glance (max-height: 31rem) or (max-width: 30rem) {
     .face {
-      grid-template-rows: minmax(44cqh, 1fr) auto;
-    }
-    .digits {
-      display: flex;
+      grid-template-rows: auto minmax(22cqh, 1fr) auto;
+      gap: 0.6cqmin;
     }
     ${numberFirst}
-    .left {
+    .title {
+      display: block;
+    }
+    /* No larger than leaves the bow to be seen behind it. */
+    .digits {
+      font-size: min(96cqw / var(--digits-em), 122cqh, 66cqw);
+    }
+    .word,
+    .count {
+      line-height: 0.98;
+    }
+  }
+  @container glance (max-width: 30rem) and (min-height: 31.01rem) {
+    .what {
+      /* Two lines of the size that is needed rather than one that can't be read. */
+      font-size: max(
+        1.15rem,
+        min(
+          max(var(--wide) / var(--what-em), min(var(--wide) / var(--two-em), var(--least))),
+          clamp(5cqh, var(--least), 12.5cqh)
+        )
+      );
+      line-height: 1;
+    }
+  }
+  @container glance (max-height: 31rem) {
+    .title {
       display: none;
     }
+    /* What nobody reads from where the archer stands leaves its room, and is said to who hears the page. */
+    .lead,
+    .small {
+      position: absolute;
+      clip-path: inset(50%);
+      width: 1px;
+      height: 1px;
+      overflow: hidden;
+    }
+    .words {
+      --share: 18cqh;
+    }
+    /* The coach's words take their room from the three lines. */
+    .words:has(.call, .hand, .notice) {
+      --share: 14cqh;
+    }
     .word {
-      font-size: min(92cqw / (var(--signs) * 0.68), 19cqh);
+      font-size: min(var(--wide) / var(--word-em), var(--share));
     }
     .count {
-      font-size: min(92cqw / (var(--signs) * 0.66), 12cqh);
+      font-size: min(var(--wide) / var(--count-em), var(--share));
+    }
+    .what {
+      font-size: max(1.15rem, min(var(--wide) / var(--what-em), var(--share)));
+      line-height: 1;
+    }
+    lark-hold-ribbon {
+      margin: 0.4cqmin auto;
     }
   }
-  /* A little more height: the number still first, with less of it, so that the words keep their size. */
-  @container (min-height: 25.01rem) and (max-height: 31rem) {
-    .face {
-      grid-template-rows: minmax(30cqh, 1fr) auto;
-    }
-    .digits {
-      display: flex;
-      font-size: min(92cqw / (var(--signs) * 0.7), 32cqh);
-    }
-    ${numberFirst}
-  }
-  /* The number first, also on a taller screen. */
+  /* The number first, also on a larger screen. */
   :host([layout='numbers']) {
     .face {
-      grid-template-rows: minmax(38cqh, 1fr) auto;
-    }
-    .digits {
-      display: flex;
+      grid-template-rows: auto minmax(38cqh, 1fr) auto;
     }
     ${numberFirst}
+    .digits {
+      font-size: min(96cqw / var(--digits-em), 122cqh);
+    }
+    svg {
+      opacity: 0.35;
+    }
   }
   @media (orientation: landscape) {
     .face {
       grid-template: auto minmax(0, 1fr) / minmax(0, 1fr) minmax(0, 1fr);
       column-gap: 4cqmin;
     }
+    :host {
+      --wide: 47cqw;
+    }
     .title {
       grid-column: 1 / -1;
     }
+    .bow,
     .words {
+      grid-row: 2;
+    }
+    .words {
+      --share: 28cqh;
       align-self: center;
       max-height: 100%;
       overflow-y: auto;
       text-align: left;
     }
     .word {
-      font-size: min(45cqw / (var(--signs) * 0.68), 26cqh);
+      font-size: min(var(--wide) / var(--word-em), var(--share));
+      line-height: 0.95;
     }
     .count {
-      font-size: min(45cqw / (var(--signs) * 0.66), 20cqh);
+      font-size: min(var(--wide) / var(--count-em), clamp(20cqh, var(--least), var(--share)));
+      line-height: 0.95;
     }
-    .digits {
-      font-size: min(46cqw / (var(--signs) * 0.7), 74cqh);
+    .words:has(.call, .hand, .notice) {
+      --share: 21cqh;
     }
     .small {
       justify-content: start;
@@ -300,7 +375,8 @@ export const glanceStyles = css`
       font-size: max(1.2rem, min(3.4cqw, 9cqh));
     }
     .what {
-      font-size: max(1.15rem, min(45cqw / (var(--signs) * 0.56), clamp(8cqh, var(--least), 16cqh)));
+      font-size: max(1.15rem, min(var(--wide) / var(--what-em), clamp(8cqh, var(--least), var(--share))));
+      line-height: 0.98;
     }
     .call {
       font-size: min(4.4cqw, 11cqh);

@@ -1,5 +1,6 @@
 import { wcagContrast } from 'culori';
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { page } from 'vitest/browser';
 import './index.ts';
 import type { LarkDrill } from './lark-drill.ts';
 import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
@@ -9,9 +10,13 @@ import { trialDrill } from './trial-drill.ts';
 const DRAW_AT_MS = 10_000;
 const HOLD_AT_MS = 13_000;
 
-afterEach(() => {
+// As large as a tablet: the number is in the drawing there, and not before it.
+beforeEach(() => page.viewport(820, 1180));
+
+afterEach(async () => {
   document.body.replaceChildren();
   vi.restoreAllMocks();
+  await page.viewport(414, 896);
 });
 
 async function drillOf(settings: Partial<RunnerSettings> = {}) {
@@ -113,7 +118,7 @@ test('more than fits is reached by the keyboard, and what fits takes no stop of 
   await after(HOLD_AT_MS + 100);
   const glance = hostOf(find('.face'));
   expect(glance.hasAttribute('tabindex')).toBe(false);
-  document.documentElement.style.fontSize = '60px';
+  document.documentElement.style.fontSize = '140px';
   await expect.poll(() => glance.getAttribute('tabindex')).toBe('0');
   document.documentElement.style.fontSize = '';
   await expect.poll(() => glance.hasAttribute('tabindex')).toBe(false);

@@ -6,9 +6,10 @@ import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
+import { emWidth, twoLineEmWidth } from './em-width.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
-import { glanceStyles, MOST_SIGNS } from './glance-styles.ts';
+import { glanceStyles } from './glance-styles.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
 /** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
@@ -119,6 +120,7 @@ export class LarkGlance extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has('leastPx')) this.style.setProperty('--least', `${this.leastPx}px`);
+    this.#fit();
     const words = this.renderRoot.querySelector('.words');
     if (words && words !== this.#watchedWords) {
       this.#watchedWords = words;
@@ -131,6 +133,24 @@ export class LarkGlance extends LitElement {
     }
     const before = changed.get('pulse');
     if (typeof before === 'number' && this.pulse > before && this.pulse > 0) this.#brighten();
+  }
+
+  /** What each line said when it was last measured. */
+  readonly #fitted = new Map<string, string>();
+
+  /** Tells the style sheet how wide each line is, so that it is as large as fits. An inline style in the template would be refused by a content policy. */
+  #fit(): void {
+    for (const line of ['digits', 'word', 'count', 'what'] as const) {
+      const element = this.renderRoot.querySelector<HTMLElement>(`.${line}`);
+      // Any digit is as wide as another: a number that counts down keeps its size.
+      const words = element?.textContent?.replaceAll(/\d/g, '8') ?? '';
+      if (!element || words === '' || this.#fitted.get(line) === words) continue;
+      this.#fitted.set(line, words);
+      const { fontFamily: family } = getComputedStyle(element);
+      const look = { family, weight: line === 'what' ? 400 : 700 } as const;
+      this.style.setProperty(`--${line}-em`, emWidth(words, look).toFixed(3));
+      if (line === 'what') this.style.setProperty('--two-em', twoLineEmWidth(words, look).toFixed(3));
+    }
   }
 
   /** A frame of light, never the whole screen. Without motion it stands, dimmer, and goes; it does not fade. */
@@ -155,11 +175,11 @@ export class LarkGlance extends LitElement {
       <p class="title">${this.blockTitle}</p>
       <div class="bow">
         ${this.#bow(view, seconds)}
-        <p class="digits" aria-hidden="true" data-signs=${signsOf(seconds)}>${seconds}</p>
+        <p class="digits" aria-hidden="true">${seconds}</p>
         <span class="unseen" role="timer">${seconds}</span>
       </div>
       <div class="words">
-        <p class="word" part="word" aria-live="polite" data-signs=${signsOf(phaseWord(view))}>${phaseWord(view)}</p>
+        <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
         ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
@@ -220,7 +240,7 @@ export class LarkGlance extends LitElement {
   #count({ step, next, progress }: SessionView) {
     const coming = step?.kind === 'rest' || step?.kind === 'setRest' ? next : undefined;
     const words = `${(coming?.rep ?? progress.rep) + 1}/${progress.reps}`;
-    return html`<p class="count" aria-hidden="true" data-signs=${signsOf(words)}>${words}</p>`;
+    return html`<p class="count" aria-hidden="true">${words}</p>`;
   }
 
   /** The lead small, what it is as large as the screen allows: that is what is read from where the archer stands. */
@@ -228,7 +248,7 @@ export class LarkGlance extends LitElement {
     const words = this.#next(view);
     const cut = words.indexOf(': ') + 1;
     const what = words.slice(cut).trim();
-    return html`<p class="next">${cut > 0 ? html`<span class="lead">${words.slice(0, cut)}</span> ` : nothing}<span class="what" data-signs=${signsOf(what)}>${what}</span></p>`;
+    return html`<p class="next">${cut > 0 ? html`<span class="lead">${words.slice(0, cut)}</span> ` : nothing}<span class="what">${what}</span></p>`;
   }
 
   /** What comes next; in a rest before a plain draw, how long it will be held. */
@@ -245,11 +265,6 @@ export class LarkGlance extends LitElement {
     const nowMs = step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
     return html`<lark-hold-ribbon fills words="" .unit=${0.14} .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
   }
-}
-
-/** How many signs words have, for the style sheet to make them as large as fits; an inline style would be refused by a content policy. */
-function signsOf(words: string): number {
-  return Math.min(MOST_SIGNS, Math.max(2, words.length));
 }
 
 /** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */
