@@ -267,7 +267,7 @@ describe.concurrent('hands-free', () => {
     await phase(page, 'Hold').waitFor();
     await press();
     // The let-down itself may be over before a busy machine looks.
-    await page.locator('lark-glance').getByText('rep 2 of 2').waitFor();
+    await page.locator('lark-glance').getByText('rep 2 of 2').first().waitFor();
     await phase(page, 'Hold').waitFor();
     await page.evaluate(() => Object.assign(window, { pads: [null] }));
     await readsNotice(page, 'The gamepad is gone. The drill goes on; use a key or the screen.');

@@ -1,6 +1,6 @@
 import type { SoundKind } from './press-sound.ts';
 
-/** One note: a sine with a softer octave above it, gently begun and let ring. */
+/** One note: a sine with two softer partials that fade sooner, as of struck wood; gently begun and let ring. */
 interface Note {
   atMs: number;
   durationMs: number;
@@ -14,11 +14,20 @@ interface Note {
 export const HIGHEST_HZ = 2500;
 
 /** From silence to full loudness, in milliseconds: long enough not to click, short enough to be on time. */
-const ATTACK_MS = 6;
-const PEAK_RATIO = 0.6;
+const ATTACK_MS = 9;
+/** Of the lowest note; higher ones need less to be as loud. */
+const PEAK_RATIO = 0.85;
 const QUIET_RATIO = 0.3;
 const QUIET_PITCH_RATIO = 0.5;
-const OCTAVE_RATIO = 0.25;
+/** How loud a partial begins beside the ground tone, and how much faster it fades: bright when struck, plain when it rings out. */
+const partials = [
+  { times: 1, ratio: 1, fade: 0.8 },
+  { times: 2, ratio: 0.28, fade: 2.6 },
+  { times: 3, ratio: 0.08, fade: 5 },
+] as const;
+/** The ear adds up about this much time: a shorter note needs more to be as loud (from memory: temporal integration, some 200 ms; a note that fades needs a little longer). */
+const EAR_MS = 300;
+const LOWEST_HZ = 294;
 
 /**
  * The notes of each cue. No two share both rhythm and direction, so that they are told apart by either alone; none repeats
@@ -63,16 +72,16 @@ const notes: Record<SoundKind, readonly Note[]> = {
   ],
   mark: [{ atMs: 0, durationMs: 320, hz: 440 }],
   paused: [
-    { atMs: 0, durationMs: 140, hz: 494 },
-    { atMs: 170, durationMs: 300, hz: 330 },
+    { atMs: 0, durationMs: 90, hz: 494 },
+    { atMs: 150, durationMs: 420, hz: 330 },
   ],
   goesOn: [
     { atMs: 0, durationMs: 140, hz: 330 },
     { atMs: 170, durationMs: 300, hz: 494 },
   ],
   skipped: [
-    { atMs: 0, durationMs: 70, hz: 440 },
-    { atMs: 90, durationMs: 180, hz: 587 },
+    { atMs: 0, durationMs: 80, hz: 440 },
+    { atMs: 120, durationMs: 210, hz: 587 },
   ],
   moreRest: [
     { atMs: 0, durationMs: 260, hz: 392 },
@@ -116,16 +125,45 @@ function addNote(samples: Float32Array, note: Note, sampleRate: number, quiet: b
   const first = Math.round((note.atMs / 1000) * sampleRate);
   const count = Math.floor((note.durationMs / 1000) * sampleRate);
   const attackCount = (ATTACK_MS / 1000) * sampleRate;
-  const peak = PEAK_RATIO * (quiet ? QUIET_RATIO : 1);
+  const peak = PEAK_RATIO * (quiet ? QUIET_RATIO : 1) * shortnessGain(note.durationMs);
   const pitchRatio = quiet ? QUIET_PITCH_RATIO : 1;
   let phase = 0;
   for (let index = 0; index < count && first + index < samples.length; index += 1) {
     const passedRatio = index / count;
-    const hz = pitchRatio * note.hz * ((note.toHz ?? note.hz) / note.hz) ** passedRatio;
-    const wave = (Math.sin(phase) + OCTAVE_RATIO * Math.sin(2 * phase)) / (1 + OCTAVE_RATIO);
-    samples[first + index]! += peak * envelope(index, count, attackCount) * wave;
-    phase += (2 * Math.PI * hz) / sampleRate;
+    const hz = note.hz * ((note.toHz ?? note.hz) / note.hz) ** passedRatio;
+    const level = peak * evenGain(hz) * envelope(index, count, attackCount);
+    samples[first + index]! += level * wave(phase, passedRatio, pitchRatio * hz);
+    phase += (2 * Math.PI * pitchRatio * hz) / sampleRate;
   }
+}
+
+/** One sample of a note; a partial that older ears lose is left out. */
+function wave(phase: number, passedRatio: number, hz: number): number {
+  const sum = partials.reduce((all, { times, ratio, fade }) => {
+    const isHeard = times * hz <= HIGHEST_HZ;
+    return isHeard ? all + ratio * Math.exp(-fade * passedRatio) * Math.sin(times * phase) : all;
+  }, 0);
+  return sum / (1 + partials[1].ratio);
+}
+
+/**
+ * How much a pitch is taken back so that it sounds as loud as the lowest note.
+ * @source IEC 61672-1, A-weighting
+ */
+function evenGain(hz: number): number {
+  return Math.min(1, aWeight(LOWEST_HZ) / aWeight(hz));
+}
+
+function aWeight(hz: number): number {
+  const square = hz ** 2;
+  return (
+    (12_194 ** 2 * square ** 2) /
+    ((square + 20.6 ** 2) * Math.sqrt((square + 107.7 ** 2) * (square + 737.9 ** 2)) * (square + 12_194 ** 2))
+  );
+}
+
+function shortnessGain(durationMs: number): number {
+  return Math.sqrt(Math.max(1, EAR_MS / durationMs));
 }
 
 /** Raised-cosine attack and a raised-cosine end over the second half, so that nothing clicks. */

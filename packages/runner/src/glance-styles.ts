@@ -102,6 +102,9 @@ export const glanceStyles = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
+  .instead {
+    display: none;
+  }
   .limbs,
   .grip {
     fill: var(--dim);
@@ -292,11 +295,10 @@ export const glanceStyles = css`
     /* What nobody reads from where the archer stands leaves its room, and is said to who hears the page. */
     .lead,
     .small {
-      position: absolute;
-      clip-path: inset(50%);
-      width: 1px;
-      height: 1px;
-      overflow: hidden;
+      display: none;
+    }
+    .instead {
+      display: block;
     }
     .words {
       --share: 18cqh;

@@ -189,6 +189,10 @@ export class LarkGlance extends LitElement {
           <p class="place">${placeWords(view)}</p>
           <p class="left">${timeLeftWords(view)}</p>
         </div>
+        <div class="unseen instead">
+          <p>${placeWords(view)}</p>
+          <p>${timeLeftWords(view)}</p>
+        </div>
         ${this.notice ? html`<p class="notice" role="status">${this.notice}</p>` : nothing}
       </div>
     </div>`;
