@@ -2,6 +2,7 @@ import { execFileSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
+import { builtInPrograms, formatProgram } from '@larkhold/engine';
 import { publint } from 'publint';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -78,10 +79,18 @@ describe.each(names)('%s', (name) => {
 });
 
 describe("a stranger's project", () => {
-  it('runs the prompt from its tarball', () => {
+  it('runs the prompt from its tarball, and every line of its README', () => {
     writeFileSync(join(project, 'wrong.drill.json'), '{ "format": "larkhold/program" }');
     const cli = join(project, 'node_modules/@larkhold/cli/dist/larkhold.js');
     expect(execFileSync(process.execPath, [cli, '--version'], { encoding: 'utf8' })).toMatch(/^\d+\.\d+\.\d+\n$/);
+    writeFileSync(join(project, 'my-program.drill.json'), formatProgram(builtInPrograms[0]!));
+    const lines = examplesOf(find('@larkhold/cli').folder, 'sh').flatMap((text) => text.trim().split('\n'));
+    expect(lines.length).toBeGreaterThan(2);
+    for (const line of lines) {
+      const [name, ...args] = line.split(' ');
+      expect(name).toBe('larkhold');
+      expect(execFileSync(process.execPath, [cli, ...args], { cwd: project, encoding: 'utf8' })).not.toBe('');
+    }
     expect(() =>
       execFileSync(process.execPath, [cli, 'check', 'wrong.drill.json'], { cwd: project, stdio: 'pipe' }),
     ).toThrow();

@@ -98,7 +98,7 @@ export async function refuseBroken({ browser, dice, count }: Life): Promise<void
   const text = `{"format":"larkhold/journal","version":3,"drills":[],"weeks":[],"days":[\n${day.repeat(dice.between(10, 600))}`;
   await browser.go('#/files');
   await dropFile(browser.page, text);
-  await browser.page.locator('file-in').getByText('This file is not JSON, or it is cut off.').waitFor();
+  await browser.page.locator('file-in').getByText('the file ends too early').waitFor();
   await browser.page.locator('file-in').getByRole('button', { name: 'Close' }).click();
   count('broken file');
 }

@@ -40,7 +40,6 @@ export {
   parseJournal,
 } from './exchange/journal-file.ts';
 export * from './exchange/journal-tables.ts';
-export { findJsonFault, type TextPlace } from './exchange/json-fault.ts';
 export { namedFormat } from './exchange/named-format.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
@@ -106,6 +105,7 @@ export * from './program/built-in-programs.ts';
 export { type Complaint, complaintOf, type Fault, type FoundValue, faultMessage } from './program/fault.ts';
 export { faultSentences } from './program/fault-sentences.ts';
 export * from './program/format-program.ts';
+export { findJsonFault, type TextPlace } from './program/json-fault.ts';
 export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
 export { nextPrograms } from './program/next-programs.ts';
 export * from './program/parse-program.ts';

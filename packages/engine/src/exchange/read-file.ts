@@ -1,7 +1,7 @@
 import type * as z from 'zod';
 import { type Complaint, complaintOf, type Fault, faultMessage, type WrittenThing } from '../program/fault.ts';
+import { explainJsonFault } from '../program/json-fault.ts';
 import { checkInPieces } from './check-in-pieces.ts';
-import { findJsonFault } from './json-fault.ts';
 
 /** What is wrong with a file that came from outside. */
 export interface FileProblem extends Complaint {
@@ -56,7 +56,8 @@ export function readFile<T>(
     found = JSON.parse(text.startsWith('\uFEFF') ? text.slice(1) : text);
   } catch {
     // Asked only now: the platform's own parser is quick, but doesn't say where.
-    return refuse({ rule: 'cutOff' }, '', findJsonFault(text));
+    const { fault = { rule: 'unfit' }, ...place } = explainJsonFault(text) ?? {};
+    return refuse(fault, '', place);
   }
   if (!isObject(found) || found.format !== format.name) {
     const expected = format.name;

@@ -15,9 +15,9 @@ export const faultSentences = {
   'fault.fileTooLarge':
     'The file is larger than 1 MiB and was not read. A {thing, select, program {program} season {season} other {Larkhold}} file is a page or two of text.',
   'fault.notJson':
-    'This is not JSON: “{seen}” is not expected here. Check for a missing comma, quote or bracket just before this place.',
+    'This is not JSON: expected {wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}, found “{seen}”. Check for a comma, a quote or a bracket that is missing, or one too many, just before this place.',
   'fault.jsonEnds':
-    'This is not JSON: the file ends too early. Check for a missing quote or bracket before this place, or whether the file is cut off.',
+    'This is not JSON: the file ends too early. Expected {wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}. The file may be cut off, or a quote or a bracket is missing before this place.',
   'fault.keyTooLong': 'This key is {length} characters long; no key of such a file is. Remove it.',
   'fault.keyTwice': 'The key "{key}" is in the same object twice. Keep one.',
   'fault.halfCharacter': 'This text holds half of a character (a lone surrogate). Type it again.',
@@ -48,7 +48,6 @@ export const faultSentences = {
   'fault.moreProblems': 'There {count, plural, one {is # more problem} other {are # more problems}} from here on.',
   'fault.tooBig':
     'This file is too big to be {thing, select, journal {a journal} backup {a backup} handOver {a hand-over} other {a box file}}: {length} characters, at most {most}.',
-  'fault.cutOff': 'This file is not JSON, or it is cut off.',
   'fault.notThis':
     'This file is not {thing, select, journal {a journal} backup {a backup} handOver {a hand-over} other {a box file}}: expected "{expected}", found {found}.',
   'fault.notThisNothing':

@@ -13,7 +13,7 @@ export type WrittenThing = 'journal' | 'backup' | 'handOver' | 'other';
  */
 export type Fault =
   | { rule: 'empty' | 'fileTooLarge' | 'notObject'; thing: PlacedThing }
-  | { rule: 'notJson'; seen: string }
+  | { rule: 'notJson'; seen: string; wanted: JsonWanted }
   | { rule: 'keyTooLong'; length: number }
   | { rule: 'keyTwice' | 'unknownKey'; key: string }
   | { rule: 'control' | 'bareTab' | 'bareControl'; character: string }
@@ -27,6 +27,7 @@ export type Fault =
   | { rule: 'notThis'; thing: WrittenThing; expected: string; found: string }
   | { rule: 'notThisNothing'; thing: WrittenThing; expected: string }
   | { rule: 'notItsVersion'; version: number }
+  | { rule: 'jsonEnds'; wanted: JsonWanted }
   | { rule: 'encoding'; encoding: string }
   | { rule: 'type'; type: 'int' | 'number' | 'string' | 'array' | 'object' | 'boolean' | 'other' }
   | { rule: 'atLeast' | 'moreThan' | 'atMost' | 'lessThan'; limit: number }
@@ -52,9 +53,14 @@ export type Fault =
   | { rule: 'notUnderstood' | 'saidTwice'; text: string }
   | { rule: PlainRule };
 
+/** What was expected where a text stops being JSON; `other` where nothing more was. */
+export type JsonWanted =
+  | ('start' | 'value' | 'valueOrEnd' | 'key' | 'keyOrEnd' | 'colon' | 'memberEnd' | 'entryEnd')
+  | ('quote' | 'escape' | 'hex' | 'straight' | 'number' | 'other');
+
 /** Faults that need no facts. */
 type PlainRule =
-  | ('jsonEnds' | 'halfCharacter' | 'textBreaks' | 'numberTooLarge' | 'cutOff' | 'foul' | 'unreadable' | 'notUtf8')
+  | ('halfCharacter' | 'textBreaks' | 'numberTooLarge' | 'foul' | 'unreadable' | 'notUtf8')
   | ('uuid' | 'date' | 'datetime' | 'form' | 'unfit' | 'instantYears' | 'stamp' | 'dayYears' | 'weekYears')
   | ('seenBackwards' | 'measureAlone' | 'testBlocks' | 'testHands' | 'testLadder' | 'resetsItself')
   | 'lineSetRest';

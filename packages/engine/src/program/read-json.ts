@@ -1,5 +1,6 @@
 import { type AnyNode, type DocumentNode, parse, type ValueNode } from '@humanwhocodes/momoa';
 import type { Fault } from './fault.ts';
+import { explainJsonFault } from './json-fault.ts';
 import { type Problem, pointerOf, problemAt } from './problem.ts';
 import { codePointName, type ReadLimits, refuseUnread } from './refuse-unread.ts';
 
@@ -45,29 +46,16 @@ export function readJson(
   let document: DocumentNode;
   try {
     document = parse(text.trimEnd(), { mode: 'json', ranges: true });
-  } catch (error) {
-    const place = syntaxPlace(error);
-    return refuse(syntaxFault(text, place), place ?? start);
+  } catch {
+    // The parser says where, but not what was expected there. A byte order mark in front is passed over, and this text has lost its own.
+    const { fault, ...place } = explainJsonFault(`\uFEFF${text}`) ?? { fault: { rule: 'unfit' } as const, ...start };
+    return refuse(fault, place);
   }
   return collect(document.body);
 }
 
 function refuse(fault: Fault, place: Place): { ok: false; problems: Problem[] } {
   return { ok: false, problems: [problemAt('', place, { fault })] };
-}
-
-/** What the text holds at a place where it stops being JSON: a word, a number or one character. */
-function syntaxFault(text: string, place: Place | undefined): Fault {
-  const line = place && text.trimEnd().split(/\r\n?|\n/)[place.line - 1];
-  const seen =
-    line === undefined ? undefined : /^(?:\w{1,20}|[^\s\p{Surrogate}])/u.exec(line.slice(place!.column - 1))?.[0];
-  return seen === undefined ? { rule: 'jsonEnds' } : { rule: 'notJson', seen };
-}
-
-function syntaxPlace(error: unknown): Place | undefined {
-  if (typeof error !== 'object' || error === null) return undefined;
-  const { line, column } = error as Partial<Place>;
-  return typeof line === 'number' && typeof column === 'number' ? { line, column } : undefined;
 }
 
 function collect(root: ValueNode): { ok: true; json: ReadJson } | { ok: false; problems: Problem[] } {

@@ -11,9 +11,9 @@ export const fault: Readonly<Record<keyof typeof en, string>> = {
   'fault.fileTooLarge':
     'Die Datei ist größer als 1 MiB und wurde nicht gelesen. Eine {thing, select, program {Programmdatei} season {Saisondatei} other {Larkhold-Datei}} ist ein, zwei Seiten Text.',
   'fault.notJson':
-    'Das ist kein JSON: „{seen}“ passt hier nicht. Schau, ob kurz davor ein Komma, ein Anführungszeichen oder eine Klammer fehlt.',
+    'Das ist kein JSON. Erwartet: {wanted, select, start {eine öffnende geschweifte Klammer} value {ein Wert wie 30, true oder ein Text in Anführungszeichen} valueOrEnd {ein Wert oder eine schließende eckige Klammer} key {ein Schlüssel in Anführungszeichen} keyOrEnd {ein Schlüssel in Anführungszeichen oder eine schließende geschweifte Klammer} colon {ein Doppelpunkt} memberEnd {ein Komma oder eine schließende geschweifte Klammer} entryEnd {ein Komma oder eine schließende eckige Klammer} quote {ein schließendes Anführungszeichen} escape {eine Escape-Folge von JSON wie \\n oder \\u00e9} hex {vier Hexadezimalziffern} straight {ein gerades doppeltes Anführungszeichen} number {eine Zahl wie 30, 0.5 oder -2} other {das Ende der Datei}}. Gefunden: „{seen}“. Schau, ob kurz davor ein Komma, ein Anführungszeichen oder eine Klammer fehlt oder zu viel ist.',
   'fault.jsonEnds':
-    'Das ist kein JSON: Die Datei endet zu früh. Schau, ob davor ein Anführungszeichen oder eine Klammer fehlt oder die Datei abgeschnitten ist.',
+    'Das ist kein JSON: Die Datei endet zu früh. Erwartet: {wanted, select, start {eine öffnende geschweifte Klammer} value {ein Wert wie 30, true oder ein Text in Anführungszeichen} valueOrEnd {ein Wert oder eine schließende eckige Klammer} key {ein Schlüssel in Anführungszeichen} keyOrEnd {ein Schlüssel in Anführungszeichen oder eine schließende geschweifte Klammer} colon {ein Doppelpunkt} memberEnd {ein Komma oder eine schließende geschweifte Klammer} entryEnd {ein Komma oder eine schließende eckige Klammer} quote {ein schließendes Anführungszeichen} escape {eine Escape-Folge von JSON wie \\n oder \\u00e9} hex {vier Hexadezimalziffern} straight {ein gerades doppeltes Anführungszeichen} number {eine Zahl wie 30, 0.5 oder -2} other {das Ende der Datei}}. Vielleicht ist die Datei abgeschnitten, oder davor fehlt ein Anführungszeichen oder eine Klammer.',
   'fault.keyTooLong': 'Dieser Schlüssel ist {length} Zeichen lang; so lang ist keiner in so einer Datei. Entferne ihn.',
   'fault.keyTwice': 'Der Schlüssel "{key}" steht zweimal im selben Objekt. Behalte einen.',
   'fault.halfCharacter': 'In diesem Text steht ein halbes Zeichen (ein einzelnes Surrogat). Tipp ihn neu.',
@@ -43,7 +43,6 @@ export const fault: Readonly<Record<keyof typeof en, string>> = {
   'fault.moreProblems': 'Ab hier {count, plural, one {gibt es # weiteres Problem} other {gibt es # weitere Probleme}}.',
   'fault.tooBig':
     'Diese Datei ist zu groß für {thing, select, journal {ein Tagebuch} backup {eine Sicherung} handOver {eine Übergabe} other {eine Datei der Box}}: {length} Zeichen, höchstens {most}.',
-  'fault.cutOff': 'Diese Datei ist kein JSON, oder sie ist abgeschnitten.',
   'fault.notThis':
     'Diese Datei ist {thing, select, journal {kein Tagebuch} backup {keine Sicherung} handOver {keine Übergabe} other {keine Datei der Box}}: erwartet "{expected}", gefunden {found}.',
   'fault.notThisNothing':
