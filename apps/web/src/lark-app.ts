@@ -113,7 +113,8 @@ export class LarkApp extends LitElement {
 
   override render() {
     const { app } = this;
-    if (!app) return nothing;
+    // The page's own word, until the journal is read: nothing is shown that could be wrong.
+    if (!app) return html`<slot></slot>`;
     const { isDrilling } = app.view;
     // Every place is made anew in another language.
     const page = html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>${say('app.skipToPage')}</button>

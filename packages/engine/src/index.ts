@@ -92,6 +92,7 @@ export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
 export type { Caution, CautionFacts } from './prescription/cautions.ts';
 export { explain } from './prescription/explain.ts';
+export { foldAhead } from './prescription/fold-ahead.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export type { PlannedDrill, PlanRow } from './prescription/plan-row.ts';
 export type { SeasonPlanInput } from './prescription/plan-season.ts';

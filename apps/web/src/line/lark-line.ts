@@ -27,6 +27,8 @@ import './last-drills.ts';
 import './then-and-now.ts';
 import './too-small.ts';
 import { idOf } from '@larkhold/engine';
+import { isLong } from '../shell/fold-in-turns.ts';
+import { nextTask } from '../shell/next-task.ts';
 import { hrefOf } from '../shell/routing.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
@@ -59,6 +61,8 @@ export class LarkLine extends PlaceElement {
   @state() private finished: DrillRecord | undefined;
   @state() private told: { record: DrillRecord; next: Prescription } | undefined;
   @state() private said = '';
+  /** The numbers and the bar have been seen: of a long journal what stands beside them is drawn after them. */
+  @state() private isPainted = false;
   #isFocused = false;
   #isTaking = false;
   readonly #guard = createBackGuard(() => this.#askAtBack());
@@ -88,6 +92,7 @@ export class LarkLine extends PlaceElement {
   }
 
   protected override updated(): void {
+    if (this.app && !this.isPainted) void this.#afterPaint();
     const numbers = this.renderRoot.querySelector('lark-prescription');
     if (this.#isFocused || !numbers) return;
     this.#isFocused = true;
@@ -95,6 +100,12 @@ export class LarkLine extends PlaceElement {
     void numbers.updateComplete.then(() => {
       this.renderRoot.querySelector<HTMLButtonElement>('.begin')?.focus({ preventScroll: true });
     });
+  }
+
+  async #afterPaint(): Promise<void> {
+    await new Promise(requestAnimationFrame);
+    await nextTask();
+    this.isPainted = true;
   }
 
   override render() {
@@ -182,15 +193,18 @@ export class LarkLine extends PlaceElement {
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
       ${this.#bar(app, prescription, done)}
-      <div class="beside">
-        <then-and-now .prescription=${prescription} .next=${next}></then-and-now>
-        <lark-in-mind></lark-in-mind>
-        <last-drills .drills=${drillsOf(app)}></last-drills>
-        <lark-day-strip .journal=${view.journal} .today=${view.today}></lark-day-strip>
-        <fatigue-fold .prescription=${prescription}></fatigue-fold>
-        <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title} .programId=${idOf(chosen)}></lark-cue-track>
-      </div>
+      <div class="beside">${this.isPainted || !isLong(view.journal) ? this.#beside(app, prescription, next) : nothing}</div>
     </div>`;
+  }
+
+  #beside(app: App, prescription: Prescription, next: Prescription) {
+    const { chosen, journal, today } = app.view;
+    return html`<then-and-now .prescription=${prescription} .next=${next}></then-and-now>
+      <lark-in-mind></lark-in-mind>
+      <last-drills .drills=${drillsOf(app)}></last-drills>
+      <lark-day-strip .journal=${journal} .today=${today}></lark-day-strip>
+      <fatigue-fold .prescription=${prescription}></fatigue-fold>
+      <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title} .programId=${idOf(chosen)}></lark-cue-track>`;
   }
 
   /** Nothing done yet: what this is, and the way back for whoever has done it elsewhere. */

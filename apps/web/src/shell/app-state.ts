@@ -1,6 +1,5 @@
 import {
   builtInPrograms,
-  type CueKind,
   createJournal,
   demoDiary,
   type Journal,
@@ -9,58 +8,30 @@ import {
   withoutDemoDiary,
 } from '@larkhold/engine';
 import {
+  archerOf,
   createBackup,
   createKit,
   DrillKeeper,
   formatBackup,
   type Kit,
-  type LostJournal,
-  lostJournal,
   type Persistence,
   RefusedValueError,
   type ReplacedProgram,
   readReplaced,
-  type Store,
   StoreError,
-  type WitnessPlace,
-  witnessOf,
 } from '@larkhold/store';
 import { programInWords, say } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
-import type { BoxKeeper } from './box-keeper.ts';
-import type { CoachPost } from './coach-post.ts';
-import { type DrillLock, onlyTab } from './drill-lock.ts';
-import { createFolderBackup, type FolderBackupParts } from './folder-backup.ts';
-import { findOddEntries, type OddEntry, oddEntry } from './odd-entries.ts';
+import { onlyTab } from './drill-lock.ts';
+import { foldInTurns, isLong } from './fold-in-turns.ts';
+import { createFolderBackup } from './folder-backup.ts';
+import { nextTask } from './next-task.ts';
+import type { OddEntry } from './odd-entries.ts';
 import { type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
+import type { Surroundings } from './surroundings.ts';
 import { chosenToday } from './todays-program.ts';
-
-/** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
-export interface Surroundings {
-  store: Store;
-  /** The archer's local day, ISO 8601. */
-  today(): string;
-  /** The instant, ISO 8601 UTC. */
-  instant(): string;
-  /** Keeps this device in the archer's box; left out where no box is kept. */
-  box?: BoxKeeper;
-  /** Hand-overs and answers by way of a coach's box; where left out there are only files. */
-  post?: CoachPost;
-  newId(): string;
-  saveFile(name: string, text: string): void;
-  trySound(kind: CueKind, kit: Kit): void;
-  askForPersistence(): Promise<Persistence>;
-  /** Lets the archer choose a folder; left out where the browser cannot. */
-  pickFolder?: FolderBackupParts['pickFolder'];
-  /** All that lies on the disk, table by table; left out where there is none. */
-  dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
-  /** Hears of a fault of Larkhold's own, for the console of whoever looks for it. */
-  report?(error: unknown): void;
-  /** What is known of the journal outside of its database; where left out, a lost one is not seen. */
-  witness?: WitnessPlace;
-  /** One drill at a time over all tabs; where left out there is only this one. */
-  drillLock?: DrillLock;
-}
+import { createUndrawnEntries } from './undrawn-entries.ts';
+import { watchLoss } from './watch-loss.ts';
 
 /** The app's state over its store. */
 export interface AppState {
@@ -89,14 +60,11 @@ export function createAppState(around: Surroundings): AppState {
   let next: Promise<void> | undefined;
   let persistence: Persistence = 'unknown';
   let last: { stored?: Journal; visible: Journal } = { visible: createJournal() };
+  const undrawn = createUndrawnEntries();
+  const loss = watchLoss(around);
   let kit: Kit = createKit();
   let aside: readonly OddEntry[] = [];
   let removed: readonly RemovedThing[] = [];
-  /** What could not be drawn, by the very entry: one that is changed is tried again. */
-  const undrawn = new Map<object, OddEntry>();
-  let sifted: Journal | undefined;
-  let lost: LostJournal | undefined;
-  let isCompared = false;
   let replaced: ReplacedProgram | undefined;
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
@@ -125,19 +93,20 @@ export function createAppState(around: Surroundings): AppState {
     ]);
     kit = readKit;
     removed = removedOn(await store.removedToday(), around.today());
-    testify(stored);
-    if (last.stored !== stored) last = { stored, visible: withoutUndrawn(visibleJournal(stored)) };
+    loss.see(stored);
+    if (last.stored !== stored) last = { stored, visible: undrawn.without(visibleJournal(stored)) };
     aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
     // Without a disk for it there is no way back, and nothing to say.
     const kept: unknown = await store.replacedProgram().catch(() => undefined);
     replaced = readReplaced(kept, around.instant(), (id) => opened.find((one) => one.id === id));
     const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
     try {
+      await readAhead(found.opened);
       publish(found);
     } catch (error) {
       // Even the choice of today's program failed on an entry: it is looked for in all that was read.
       around.report?.(error);
-      if (!sift({ journal: last.visible, programs: found.opened })) {
+      if (!leaveOut({ journal: last.visible, programs: found.opened })) {
         // The app still opens, without a journal, and says that something failed; the disk is as it was.
         refusal = refusalOf(error);
         last = { visible: createJournal() };
@@ -146,50 +115,41 @@ export function createAppState(around: Surroundings): AppState {
     }
   }
 
-  /** Compares the journal with its witness once, and writes down every change of it from then on; never what is left of a lost one. */
-  function testify(stored: Journal): void {
-    // A disk that can't be opened now may be whole: only damage is a loss.
-    if (!around.witness || (store.where === 'memory' && store.trouble?.kind !== 'damaged')) return;
-    if (!isCompared || lost) lost = lostJournal(around.witness.read(), stored);
-    isCompared = true;
-    if (lost || store.trouble || last.stored === stored) return;
-    around.witness.write(witnessOf(stored, around.instant(), around.box?.link?.title));
-  }
-
   /** @returns whether an entry was found that can't be drawn */
-  function sift(drawn: { journal: Journal; programs: readonly Program[] }): boolean {
-    if (sifted === drawn.journal) return false;
-    sifted = drawn.journal;
-    const found = findOddEntries({ ...drawn, today: around.today() });
-    for (const { table, row, message } of found) undrawn.set(row, oddEntry(table, row, message));
-    if (found.length > 0) last = { ...last, visible: withoutUndrawn(last.visible) };
-    return found.length > 0;
+  function leaveOut(drawn: { journal: Journal; programs: readonly Program[] }): boolean {
+    const isFound = undrawn.find(drawn, around.today());
+    if (isFound) last = { ...last, visible: undrawn.without(last.visible) };
+    return isFound;
   }
 
-  function withoutUndrawn(journal: Journal): Journal {
-    if (undrawn.size === 0) return journal;
-    const kept = <T extends object>(rows: readonly T[]): T[] => rows.filter((row) => !undrawn.has(row));
-    const { drills, days, weeks, notes, milestones } = journal;
-    return {
-      ...{ ...journal, drills: kept(drills), days: kept(days), weeks: kept(weeks) },
-      ...(notes ? { notes: kept(notes) } : {}),
-      ...(milestones ? { milestones: kept(milestones) } : {}),
-    };
+  /** A long journal is folded while the page gets turns; nothing of it is shown before it is folded whole. */
+  async function readAhead(opened: readonly Program[]): Promise<void> {
+    const { visible: journal } = last;
+    if (!isLong(journal)) return;
+    await foldInTurns(journal, archerOf(kit));
+    const { chosen } = chosenToday({ journal, programs: rackOf(opened), kit, today: around.today() });
+    await foldInTurns(journal, archerOf(kit), chosen);
+    await nextTask();
+  }
+
+  function rackOf(opened: readonly Program[]): readonly Program[] {
+    const openedIds = idsOf(opened);
+    const builtIn = builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id));
+    return [...builtIn.map((program) => programInWords(program)), ...opened];
   }
 
   function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
-    const openedIds = new Set(opened.flatMap(({ id }) => (id === undefined ? [] : [id])));
-    const builtIn = builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id));
-    const programs = [...builtIn.map((program) => programInWords(program)), ...opened];
+    const openedIds = idsOf(opened);
+    const programs = rackOf(opened);
     const today = around.today();
     const { chosen, season } = chosenToday({ journal: last.visible, programs, kit, today });
     const view: AppView = {
       ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
       removedToday: removed,
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
-      lost,
+      lost: loss.lost,
       replaced,
-      oddEntries: [...aside, ...undrawn.values()],
+      oddEntries: [...aside, ...undrawn.entries],
       runsElsewhere: drillLock.isElsewhere,
     };
     show({ view, act });
@@ -364,15 +324,14 @@ export function createAppState(around: Surroundings): AppState {
       }
     },
     acceptLoss() {
-      lost = undefined;
-      if (last.stored) around.witness?.write(witnessOf(last.stored, around.instant(), around.box?.link?.title));
-      if (app) show({ ...app, view: { ...app.view, lost } });
+      loss.accept();
+      if (app) show({ ...app, view: { ...app.view, lost: loss.lost } });
     },
     leaveOut(error) {
       around.report?.(error);
       if (!app) return false;
       const { journal, programs } = app.view;
-      if (!sift({ journal, programs })) return false;
+      if (!leaveOut({ journal, programs })) return false;
       // Drawn anew in a turn of its own: the drawing that failed is still under way.
       void reload();
       return true;
@@ -380,7 +339,7 @@ export function createAppState(around: Surroundings): AppState {
     removeOdd(entry) {
       const { table, key, value, isListed } = entry;
       if (!isListed) return write('fault', () => store.removeAside(entry));
-      undrawn.delete(Object(value));
+      undrawn.forget(Object(value));
       return write('fault', () => store.removeListed(table, key));
     },
     dismissRefusal() {
@@ -411,6 +370,10 @@ export function createAppState(around: Surroundings): AppState {
       return () => listeners.delete(fn);
     },
   };
+}
+
+function idsOf(programs: readonly Program[]): ReadonlySet<string> {
+  return new Set(programs.flatMap(({ id }) => (id === undefined ? [] : [id])));
 }
 
 /** What went wrong, and what the archer can do about it. */

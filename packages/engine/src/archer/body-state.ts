@@ -102,6 +102,12 @@ export const bodyAfter = fold.after;
  * @returns one a day, in the same order
  */
 export const bodyDays = fold.notes;
+/**
+ * Folds a body ahead of being asked for it; no answer depends on it.
+ * @param days the journal by days
+ * @param count how many of them
+ */
+export const foldBodyAhead = fold.ahead;
 /** Of somebody of whom nothing is known. */
 export const unknownBody = nobody;
 

@@ -34,6 +34,7 @@ describe('a fold over days', () => {
         for (const { do: kind, at, askAt } of changes) {
           days = changed(days, kind, at, day);
           earlier.push(days);
+          if (askAt % 3 === 0) fold.ahead(days, at);
           for (const asked of [days, earlier[askAt % earlier.length]!]) {
             for (const count of [asked.length, askAt % (asked.length + 1), 0]) {
               expect(fold.after(asked, count)).toBe(asked.slice(0, count).reduce(step, 1));
@@ -44,6 +45,21 @@ describe('a fold over days', () => {
       }),
       { seed: 318, numRuns: 150 },
     );
+  });
+
+  it('can be folded ahead in parts, and then has nothing left to do', () => {
+    let steps = 0;
+    const fold = foldDays(0, (state) => {
+      steps += 1;
+      return state + 1;
+    });
+    const days = Array.from({ length: 100 }, (_, day): LoggedDay => ({ day, drills: [] }));
+    for (const count of [10, 64, 64, 100, 200]) {
+      fold.ahead(days, count);
+      expect(steps).toBe(Math.min(100, count));
+    }
+    expect(fold.after(days, 100)).toBe(100);
+    expect(steps).toBe(100);
   });
 
   it('takes one step for one more day, and some for a day that was changed late', () => {

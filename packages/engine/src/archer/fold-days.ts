@@ -18,15 +18,24 @@ export interface DayFold<S, T> {
    * @returns one note a day, in the same order
    */
   notes(days: readonly LoggedDay[]): readonly T[];
+  /**
+   * Folds some days ahead of being asked for them, so that a long history can be folded in parts. No answer depends on it.
+   * @param days the journal by days
+   * @param count how many of them
+   */
+  ahead(days: readonly LoggedDay[], count: number): void;
 }
 
 interface Kept<S, T> {
   days: readonly LoggedDay[];
+  /** How many of the days are folded. */
+  count: number;
   /** After no day, after 32, after 64 and so on. */
   states: S[];
-  /** After all days, and after all but the last. */
+  /** After all days that are folded, and after all but the last of these, where that is known. */
   end: S;
   beforeEnd: S;
+  isBeforeKnown: boolean;
   notes: T[];
 }
 
@@ -46,39 +55,47 @@ export function foldDays<S, T = undefined>(
   // The first day names the history.
   const kept = new WeakMap<LoggedDay, Kept<S, T>>();
 
-  function fold(days: readonly LoggedDay[]): Kept<S, T> | undefined {
+  function fold(days: readonly LoggedDay[], count: number): Kept<S, T> | undefined {
     const [first] = days;
     if (first === undefined) return undefined;
     const before = kept.get(first);
-    if (before?.days === days) return before;
-    const now = goOn(before, days);
+    if (before?.days === days && before.count >= count) return before;
+    const now = goOn(before?.days === days ? before : rebased(before, days), count);
     kept.set(first, now);
     return now;
   }
 
-  function goOn(before: Kept<S, T> | undefined, days: readonly LoggedDay[]): Kept<S, T> {
-    const same = before ? sameCount(before.days, days) : 0;
-    const from = before ? nearest(before, same) : { at: 0, state: start };
-    const states = before ? before.states.slice(0, Math.floor(from.at / APART) + 1) : [start];
-    const notes = before ? before.notes.slice(0, from.at) : [];
-    let end = from.state;
-    let beforeEnd = from.state;
-    if (before && from.at === days.length) {
-      beforeEnd = before.days.length === from.at ? before.beforeEnd : stateAt(before.states, days, from.at - 1);
-    }
-    for (let at = from.at; at < days.length; at++) {
-      beforeEnd = end;
-      end = step(end, days[at]!, at, days);
-      if (note) notes.push(note(end));
-      if ((at + 1) % APART === 0) states.push(end);
-    }
-    return { days, states, end, beforeEnd, notes };
+  /** What of a fold still holds for other days, as a fold of these. */
+  function rebased(before: Kept<S, T> | undefined, days: readonly LoggedDay[]): Kept<S, T> {
+    const same = before ? Math.min(before.count, sameCount(before.days, days)) : 0;
+    const { at, state } = before ? nearest(before, same) : { at: 0, state: start };
+    const states = before ? before.states.slice(0, Math.floor(at / APART) + 1) : [start];
+    const notes = before ? before.notes.slice(0, at) : [];
+    const isSameEnd = before !== undefined && at === before.count;
+    const beforeEnd = isSameEnd ? before.beforeEnd : state;
+    return { days, count: at, states, end: state, beforeEnd, isBeforeKnown: isSameEnd && before.isBeforeKnown, notes };
   }
 
-  function nearest({ days, states, end, beforeEnd }: Kept<S, T>, count: number): { at: number; state: S } {
-    if (count === days.length) return { at: count, state: end };
-    if (count === days.length - 1) return { at: count, state: beforeEnd };
-    const place = Math.floor(count / APART);
+  function goOn(now: Kept<S, T>, count: number): Kept<S, T> {
+    const { days, states, notes } = now;
+    for (let at = now.count; at < count; at++) {
+      now.beforeEnd = now.end;
+      now.isBeforeKnown = true;
+      now.end = step(now.end, days[at]!, at, days);
+      now.count = at + 1;
+      if (note) notes.push(note(now.end));
+      if (now.count % APART === 0) states.push(now.end);
+    }
+    return now;
+  }
+
+  function nearest(
+    { count, states, end, beforeEnd, isBeforeKnown }: Kept<S, T>,
+    wanted: number,
+  ): { at: number; state: S } {
+    if (wanted === count) return { at: count, state: end };
+    if (wanted === count - 1 && isBeforeKnown) return { at: wanted, state: beforeEnd };
+    const place = Math.floor(wanted / APART);
     return { at: place * APART, state: states[place] as S };
   }
 
@@ -91,12 +108,13 @@ export function foldDays<S, T = undefined>(
 
   return {
     after(days, count) {
-      const known = count > 0 ? fold(days) : undefined;
+      const known = count > 0 ? fold(days, days.length) : undefined;
       if (known === undefined) return start;
       const { at, state } = nearest(known, count);
       return at === count ? state : stateAt(known.states, days, count);
     },
-    notes: (days) => fold(days)?.notes ?? [],
+    notes: (days) => fold(days, days.length)?.notes ?? [],
+    ahead: (days, count) => void fold(days, Math.min(count, days.length)),
   };
 }
 

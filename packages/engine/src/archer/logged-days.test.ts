@@ -21,7 +21,19 @@ function drill(id: string, dayAt: number, isShort: boolean): DrillRecord {
 }
 
 const anyEdit = fc.record({
-  do: fc.constantFrom('add', 'add', 'add', 'early', 'copy', 'remove', 'in place', 'version', 'entry', 'entry in place'),
+  do: fc.constantFrom(
+    'add',
+    'add',
+    'add',
+    'early',
+    'copy',
+    'remove',
+    'in place',
+    'version',
+    'entry',
+    'entry in place',
+    'next',
+  ),
   at: fc.nat(100),
   isShort: fc.boolean(),
   key: fc.constantFrom('effort', 'pain', 'date', 'removed', 'reps', 'fewer reps', 'program'),
@@ -60,6 +72,11 @@ describe('the journal by days', () => {
           const fresh = structuredClone(known);
           expect(prescribe({ program, ...known })).toEqual(prescribe({ program, ...fresh }));
           expect(knowArcher(known)).toEqual(knowArcher(fresh));
+          // Asked with a drill that is not there yet, and may never be.
+          const next = { ...known, records: [...records, drill('next', 60 + (at % 9), isShort)] };
+          if (kind !== 'next') continue;
+          expect(prescribe({ program, ...next })).toEqual(prescribe({ program, ...structuredClone(next) }));
+          expect(prescribe({ program, ...known })).toEqual(prescribe({ program, ...fresh }));
         }
       }),
       { seed: 319, numRuns: 200 },

@@ -30,8 +30,9 @@ interface KeptLog extends DayLog {
   byId: Map<string, DrillRecord>;
 }
 
-// The first record names the archer, so that a squad's journals do not push each other out.
-const kept = new WeakMap<DrillRecord, KeptLog>();
+// The first record names the archer, so that a squad's journals do not push each other out. The last two are kept of each: what comes next is
+// often asked with one drill more than there is.
+const kept = new WeakMap<DrillRecord, readonly [KeptLog, KeptLog?]>();
 
 /**
  * Puts a journal into days. One version of each record counts, the later edit; removed things are left out. A day that is as it was
@@ -43,25 +44,25 @@ const kept = new WeakMap<DrillRecord, KeptLog>();
 export function logDays(records: readonly DrillRecord[], entries: readonly DayEntry[] = []): DayLog {
   const first = records[0];
   if (first === undefined) return build([], entries, undefined);
-  const known = kept.get(first);
-  const before = known && withEntries(known, entries);
-  if (before !== undefined) {
-    const count = knownCount(before, records);
-    if (count === before.records.length && count === records.length) {
-      if (before !== known) kept.set(first, before);
-      return before;
-    }
-    if (count === before.records.length) {
-      const longer = append(before, records);
-      if (longer) {
-        kept.set(first, longer);
-        return longer;
-      }
-    }
+  const logs = kept.get(first) ?? [];
+  for (const known of logs) {
+    const found = known && goOn(known, records, entries);
+    if (found === undefined) continue;
+    const other = found.records.length === known.records.length ? logs.find((one) => one !== known) : known;
+    if (found !== logs[0]) kept.set(first, [found, other]);
+    return found;
   }
-  const built = build(records, entries, known);
-  kept.set(first, built);
+  const built = build(records, entries, logs[0]);
+  kept.set(first, [built, logs[0]]);
   return built;
+}
+
+/** A known log with what came since; undefined where that changes more than a few days. */
+function goOn(known: KeptLog, records: readonly DrillRecord[], entries: readonly DayEntry[]): KeptLog | undefined {
+  if (records.length < known.records.length) return undefined;
+  const before = withEntries(known, entries);
+  if (before === undefined || knownCount(before, records) < before.records.length) return undefined;
+  return records.length === before.records.length ? before : append(before, records);
 }
 
 /** The same log with other diary entries at the end of the list; undefined where that changes more than a few days. */
@@ -134,8 +135,9 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
   if (added.length > 32) return undefined;
   const { byId } = before;
   const days = [...before.days];
-  // The log before is not asked again once a longer one is kept: what only this room reads of it is handed on, not copied.
-  const { marks } = before;
+  // Handed on, not copied, to the first that goes on from there.
+  const isFirst = before.marks.length === before.records.length * MARKS;
+  const marks = isFirst ? before.marks : before.marks.slice(0, before.records.length * MARKS);
   for (const record of added) {
     if (byId.has(record.id)) return undefined;
     const day = record.removed ? undefined : readDay(record.date);
@@ -148,7 +150,7 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
     byId.set(record.id, record);
     addMarks(marks, record);
   }
-  return { ...before, records: [...records], days };
+  return { ...before, records: [...records], marks, days };
 }
 
 function build(records: readonly DrillRecord[], entries: readonly DayEntry[], before: KeptLog | undefined): KeptLog {

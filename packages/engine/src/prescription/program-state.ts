@@ -62,11 +62,26 @@ export function programAfter(
   count: number,
   isOlder: boolean,
 ): ProgramState {
+  return foldOf(program, isOlder).after(days, count);
+}
+
+/**
+ * Folds a program ahead of being asked for it; no answer depends on it.
+ * @param program a valid program
+ * @param days the journal by days
+ * @param count how many of them
+ * @param isOlder over 45
+ */
+export function foldProgramAhead(program: Program, days: readonly LoggedDay[], count: number, isOlder: boolean): void {
+  foldOf(program, isOlder).ahead(days, count);
+}
+
+function foldOf(program: Program, isOlder: boolean): ReturnType<typeof foldProgram> {
   const ofProgram = kept.get(program) ?? new Map<boolean, ReturnType<typeof foldProgram>>();
   kept.set(program, ofProgram);
   const fold = ofProgram.get(isOlder) ?? foldProgram(program, isOlder);
   ofProgram.set(isOlder, fold);
-  return fold.after(days, count);
+  return fold;
 }
 
 /** A program nobody has drilled. */
