@@ -29,8 +29,8 @@ describe('createClockMap', () => {
     const map = createClockMap();
     const add = (pageMs: number, audioMs: number) => map.add({ pageMs, audioSeconds: audioMs / 1000, isExact: true });
     for (let pageMs = 0; pageMs <= 60_000; pageMs += 50) add(pageMs, pageMs * 1.0001);
-    // 0.1 ms a second: the middle of five readings stands 0.1 s back, which is 0.01 ms.
-    expect(Math.abs(map.toAudio(60_000)! * 1000 - 60_006)).toBeLessThan(0.02);
+    // 0.1 ms a second: the middle of two seconds stands one second back.
+    expect(Math.abs(map.toAudio(60_000)! * 1000 - 60_006)).toBeLessThan(0.11);
     for (const pageMs of [60_050, 60_100, 60_150]) add(pageMs, pageMs * 1.0001 - 11.6);
     expect(Math.abs(map.toAudio(60_150)! * 1000 - (60_156.015 - 11.6))).toBeLessThan(0.02);
   });
@@ -47,6 +47,7 @@ describe('createClockMap', () => {
         let lostMs = 0;
         let sinceStep = 0;
         let lateOfFive: boolean[] = [];
+        let lateOfMany: boolean[] = [];
         for (const [index, [stamp, isStep]] of wakes.entries()) {
           sinceStep = isStep ? 0 : sinceStep + 1;
           if (isStep) lostMs += 11.6;
@@ -55,11 +56,36 @@ describe('createClockMap', () => {
           const stampedMs = stamp.isLate ? pageMs + stamp.byMs : pageMs;
           map.add({ pageMs: stampedMs, audioSeconds: (pageMs - lostMs) / 1000, isExact: true });
           lateOfFive = [...lateOfFive, stamp.isLate].slice(-5);
+          lateOfMany = [...lateOfMany, stamp.isLate].slice(-40);
+          const isBusy = lateOfMany.filter(Boolean).length > 0.4 * lateOfMany.length;
           const isSettled = index >= 5 && sinceStep >= 5 && lateOfFive.filter(Boolean).length <= 2;
-          if (isSettled) expect(Math.abs(map.toAudio(9000)! * 1000 - (9000 - lostMs))).toBeLessThan(0.001);
+          const offMs = Math.abs(map.toAudio(9000)! * 1000 - (9000 - lostMs));
+          // Where nearly half of all stamps come late, a little of it may stay.
+          if (isSettled) expect(offMs).toBeLessThan(isBusy ? 1.001 : 0.001);
         }
       }),
     );
+  });
+
+  it('stands closer than single readings, which scatter by 0.2 ms', () => {
+    const scatter = fc.array(fc.double({ min: -0.2, max: 0.2, noNaN: true }), { minLength: 60, maxLength: 60 });
+    fc.assert(
+      fc.property(scatter, (byMs) => {
+        const map = createClockMap();
+        for (const [index, by] of byMs.entries()) {
+          const pageMs = 1000 + index * 50;
+          map.add({ pageMs: pageMs + by, audioSeconds: pageMs / 1000, isExact: true });
+          expect(Math.abs(map.toAudio(9000)! * 1000 - 9000)).toBeLessThan(0.2001);
+        }
+      }),
+    );
+    // Evenly scattered, as they are: a tenth of it is left.
+    const map = createClockMap();
+    for (let index = 0; index < 60; index += 1) {
+      const by = 0.2 * Math.sin(index * 2.4); // the golden angle: no two near each other
+      map.add({ pageMs: 1000 + index * 50 + by, audioSeconds: (1000 + index * 50) / 1000, isExact: true });
+    }
+    expect(Math.abs(map.toAudio(9000)! * 1000 - 9000)).toBeLessThan(0.02);
   });
 
   it('takes one stamp for one reading, however many wake-ups come at once after a block', () => {

@@ -9,12 +9,18 @@ export interface ClockReading {
 }
 
 /**
- * So many exact readings count. A busy machine stamps one of them late now and then, and the sound loses a step of some ten milliseconds for good;
- * the middle of five sees past the first and follows the second after three wake-ups.
+ * So many exact readings say where the clock is now. A busy machine stamps one of them late now and then, and the sound loses a step of some ten
+ * milliseconds for good; the middle of five sees past the first and follows the second after three wake-ups.
  */
-const EXACT_COUNT = 5;
-/** An exact reading older than this is forgotten, in milliseconds: after a block a step may have been lost meanwhile. */
-const EXACT_WINDOW_MS = 1000;
+const QUICK_COUNT = 5;
+/** So many together say it more closely: single ones scatter. */
+const STEADY_COUNT = 40;
+/** Fewer than this are no closer than the last five. */
+const STEADY_FROM = 20;
+/** The last five differ from all by this much, in milliseconds: the sound has lost a step, and all before it are of no use. */
+const STEP_MS = 1;
+/** After so long without a reading those before are forgotten, in milliseconds: a step may have been lost meanwhile. */
+const EXACT_GAP_MS = 1000;
 /** How long another reading counts, in milliseconds: long enough to see past the steps, short enough to follow drift. */
 const STEPPED_WINDOW_MS = 1500;
 /** No stamp is late by so much: the audio clock stood still, in milliseconds. */
@@ -27,44 +33,73 @@ export interface ClockMap {
   add(reading: ClockReading): void;
   /** What must stand on the audio clock to be heard at a page time, seconds; undefined before the first reading. */
   toAudio(pageMs: number): number | undefined;
+  /** The last exact reading stands apart: it was stamped late, or the sound has lost a step; the next ones say which. */
+  readonly isInDoubt: boolean;
   clear(): void;
 }
 
+interface Offset {
+  pageMs: number;
+  offsetMs: number;
+}
+
 /**
- * A map without readings. Of exact readings the middle one counts; of stepped ones, which read late and never early, the one
- * furthest ahead.
+ * A map without readings. Of exact readings the middle one counts: of the last five while a step may have been lost, of the last two seconds
+ * otherwise. Of stepped ones, which read late and never early, the one furthest ahead counts.
  *
  * @returns the map
  * @source own, after measurements in Chromium: exact readings scatter by 0.2 ms, stepped ones by 12 ms
  */
 export function createClockMap(): ClockMap {
-  let readings: { pageMs: number; offsetMs: number; isExact: boolean }[] = [];
-  const offsetMs = (): number | undefined => {
-    const exact = readings.filter((reading) => reading.isExact).map((reading) => reading.offsetMs);
-    if (exact.length > 0) return exact.sort((a, b) => a - b)[exact.length >> 1];
-    return readings.length > 0 ? Math.max(...readings.map((reading) => reading.offsetMs)) : undefined;
-  };
+  let exact: Offset[] = [];
+  let stepped: Offset[] = [];
+  let offsetMs: number | undefined;
+  let isInDoubt = false;
+
+  function addExact(reading: Offset): void {
+    const last = exact.at(-1);
+    if (last && reading.pageMs - last.pageMs > EXACT_GAP_MS) exact = [];
+    stepped = [];
+    exact = [...exact.slice(1 - STEADY_COUNT), reading];
+    const quick = middleOf(exact.slice(-QUICK_COUNT));
+    if (Math.abs(quick - middleOf(exact)) > STEP_MS) exact = exact.slice(-QUICK_COUNT);
+    offsetMs = exact.length < STEADY_FROM ? quick : middleOf(exact);
+    isInDoubt = Math.abs(reading.offsetMs - offsetMs) > STEP_MS;
+  }
+
+  function addStepped(reading: Offset): void {
+    exact = exact.filter(({ pageMs }) => reading.pageMs - pageMs <= EXACT_GAP_MS);
+    stepped = [...stepped.filter(({ pageMs }) => reading.pageMs - pageMs <= STEPPED_WINDOW_MS), reading];
+    if (exact.length === 0) offsetMs = Math.max(...stepped.map((one) => one.offsetMs));
+  }
+
+  function clear(): void {
+    exact = [];
+    stepped = [];
+    offsetMs = undefined;
+    isInDoubt = false;
+  }
+
   return {
     add({ pageMs, audioSeconds, isExact }) {
       // After a block many wake-ups come at once, all with the same stamp.
-      if (isExact && readings.at(-1)?.pageMs === pageMs) return;
-      const offset = audioSeconds * 1000 - pageMs;
-      const known = offsetMs();
-      if (known !== undefined && Math.abs(known - offset) > JUMP_MS) readings = [];
-      readings = readings.filter(
-        (reading) => pageMs - reading.pageMs <= (reading.isExact ? EXACT_WINDOW_MS : STEPPED_WINDOW_MS),
-      );
-      readings.push({ pageMs, offsetMs: offset, isExact });
-      if (isExact) readings = readings.slice(-EXACT_COUNT);
+      if (isExact && exact.at(-1)?.pageMs === pageMs) return;
+      const reading = { pageMs, offsetMs: audioSeconds * 1000 - pageMs };
+      if (offsetMs !== undefined && Math.abs(offsetMs - reading.offsetMs) > JUMP_MS) clear();
+      if (isExact) addExact(reading);
+      else addStepped(reading);
     },
-    toAudio(pageMs) {
-      const offset = offsetMs();
-      return offset === undefined ? undefined : (pageMs + offset) / 1000;
+    toAudio: (pageMs) => (offsetMs === undefined ? undefined : (pageMs + offsetMs) / 1000),
+    get isInDoubt() {
+      return isInDoubt;
     },
-    clear() {
-      readings = [];
-    },
+    clear,
   };
+}
+
+function middleOf(offsets: readonly Offset[]): number {
+  const sorted = offsets.map((one) => one.offsetMs).sort((a, b) => a - b);
+  return sorted[sorted.length >> 1]!;
 }
 
 /**

@@ -53,6 +53,8 @@ export interface CueEnvironment {
 
 /** Often enough that a step the sound loses is followed before the next cue. */
 const WAKE_MS = 50;
+/** Between wake-ups while the clocks may just have come apart: the browser stamps them about as often. */
+const DOUBT_MS = 10;
 /** With nothing to be heard for this long, as in a pause, the audio clock is stopped, milliseconds. */
 export const DORMANT_AFTER_MS = 10_000;
 /** How often a stopped sound is asked to go on, milliseconds. */
@@ -91,6 +93,7 @@ export function createCuePlayer(
   const started = createStartedCues();
   const watchdog = createWatchdog();
   const wake = (environment.wake ?? workerWake)(advance);
+  let everyMs = 0;
   /** By due time: a call that is corrected on the audio clock is still spoken once. */
   const speechTimers = new Map<number, ReturnType<typeof setTimeout>>();
 
@@ -122,6 +125,7 @@ export function createCuePlayer(
       }
     } else if (audio) {
       map.add(readClocks(audio, pageMs));
+      if (everyMs > 0) wakeEvery(map.isInDoubt ? DOUBT_MS : WAKE_MS);
       waiting.push(...started.takeBackMisplaced(audio.currentTime, map.toAudio, MISPLACED_MS / 1000));
       waiting.sort((a, b) => a.dueMs - b.dueMs);
     }
@@ -133,7 +137,12 @@ export function createCuePlayer(
     } else {
       waiting = [...plan.start, ...plan.later];
     }
-    if (!isArmed()) wake.every(0);
+    if (!isArmed()) wakeEvery(0);
+  }
+
+  function wakeEvery(ms: number): void {
+    if (ms !== everyMs) wake.every(ms);
+    everyMs = ms;
   }
 
   function start(audio: AudioContext, armed: ArmedCue): void {
@@ -232,7 +241,7 @@ export function createCuePlayer(
       waiting = armCues(cues, originMs, nowMs());
       if (waiting.length === 0) return;
       output.setLevel(current.level);
-      wake.every(WAKE_MS);
+      wakeEvery(WAKE_MS);
       clearTimeout(dormantTimer);
       if (rest === 'asleep') void wakeUp().then(advance);
       else advance();
@@ -240,7 +249,7 @@ export function createCuePlayer(
     disarm() {
       silence();
       started.stopAll(output.context()?.currentTime ?? 0);
-      wake.every(0);
+      wakeEvery(0);
       sleepLater();
     },
     say(kind, words) {

@@ -4,8 +4,8 @@ import type { SoundCue } from './press-sound.ts';
 export const LOOKAHEAD_MS = 8000;
 /** A cue later than this is dropped: a late word is worse than none. */
 export const STALE_MS = 150;
-/** A cue that is further than this from its place is corrected. */
-export const MISPLACED_MS = 2;
+/** A cue that is further than this from its place is corrected: a little more than single readings of the clocks scatter. */
+export const MISPLACED_MS = 0.3;
 
 /** A cue at its time on the page clock. */
 export interface ArmedCue {
