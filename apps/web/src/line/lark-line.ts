@@ -34,6 +34,7 @@ import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
+import { newestDrills } from './newest-drills.ts';
 import '../shell/lark-cue-track.ts';
 import { larkMark } from '@larkhold/ui';
 import '../shell/offline-ready.ts';
@@ -42,6 +43,10 @@ import './lark-told.ts';
 import { pressSourcesOf } from '../shell/press-sources-of.ts';
 import { runnerSettingsOf } from '../shell/runner-settings-of.ts';
 import { lineStyles } from './line-styles.ts';
+
+const TURNS = 2;
+/** So long after a drawing it has been painted, or nobody sees the page, milliseconds. */
+const PAINTED_MS = 200;
 
 /** A drill that fills the screen. */
 interface Drill {
@@ -61,8 +66,8 @@ export class LarkLine extends PlaceElement {
   @state() private finished: DrillRecord | undefined;
   @state() private told: { record: DrillRecord; next: Prescription } | undefined;
   @state() private said = '';
-  /** The numbers and the bar have been seen: of a long journal what stands beside them is drawn after them. */
-  @state() private isPainted = false;
+  /** Turns since the numbers and the bar were first drawn: of a long journal what stands beside them comes after them, in two. */
+  @state() private turns = 0;
   #isFocused = false;
   #isTaking = false;
   readonly #guard = createBackGuard(() => this.#askAtBack());
@@ -92,7 +97,7 @@ export class LarkLine extends PlaceElement {
   }
 
   protected override updated(): void {
-    if (this.app && !this.isPainted) void this.#afterPaint();
+    if (this.app && this.turns < TURNS && isLong(this.app.view.journal)) void this.#nextTurn();
     const numbers = this.renderRoot.querySelector('lark-prescription');
     if (this.#isFocused || !numbers) return;
     this.#isFocused = true;
@@ -102,10 +107,15 @@ export class LarkLine extends PlaceElement {
     });
   }
 
-  async #afterPaint(): Promise<void> {
-    await new Promise(requestAnimationFrame);
+  /** Once what is drawn has been painted; a hidden page paints nothing, and has time. */
+  async #nextTurn(): Promise<void> {
+    const turns = this.turns + 1;
+    await new Promise((painted) => {
+      requestAnimationFrame(painted);
+      setTimeout(painted, PAINTED_MS);
+    });
     await nextTask();
-    this.isPainted = true;
+    this.turns = Math.max(this.turns, turns);
   }
 
   override render() {
@@ -193,18 +203,20 @@ export class LarkLine extends PlaceElement {
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
       ${this.#bar(app, prescription, done)}
-      <div class="beside">${this.isPainted || !isLong(view.journal) ? this.#beside(app, prescription, next) : nothing}</div>
+      <div class="beside">${this.#beside(app, prescription, next)}</div>
     </div>`;
   }
 
   #beside(app: App, prescription: Prescription, next: Prescription) {
     const { chosen, journal, today } = app.view;
-    return html`<then-and-now .prescription=${prescription} .next=${next}></then-and-now>
+    const drawn = isLong(journal) ? this.turns : TURNS;
+    const lately = html`<then-and-now .prescription=${prescription} .next=${next}></then-and-now>
       <lark-in-mind></lark-in-mind>
       <last-drills .drills=${drillsOf(app)}></last-drills>
-      <lark-day-strip .journal=${journal} .today=${today}></lark-day-strip>
-      <fatigue-fold .prescription=${prescription}></fatigue-fold>
+      <lark-day-strip .journal=${journal} .today=${today}></lark-day-strip>`;
+    const ahead = html`<fatigue-fold .prescription=${prescription}></fatigue-fold>
       <lark-cue-track .prescription=${prescription} .programTitle=${chosen.title} .programId=${idOf(chosen)}></lark-cue-track>`;
+    return html`${drawn > 0 ? lately : nothing}${drawn >= TURNS ? ahead : nothing}`;
   }
 
   /** Nothing done yet: what this is, and the way back for whoever has done it elsewhere. */
@@ -432,15 +444,14 @@ export class LarkLine extends PlaceElement {
 
 /** The last drill of today with this program, if one was done. */
 function doneToday(app: App): DrillRecord | undefined {
-  return drillsOf(app).findLast(({ date, open, reps }) => date === app.view.today && !open && reps.length > 0);
+  const done = drillsOf(app).filter(({ date, open, reps }) => date === app.view.today && !open && reps.length > 0);
+  return newestDrills(done, 1)[0];
 }
 
-/** Every drill with the program of today, oldest first. */
+/** Every drill with the program of today, in any order. */
 function drillsOf({ view }: App): DrillRecord[] {
   const id = idOf(view.chosen);
-  return view.journal.drills
-    .filter(({ programId, program }) => (programId ?? program) === id)
-    .toSorted((one, other) => one.startedAt.localeCompare(other.startedAt));
+  return view.journal.drills.filter(({ programId, program }) => (programId ?? program) === id);
 }
 
 /** Today's drill as it will stand in the journal when every rep is held. */

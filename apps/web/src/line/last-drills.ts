@@ -5,6 +5,7 @@ import { customElement, property } from 'lit/decorators.js';
 import '@larkhold/ui';
 import { PlaceElement } from '../shell/place-element.ts';
 import { hrefOf } from '../shell/routing.ts';
+import { newestDrills } from './newest-drills.ts';
 
 const MOST_SHOWN = 5;
 
@@ -44,10 +45,8 @@ export class LastDrills extends PlaceElement {
   @property({ attribute: false }) drills: readonly DrillRecord[] = [];
 
   override render() {
-    const shown = this.drills
-      .filter(({ reps }) => reps.length > 0)
-      .toSorted((one, other) => other.startedAt.localeCompare(one.startedAt))
-      .slice(0, MOST_SHOWN);
+    const withReps = this.drills.filter(({ reps }) => reps.length > 0);
+    const shown = newestDrills(withReps, MOST_SHOWN);
     if (shown.length === 0) return nothing;
     const tallestMs = Math.max(...shown.flatMap(({ reps }) => reps.map(({ prescribedMs }) => prescribedMs)));
     return html`<section aria-labelledby="last">

@@ -64,8 +64,9 @@ export function estimateMaxHold(
     .filter(({ date }) => isWithin(readDay(date), last))
     .map((record) => retrace(record, programs))
     .filter((drill) => drill !== undefined);
-  const letDown = drills.filter((drill) => drill.endsEarly).map(explainingHold);
-  const held = drills.filter((drill) => !drill.endsEarly).map(explainingHold);
+  const explained = explainer();
+  const letDown = drills.filter((drill) => drill.endsEarly).map(explained);
+  const held = drills.filter((drill) => !drill.endsEarly).map(explained);
   const counts = { letDownDrillsCount: letDown.length, heldDrillsCount: held.length };
 
   if (letDown.length < LEAST_LET_DOWNS) {
@@ -91,6 +92,17 @@ export function estimateMaxHold(
 
 function isWithin(day: number | undefined, last: number): boolean {
   return day !== undefined && day <= last && day > last - CALIBRATION_DAYS;
+}
+
+/** The same drill done again has the same answer, which takes some thousand steps to find. */
+function explainer(): (drill: PastDrill) => number {
+  const known = new Map<string, number>();
+  return (drill) => {
+    const key = JSON.stringify([drill.drawSeconds, ...drill.stretches.map(({ share, seconds }) => [share, seconds])]);
+    const hold = known.get(key) ?? explainingHold(drill);
+    known.set(key, hold);
+    return hold;
+  };
 }
 
 /** The longest single hold of the archer who only just could do this drill. */
