@@ -139,9 +139,7 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
 function withLoad(loads: readonly DayLoad[], load: DayLoad): DayLoad[] {
   let from = 0;
   while (from < loads.length && loads[from]!.day <= load.day - LOAD_DAYS) from++;
-  const now = from === 0 ? [...loads] : loads.slice(from);
-  now.push(load);
-  return now;
+  return loads.slice(from).concat(load); // of just the right size, which a push would double
 }
 
 function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay): BodyState['effort'] {
@@ -150,8 +148,8 @@ function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay):
 }
 
 function recentAfter(before: readonly RecentDrill[], drills: readonly DrillRecord[], day: number): RecentDrill[] {
-  const now = [...before];
-  for (const record of drills) if (record.kind !== 'test') now.push(recentOf(record, day));
+  const come = drills.filter(({ kind }) => kind !== 'test').map((record) => recentOf(record, day));
+  const now = before.slice(Math.max(0, before.length + come.length - RECENT_DRILLS)).concat(come);
   return now.length > RECENT_DRILLS ? now.slice(-RECENT_DRILLS) : now;
 }
 

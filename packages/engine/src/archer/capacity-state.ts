@@ -98,8 +98,6 @@ function keep(capacity: CapacityState, evidence: HoldEvidence): CapacityState {
 
 /** The same list without the one at a place, if any, and with another at its end. */
 function replaced(capacity: CapacityState, at: number, evidence: HoldEvidence): CapacityState {
-  const now = [...capacity];
-  if (at >= 0) now.splice(at, 1);
-  now.push(evidence);
-  return now;
+  if (at < 0) return capacity.concat(evidence);
+  return capacity.slice(0, at).concat(capacity.slice(at + 1), evidence);
 }
