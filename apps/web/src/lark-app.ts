@@ -99,7 +99,10 @@ export class LarkApp extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('app') && this.app) this.#provider.setValue(this.app);
+    if (changed.has('app') && this.app) {
+      this.#provider.setValue(this.app);
+      this.replaceChildren(); // the page's own word is over
+    }
     if (changed.has('incoming') && this.incoming.length > 0) {
       if (this.app?.view.isDrilling) this.isWaiting = true;
       else location.hash = hrefOf('rack');
