@@ -47,7 +47,7 @@ export function logDays(records: readonly DrillRecord[], entries: readonly DayEn
   const logs = kept.get(first) ?? [];
   for (const known of logs) {
     const found = known && goOn(known, records, entries);
-    if (found === undefined) continue;
+    if (!known || !found) continue;
     const other = found.records.length === known.records.length ? logs.find((one) => one !== known) : known;
     if (found !== logs[0]) kept.set(first, [found, other]);
     return found;
