@@ -90,6 +90,7 @@ const sentences: Sentences = {
       ...{ title: f.title, cut: cutWords(f, w), arrows: f.arrows, many: f.many },
       day: f.isToday ? 'today' : 'other',
     }),
+  afterPain: (f, w) => w.say('reason.afterPain', { title: f.title, change: lessWords(f, w), on: f.on }),
   cap: (f, w) => w.say('reason.cap', { title: f.title, change: lessWords(f, w), drills: f.drills }),
   pace: ({ title, sets, reps, fromSets, fromReps }, w) =>
     w.say('reason.pace', { title, sets, reps, fromSets, fromReps }),

@@ -1,3 +1,4 @@
+import { summarise } from './drill-summary.ts';
 import type { LoggedDay } from './logged-days.ts';
 
 /** The stages of the way back after pain, in order; `clear` is none of them. */
@@ -13,6 +14,20 @@ export const ANSWERS_A_STAGE = 2;
 /** So many painful drills within two weeks, and somebody who knows should look. Own, careful: no source. */
 export const PAINFUL_DRILLS = 3;
 const TWO_WEEKS = 14;
+/** The climb after pain is over after so many days from its first drill on, and so many days with one. Own, careful: no source. */
+const CLIMB_DAYS = 28;
+const CLIMB_DRILL_DAYS = 10;
+const nothing: DoneSincePain = { days: 0, holdMs: 0, heldMs: 0, addedLbf: 0 };
+
+/** The most that was done in one drill since the last pain, whatever the program. Milliseconds, pounds-force. */
+export interface DoneSincePain {
+  /** Its first day with a drill, and how many there are. */
+  firstDay?: number;
+  days: number;
+  holdMs: number;
+  heldMs: number;
+  addedLbf: number;
+}
 
 /** What is known of pain, from drills and diary. */
 export interface PainState {
@@ -26,6 +41,8 @@ export interface PainState {
   painfulDrillDays: readonly number[];
   /** The first day on which there may be a drill again after too many painful ones. */
   restUntilDay?: number;
+  /** The most of any drill since the last pain; absent where there was none, or where the climb after it is over. */
+  since?: DoneSincePain;
   /** Whether anybody ever answered the question. */
   isAnswered: boolean;
   /** Ids of the painful drills since it was last clear; a diary day as its date. */
@@ -53,8 +70,12 @@ export function painAnswer({ drills, entry }: LoggedDay): boolean | undefined {
  */
 export function stepPain(state: PainState, today: LoggedDay): PainState {
   const answer = painAnswer(today);
-  if (answer === undefined) return state;
   if (answer) return hurt(state, today);
+  const answered = answer === undefined ? state : withoutPain(state, today);
+  return answered.since === undefined ? answered : { ...answered, since: doneAfter(answered.since, today) };
+}
+
+function withoutPain(state: PainState, today: LoggedDay): PainState {
   const { day } = today;
   const { stage, answers } = painOn(state, day);
   if (stage === undefined) return state.isAnswered ? state : { ...state, isAnswered: true };
@@ -67,9 +88,26 @@ export function stepPain(state: PainState, today: LoggedDay): PainState {
     answers: 0,
     painfulDrillDays: state.painfulDrillDays,
     painDay: state.painDay,
+    since: state.since,
     isAnswered: true,
     evidence: [],
   };
+}
+
+function doneAfter(since: DoneSincePain, { day, drills }: LoggedDay): DoneSincePain | undefined {
+  const { firstDay } = since;
+  if (firstDay !== undefined && day - firstDay > CLIMB_DAYS && since.days >= CLIMB_DRILL_DAYS) return undefined;
+  const done = drills.map(summarise).filter(({ heldMs }) => heldMs > 0);
+  if (done.length === 0) return since;
+  const next = { ...since, firstDay: firstDay ?? day, days: since.days + 1 };
+  for (const { blocks, heldMs, longestHeldMs, addedLbf = 0 } of done) {
+    const count = blocks.reduce((sum, { repCount }) => sum + repCount, 0);
+    // Where nothing was held to its end: what a rep held on average.
+    next.holdMs = Math.max(next.holdMs, longestHeldMs, heldMs / count);
+    next.heldMs = Math.max(next.heldMs, heldMs);
+    next.addedLbf = Math.max(next.addedLbf, addedLbf);
+  }
+  return next;
 }
 
 /**
@@ -99,7 +137,7 @@ function hurt(state: PainState, { day, drills, entry }: LoggedDay): PainState {
   const named = painful.map(({ id }) => id);
   if (named.length === 0 && entry) named.push(entry.date);
   return {
-    ...{ stage: 'mimed', answers: 0, painDay: day, painfulDrillDays, isAnswered: true },
+    ...{ stage: 'mimed', answers: 0, painDay: day, painfulDrillDays, since: nothing, isAnswered: true },
     restUntilDay: painfulDrillDays.length >= PAINFUL_DRILLS ? day + TWO_WEEKS : state.restUntilDay,
     evidence: [...state.evidence, ...named].slice(-8),
   };

@@ -3,7 +3,7 @@ import type { Tool } from '../archer/capacity-state.ts';
 import type { PainStage } from '../archer/pain-state.ts';
 import type { Program } from '../program/program.ts';
 import { doseOf, withDose } from './block-dose.ts';
-import { type Dose, totalSeconds } from './dose.ts';
+import { type Dose, leastOf, totalSeconds } from './dose.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
@@ -70,7 +70,8 @@ export function limitToAge(
       const facts = { title: block.title, ageYears, fromLbf: dose.addedWeight, addedWeight: 0 };
       reasons.push(reasonOf('ageWeight', facts, { block: block.block, acts: ['addedWeight'] }));
     }
-    const less = isChild ? childDose(light) : youthDose(light, foot);
+    const youth = youthDose(light, foot);
+    const less = isChild ? leastOf(childDose(light), youth) : youth;
     if (totalSeconds(less) < totalSeconds(light) || less.hold < light.hold) {
       const facts = { ...lessFacts(block.title, light, less), ageYears };
       reasons.push(reasonOf('ageDose', facts, { block: block.block, acts: ['hold', 'reps', 'sets'] }));
@@ -85,11 +86,10 @@ function childDose(dose: Dose): Dose {
   return { ...dose, hold: Math.min(dose.hold, CHILD_HOLD), reps: Math.min(dose.reps, CHILD_REPS), sets: 1 };
 }
 
+/** Half of an adult's first drill at the most, whatever less is worked with: who was led below the foot is not halved again. */
 function youthDose(dose: Dose, foot: Dose): Dose {
-  const hold = Math.min(dose.hold, foot.hold);
-  const reps = Math.min(dose.reps, foot.reps);
-  const sets = Math.min(dose.sets, foot.sets);
-  if (reps > 1) return { ...dose, hold, reps: Math.floor(reps / 2), sets };
-  if (sets > 1) return { ...dose, hold, reps, sets: Math.floor(sets / 2) };
-  return { ...dose, hold: Math.max(0.1, Math.floor(hold * 5) / 10), reps, sets };
+  const { hold, reps, sets } = leastOf(dose, foot);
+  if (foot.reps > 1) return { ...dose, hold, reps: Math.min(reps, Math.floor(foot.reps / 2)), sets };
+  if (foot.sets > 1) return { ...dose, hold, reps, sets: Math.min(sets, Math.floor(foot.sets / 2)) };
+  return { ...dose, hold: Math.max(0.1, Math.min(hold, Math.floor(foot.hold * 5) / 10)), reps, sets };
 }

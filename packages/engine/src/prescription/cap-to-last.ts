@@ -1,11 +1,13 @@
 import type { Program } from '../program/program.ts';
 import { doseOf, fewerOverall, heldSeconds, withDose } from './block-dose.ts';
 import { rulesOf } from './block-rules.ts';
+import type { Limited } from './hold-back.ts';
+import type { KnownToday } from './known-today.ts';
+import { lessReasons } from './less-reasons.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { AskedDrill, ProgramState } from './program-state.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
-import { lessFacts } from './todays-eases.ts';
 
 /** From one drill to the next the time at full draw grows by a fifth at most. Own: no source. */
 const GROWS_AT_MOST = 1.2;
@@ -13,17 +15,12 @@ const GROWS_AT_MOST = 1.2;
 /**
  * While something eases, nothing rises above the most of the last five drills: not the hold, not the time at full draw, not the weight; and no
  * rest gets shorter because a hold did.
- * @param blocks today's, eased
- * @param state the program's
- * @param program for its rests
- * @returns the blocks, and the reasons where the cap acted
+ * @param blocks today's full day
+ * @param known everything that is known today
+ * @returns nowhere more
  */
-export function capToLast(
-  blocks: PrescribedBlock[],
-  { asked }: ProgramState,
-  program: Program,
-): { blocks: PrescribedBlock[]; reasons: Reason[] } {
-  if (asked.length === 0) return { blocks, reasons: [] };
+export function capToLast(blocks: PrescribedBlock[], { state: { asked }, program }: KnownToday): Limited {
+  if (asked.length === 0) return { blocks };
   const most = (of: (drill: AskedDrill) => number) => Math.max(...asked.map(of));
   const hold = most(({ summary }) => summary.longestAskedMs) / 1000;
   const weight = most(({ addedLbf }) => addedLbf);
@@ -36,14 +33,11 @@ export function capToLast(
     });
   });
   const capped = fewerOverall(held, most(({ summary }) => summary.askedMs) / 1000, true);
-  const reasons = blocks.flatMap((block) => {
-    const now = capped.find((one) => one.block === block.block);
-    const [from, to] = [doseOf(block), now ? doseOf(now) : { ...doseOf(block), sets: 0, reps: 0 }];
-    const facts = { ...lessFacts(block.title, from, to), drills: asked.length };
-    const acts = (['sets', 'reps', 'hold', 'addedWeight'] as const).filter((lever) => from[lever] !== to[lever]);
-    return acts.length === 0 ? [] : [reasonOf('cap', facts, { block: block.block, acts })];
-  });
-  return { blocks: capped.map((block) => longRest(block, asked, program)), reasons };
+  return {
+    blocks: capped.map((block) => longRest(block, asked, program)),
+    reasonsFor: (from, to) =>
+      lessReasons(from, to, (less, where) => reasonOf('cap', { ...less, drills: asked.length }, where)),
+  };
 }
 
 /** Where the rest is so many times the hold, it is that of the longest hold of the last drills. */

@@ -1,7 +1,7 @@
 import type { BlockSummary, DrillSummary } from '../archer/drill-summary.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { BlockRules } from './block-rules.ts';
-import { type Dose, totalSeconds } from './dose.ts';
+import { type Dose, leastOf, totalSeconds } from './dose.ts';
 
 /**
  * What one drill says of one block.
@@ -13,7 +13,7 @@ import { type Dose, totalSeconds } from './dose.ts';
 export type Verdict = 'absent' | 'neutral' | 'lighter' | 'small' | 'clean' | 'strained' | 'hard' | 'missed';
 
 /** A drill of less than so much of the foot's time at full draw holds the place and does not climb. */
-export const LEAST_SHARE = 0.3;
+const LEAST_SHARE = 0.3;
 /** Of the reps that were asked for, so many were held where a drill is clean in spite of let-downs for form or interruptions. Own: no source. */
 const HELD_SHARE = 2 / 3;
 /** Effort that is a failure when it comes again and again. */
@@ -50,10 +50,24 @@ export function judgeDrill(
   if (effort >= HARD_EFFORT) return 'hard';
   if (of.missedCount > 0) return missedMatters ? 'strained' : 'neutral';
   if (record.pain || effort > rules.effortAtMost) return 'strained';
-  if (notBegunCount > 0 || of.heldCount < HELD_SHARE * of.repCount) return 'neutral';
+  if (notBegunCount > 0 || !isMostlyHeld(of)) return 'neutral';
   if (of.longestAskedMs < dose.hold * 1000 * NEARLY) return 'lighter';
-  const leastSeconds = LEAST_SHARE * Math.min(totalSeconds(rules.path[0]!), totalSeconds(dose));
-  return of.askedMs / 1000 < leastSeconds - 1e-6 ? 'small' : 'clean';
+  return of.askedMs / 1000 < leastSecondsToClimb(rules, dose) - 1e-6 ? 'small' : 'clean';
+}
+
+/**
+ * The time at full draw from which on a clean drill leads up.
+ * @param rules the block's
+ * @param dose what is worked with
+ * @returns seconds: three tenths of the foot's, with no more hold and no more reps than are worked with
+ */
+export function leastSecondsToClimb({ path }: BlockRules, dose: Dose): number {
+  return LEAST_SHARE * totalSeconds(leastOf(path[0]!, dose));
+}
+
+/** Whether enough reps were held to say that the drill was: one that was unsure or interrupted was not, however hard it was. */
+export function isMostlyHeld({ heldCount, repCount }: BlockSummary): boolean {
+  return heldCount >= HELD_SHARE * repCount;
 }
 
 /** Who asks more of themselves than was asked, and holds what was asked, has not failed it. */

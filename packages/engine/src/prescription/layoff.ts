@@ -50,6 +50,6 @@ function fileLayoff(dose: Dose, level: number, days: number, { path, layoff }: B
   let stepsDown = 0;
   for (const entry of layoff) if (days >= entry.days) stepsDown = Math.max(stepsDown, entry.stepsDown);
   if (stepsDown === 0) return dose;
-  // A ladder that resets has places below that ask for more in one lever: nowhere more than here.
-  return leastOf(dose, path[Math.max(0, level - stepsDown)]!);
+  // A ladder that resets has places below that ask for more in one lever: nowhere more than here, nor than on the way down.
+  return path.slice(Math.max(0, level - stepsDown), Math.max(1, level)).reduce(leastOf, dose);
 }

@@ -1,8 +1,8 @@
 import type { BodyState } from '../archer/body-state.ts';
-import { doseOf, fewerOverall, heldSeconds } from './block-dose.ts';
+import { fewerOverall, heldSeconds } from './block-dose.ts';
+import type { Limited } from './hold-back.ts';
 import type { KnownToday } from './known-today.ts';
 import type { PrescribedBlock } from './prescription.ts';
-import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
 
 const WEEK = 7;
@@ -47,32 +47,29 @@ export function growthBudget(
 }
 
 /**
- * Holds today to the weekly growth that the file allows; each block keeps one rep.
- * @param blocks today's
+ * Holds today to the weekly growth that the file allows; each block keeps one rep. After a week away it is that of the seventh day: more days away do
+ * not give more.
+ * @param blocks today's full day
  * @param known everything that is known today
- * @param mostSeconds what the limit left of the day before anything eased: an eased day is no more
- * @returns the blocks, and the reasons where the limit acted
+ * @returns nowhere more
  */
-export function limitGrowth(
-  blocks: PrescribedBlock[],
-  { program, body, day, state }: KnownToday,
-  mostSeconds = Number.POSITIVE_INFINITY,
-): { blocks: PrescribedBlock[]; reasons: Reason[] } {
+export function limitGrowth(blocks: PrescribedBlock[], { program, body, day, state }: KnownToday): Limited {
   const limits = program.blocks.flatMap(({ ladder }) => ladder?.weeklyGrowth ?? []);
-  if (limits.length === 0) return { blocks, reasons: [] };
+  if (limits.length === 0) return { blocks };
   const growth = Math.min(...limits);
-  const budget = growthBudget(body, day, growth, state.lighterDays);
-  if (!budget) return { blocks, reasons: [] };
-  const limitSeconds = Math.min(budget.leftSeconds, mostSeconds);
-  if (heldSeconds(blocks) <= limitSeconds + 1e-6) return { blocks, reasons: [] };
-  const less = fewerOverall(blocks, limitSeconds, limitSeconds === mostSeconds);
-  const reasons = less.map((block) => {
-    const from = doseOf(blocks.find((one) => one.block === block.block)!);
-    const facts = {
-      ...{ title: block.title, growth, fromReps: from.reps, fromSets: from.sets, reps: block.reps, sets: block.sets },
-      ...{ meanSeconds: Math.round(budget.meanSeconds), doneSeconds: Math.round(budget.doneSeconds) },
-    };
-    return reasonOf('weeklyGrowth', facts, { block: block.block, acts: ['sets', 'reps'] });
-  });
-  return { blocks: less, reasons };
+  const budget = growthBudget(body, Math.min(day, (body.lastDay ?? day) + WEEK), growth, state.lighterDays);
+  if (!budget || heldSeconds(blocks) <= budget.leftSeconds + 1e-6) return { blocks };
+  return {
+    blocks: fewerOverall(blocks, budget.leftSeconds, false),
+    reasonsFor: (from, to) =>
+      to.map((block) => {
+        const before = from.find((one) => one.block === block.block)!;
+        const { title, reps, sets } = block;
+        const facts = {
+          ...{ title, growth, fromReps: before.reps, fromSets: before.sets, reps, sets },
+          ...{ meanSeconds: Math.round(budget.meanSeconds), doneSeconds: Math.round(budget.doneSeconds) },
+        };
+        return reasonOf('weeklyGrowth', facts, { block: block.block, acts: ['sets', 'reps'] });
+      }),
+  };
 }

@@ -2,17 +2,18 @@ import type { Tool } from '../archer/capacity-state.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
 import { limitToAge } from './age-limits.ts';
-import { blockOf, doseOf, heldSeconds, withDose } from './block-dose.ts';
+import { blockOf, doseOf, withDose } from './block-dose.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
 import type { BlockState } from './block-state.ts';
-import { capToLast, keepPace } from './cap-to-last.ts';
+import { keepPace } from './cap-to-last.ts';
 import { type Dose, halfSeconds, totalSeconds } from './dose.ts';
 import { firstDose } from './first-dose.ts';
 import { fitBlocks, type Room } from './fit-blocks.ts';
-import { LEAST_SHARE } from './judge-drill.ts';
+import { holdBack, nowhereMore } from './hold-back.ts';
+import { leastSecondsToClimb } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { ladderReasons } from './ladder-reason.ts';
-import { limitGrowth } from './limit-growth.ts';
+import { LAYOFF_FROM_DAYS } from './layoff.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
@@ -35,7 +36,8 @@ interface FullDay {
 }
 
 /**
- * A drill's numbers of today: what is worked with, held to pace, minutes and age; then eased by the deepest cause, and capped while anything eases.
+ * A drill's numbers of today: what is worked with, held to pace, minutes and age; then eased by the deepest cause, and nowhere more than the
+ * limits leave of the full day.
  * @param known everything that is known today
  * @param tool what is drawn today
  * @param minutes the time there is
@@ -64,29 +66,26 @@ export function prescribeDrill(
   const eased = aged.blocks.map((block) =>
     easeBlock({ ...full.find(({ rules }) => rules.index === block.block)!, block }, known),
   );
-  // A rest day is half of a full day, not of what the last rest days left: whoever drills on them all the same is not led down to nothing.
-  const isEased = known.stage !== undefined || eased.some((one) => one.isEased);
+  const isEased = rest !== undefined || known.stage !== undefined || eased.some((one) => one.isEased);
   const easedBlocks = eased.map(({ block }) => block);
   const lessened = rest ? lessOnRestDay(easedBlocks, known) : { blocks: easedBlocks, reasons: [] };
-  const capped = isEased ? capToLast(lessened.blocks, state, program) : { blocks: lessened.blocks, reasons: [] };
-  const most = isEased ? heldSeconds(limitGrowth(aged.blocks, known).blocks) : undefined;
-  const grown = limitGrowth(capped.blocks, known, most);
+  const held = holdBack(lessened.blocks, aged.blocks, known, isEased);
   // Longer rests than the full day's may no longer fit.
-  const again = fitBlocks(grown.blocks, room, () => 'climb');
+  const again = fitBlocks(held.most, room, () => 'climb');
+  const blocks = again.reasons.length === 0 ? held.blocks : nowhereMore(held.blocks, again.blocks);
   reasons.push(
     ...fitted.reasons,
     ...paced.reasons,
     ...aged.reasons,
     ...eased.flatMap((one) => one.reasons),
     ...lessened.reasons,
-    ...capped.reasons,
-    ...grown.reasons,
+    ...held.reasons,
     ...(fitted.reasons.length > 0 ? [] : again.reasons),
     ...seenReasons(known, offered),
     ...smallReasons(known, offered),
     ...clickerReasons(known, offered),
   );
-  return { blocks: again.blocks, reasons, ...(rest ? { rest: rest.reason } : {}) };
+  return { blocks, reasons, ...(rest ? { rest: rest.reason } : {}) };
 }
 
 function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
@@ -98,9 +97,11 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
   const wished = state.easedFrom ?? state.dose;
   const most = mostAddedLbf(program, archer);
   const wishedLbf = rules.path[state.level]!.addedWeight;
-  const addedWeight = Math.min(most, weightOn(wished.addedWeight, body, ofProgram.weight, day));
+  // Days away make nothing heavier: what may not be added after a week may not be after more.
+  const weightDay = Math.min(day, (body.lastDay ?? day) + LAYOFF_FROM_DAYS - 1);
+  const addedWeight = Math.min(most, weightOn(wished.addedWeight, body, ofProgram.weight, weightDay));
   const work: Dose = { ...wished, addedWeight };
-  const mayRaise = mayRaiseWeight(body, ofProgram.weight, day) && work.addedWeight < most;
+  const mayRaise = mayRaiseWeight(body, ofProgram.weight, weightDay) && work.addedWeight < most;
   const shown = {
     ...(state.easedFrom ? state.dose : work),
     addedWeight: Math.min(addedWeight, state.dose.addedWeight),
@@ -129,14 +130,12 @@ function roomFor(rules: readonly BlockRules[], minutes: number | undefined): Roo
 function counts(blocks: readonly PrescribedBlock[], full: readonly FullDay[]): 'climb' | 'place' {
   const isEnough = (block: PrescribedBlock) => {
     const { rules, state } = full.find((one) => one.rules.index === block.block)!;
-    return (
-      totalSeconds(doseOf(block)) >= LEAST_SHARE * Math.min(totalSeconds(rules.path[0]!), totalSeconds(state.dose))
-    );
+    return totalSeconds(doseOf(block)) >= leastSecondsToClimb(rules, state.dose);
   };
   return blocks.some(isEnough) ? 'climb' : 'place';
 }
 
-/** Half of a full day; what the last drills asked, halved themselves, is not halved again. */
+/** Half of a full day, not of what the last rest days left: whoever drills on them all the same is not led down to nothing. */
 function lessOnRestDay(blocks: PrescribedBlock[], { state, program }: KnownToday) {
   const less = restLess(blocks);
   const paced = keepPace(less.blocks, state, program, REST_DAY_KEEP);

@@ -11,7 +11,7 @@ import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
 import { type BlockState, goDown, goUp, holdPlace, layOff, notBegun, placeOf, takeLighter } from './block-state.ts';
 import { leastHold, shrink } from './dose.ts';
-import { gravest, judgeDrill, type Verdict } from './judge-drill.ts';
+import { gravest, isMostlyHeld, judgeDrill, type Verdict } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 
 /** What one of the last drills asked for. */
@@ -211,7 +211,10 @@ function drilled(
   const state = begin(before, rules, own, about.day);
   const verdicts = own.map((record) => judgeDrill(record, summarise(record), state, rules));
   const verdict = gravest(verdicts);
-  if (!state.isBegun || verdict === 'absent') return { state: before, verdict };
+  // What eases, eases the next drill: one that left the block out was it. Else a limit that leaves it out would never end.
+  if (!state.isBegun || verdict === 'absent') {
+    return { state: before.easedFrom ? { ...before, easedFrom: undefined } : before, verdict };
+  }
   if (about.isPainful) return { state: { ...state, easedFrom: undefined, cleanDays: 0 }, verdict };
   const record = own[verdicts.indexOf(verdict)]!;
   const of = summarise(record).blocks.find(({ block }) => block === rules.index)!;
@@ -257,7 +260,7 @@ function drilled(
         return { state: goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays }), verdict };
       }
       // Hard, but everything was held: no reason to stay below what was proven.
-      if (of.missedCount === 0 && verdict === 'strained' && !isOnWay) {
+      if (of.missedCount === 0 && isMostlyHeld(of) && verdict === 'strained' && !isOnWay) {
         const isWhole = (record.effort ?? 0) <= EFFORT_AT_MOST && !record.pain;
         return { state: holdPlace(bad, rules, about.day, { heldSeconds: asked, isWhole }), verdict };
       }

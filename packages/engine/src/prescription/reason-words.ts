@@ -78,6 +78,8 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
       f,
       `you shot ${f.arrows} arrows ${f.isToday ? 'today' : 'yesterday'}; from ${f.many} on we ease a little: common practice, no source`,
     ),
+  afterPain: (f) =>
+    `${f.title}: ${lessWords(f)}, after pain on ${dateWords(f.on)}: hold and time grow by a fifth at most, or by a second and a rep, over what you have done since. The step is ours.`,
   cap: (f) =>
     `${f.title}: ${lessWords(f)}. While something eases, nothing rises above the most of the last ${counted(f.drills, 'drill')}.`,
   pace: (f) =>

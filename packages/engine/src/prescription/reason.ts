@@ -101,6 +101,8 @@ export interface RuleFacts {
   effort: CutFacts & { effort: number; on: string };
   heavy: CutFacts & { readiness: string };
   arrows: CutFacts & { arrows: number; on: string; isToday: number; many: number };
+  /** The climb after pain: no more than a step above what was done since. */
+  afterPain: LessFacts & { on: string };
   cap: LessFacts & { drills: number };
   pace: { title: string; fromReps: number; fromSets: number; reps: number; sets: number; mostSeconds: number };
   weeklyGrowth: {

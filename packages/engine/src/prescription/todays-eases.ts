@@ -21,8 +21,8 @@ export const MANY_ARROWS = 140;
 const HEAVY_KEEP = 0.7;
 const EFFORT_KEEP = 0.8;
 const ARROWS_KEEP = 0.8;
-/** What is left of the time at full draw on the way back after pain. */
-const STAGE_KEEP = { mimed: 0.2, band: 0.3, 'light-bow': 0.45, bow: 0.65 } as const;
+/** What is left of the time at full draw on the way back after pain, at the most. */
+export const STAGE_KEEP = { mimed: 0.2, band: 0.3, 'light-bow': 0.45, bow: 0.65 } as const;
 /** A first bad day elsewhere leaves so much of the hold. */
 const KEPT_ON_A_BAD_DAY = 0.7;
 const ELSEWHERE_DAYS = 28;
@@ -61,8 +61,8 @@ export function easeBlock(
   const deepest = cuts.filter((cut) => cut !== undefined).sort((a, b) => a.keep - b.keep)[0];
   if (!deepest) return { block: withDose(work.block, dose), reasons, isEased };
   const { keep } = deepest;
-  const limitSeconds = keep * totalSeconds(full);
-  const less = fewerReps(dose, limitSeconds);
+  // Of the full day's reps: a hold that is shorter for another cause makes no room for more of them.
+  const less = leastOf(dose, fewerReps(full, keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
   // A deeper cause has taken off as much already; where nothing acted, even the least there is must say so.
   if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {

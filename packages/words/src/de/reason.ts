@@ -62,6 +62,8 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     '{title}: {cut}, weil du {day, select, today {heute} other {gestern}} {arrows, number} Pfeile geschossen hast. Eine Faustregel: nach {many, number} Pfeilen etwas weniger.',
   'reason.cut': '{reps, plural, one {# Wiederholung} other {# Wiederholungen}} statt {from, number}',
   'reason.cutLeast': '{reps, plural, one {# Wiederholung} other {# Wiederholungen}}, weniger geht nicht',
+  'reason.afterPain':
+    '{title}: {change}, nach den Schmerzen am {on, date, plain}: Haltezeit und Zeit im Vollauszug wachsen höchstens um ein Fünftel, oder um eine Sekunde und eine Wiederholung, über das hinaus, was du seitdem getan hast. Der Schritt ist unser eigener.',
   'reason.cap':
     '{title}: {change}. Solange etwas erleichtert ist, steigt nichts über das Höchste der letzten {drills, plural, one {Übung} other {# Übungen}}.',
   'reason.pace':

@@ -59,6 +59,8 @@ export const reason = {
     '{title}: {cut}, because you shot {arrows, number} arrows {day, select, today {today} other {yesterday}}. A rule of thumb: after {many, number} arrows, a little less.',
   'reason.cut': '{reps, plural, one {# rep} other {# reps}} instead of {from, number}',
   'reason.cutLeast': '{reps, plural, one {# rep} other {# reps}}, the least there is',
+  'reason.afterPain':
+    '{title}: {change}, after pain on {on, date, plain}: hold and time grow by a fifth at most, or by a second and a rep, over what you have done since. The step is ours.',
   'reason.cap':
     '{title}: {change}. While something eases, nothing rises above the most of the last {drills, plural, one {drill} other {# drills}}.',
   'reason.pace':

@@ -13,14 +13,16 @@ import {
 } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayNumber, dayOfNumber } from '../../units/calendar-day.ts';
+import { trialProgram } from '../trial-history.ts';
 
 // Law: when anything eases, no lever rises above the most of this program's last five drills, and no rest gets shorter because a hold did.
 
 const runs = { seed: 101, numRuns: 2000 };
+const clean = { manner: 'clean', saysWhy: false } as const;
 
-/** Whether something asks for less today, told from records and diary alone. */
-function isEasier({ day, records, entries, readiness, program }: LivedDay): boolean {
-  if (readiness === 'heavy') return true;
+/** Whether something asks for less today: a rest day for whoever drills all the same; else told from records and diary alone. */
+function isEasier({ day, records, entries, readiness, program, given }: LivedDay): boolean {
+  if (readiness === 'heavy' || given.rest !== undefined) return true;
   const drawn = [
     ...records.filter(({ reps }) => reps.some(({ heldMs }) => heldMs > 0)).map(({ date }) => dayNumber(date)),
     ...entries.filter(({ arrows }) => arrows?.some(({ count }) => count > 0)).map(({ date }) => dayNumber(date)),
@@ -42,7 +44,7 @@ function isEasier({ day, records, entries, readiness, program }: LivedDay): bool
 }
 
 describe('down is down', { timeout: 300_000 }, () => {
-  it('raises no lever above the last five drills while anything eases', () => {
+  it('raises no lever above the last five drills while anything eases, nor on a rest day', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
         const life = live(plan);
@@ -97,6 +99,40 @@ describe('down is down', { timeout: 300_000 }, () => {
       }),
       { ...runs, seed: 103 },
     );
+  });
+
+  it('asks for half a day at most on a rest day, and for no more than the last five drills did', () => {
+    // Given five drills of three holds of 10 s, which few minutes left of ten,
+    const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 30 }, ladder: undefined });
+    const drill = (day: number, reps: number) =>
+      drillOf(program, { blocks: [{ ...full.blocks[0]!, reps }], date: dayOfNumber(day) }, clean, day);
+    const full = prescribe({ program, records: [], today: dayOfNumber(20_000) });
+    const few = [0, 1, 2, 3, 4, 5].map((day) => drill(20_000 + day, 3));
+    // when the seventh day in a row comes, then three holds are the most, not five.
+    const seventh = prescribe({ program, records: few, today: dayOfNumber(20_006) });
+    expect(seventh.rest?.rule).toBe('daysInRow');
+    expect(seventh.blocks.map(({ reps, holdMs }) => [reps, holdMs])).toEqual([[3, 10_000]]);
+    // After full days it is half of one.
+    const many = [0, 1, 2, 3, 4, 5].map((day) => drill(20_000 + day, 10));
+    expect(prescribe({ program, records: many, today: dayOfNumber(20_006) }).blocks[0]!.reps).toBe(5);
+  });
+
+  it('holds the cap for one drill only: a block that it left out comes back', () => {
+    // Given two blocks, of which one minute left a hold of the first alone, five times,
+    const base = trialProgram().blocks[0]!;
+    const first = { ...base, title: 'Short', sets: 1, reps: 5, hold: 10, rest: { seconds: 20 }, ladder: undefined };
+    const program = trialProgram({}, { blocks: [first, { ...first, title: 'Long', reps: 1, hold: 40, draw: 15 }] });
+    let records: ReturnType<typeof drillOf>[] = [];
+    const drill = (day: number, minutes?: number) => {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + day), minutes });
+      records = [...records, drillOf(program, given, clean, day)];
+      return given.blocks.map(({ title }) => title);
+    };
+    expect(drill(0)).toEqual(['Short', 'Long']);
+    for (const day of [2, 4, 6, 8, 10]) expect(drill(day, 1)).toEqual(['Short']);
+    // when three weeks pass, then the first drill after them is no more than the last five, and the second has both blocks again.
+    expect(drill(31)).toEqual(['Short']);
+    expect(drill(33)).toEqual(['Short', 'Long']);
   });
 
   describe('one bad day after good ones', () => {

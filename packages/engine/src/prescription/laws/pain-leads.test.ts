@@ -1,11 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyLifePlan, askedBy, drillOf, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
+import {
+  anyDay,
+  anyLifePlan,
+  askedBy,
+  drillOf,
+  isOf,
+  live,
+} from '../../../../../tests/fixtures/prescription/any-life.ts';
 import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { layOut } from '../../timeline/lay-out.ts';
-import { dayOfNumber } from '../../units/calendar-day.ts';
+import { dayNumber, dayOfNumber } from '../../units/calendar-day.ts';
 import { prescribe } from '../prescribe.ts';
+import { trialProgram } from '../trial-history.ts';
 
 // The laws that a coach would hold anybody's numbers to. What happened is read from the records; the rules are not asked.
 
@@ -38,6 +46,77 @@ describe('pain leads', { timeout: 300_000 }, () => {
       }),
       { seed: 301, numRuns: 2000 },
     );
+  });
+
+  it('then leads up in steps: nothing grows by more than a fifth, or a second and a rep, over what was done since', () => {
+    const after = fc.array(
+      anyDay.map((event) => ({
+        ...event,
+        gapDays: Math.max(1, Math.min(event.gapDays, 3)),
+        drillPain: false,
+        diaryPain: false,
+      })),
+      { minLength: 8, maxLength: 14 },
+    );
+    fc.assert(
+      fc.property(anyLifePlan(), after, (plan, later) => {
+        const hurt = { gapDays: 1, program: 0, manner: 'no drill' as const, diaryPain: true, saysWhy: false };
+        const life = live({ ...plan, events: [...plan.events.slice(0, 5), hurt, ...later] });
+        const hurtDay = life.days[Math.min(5, plan.events.length)]!.day;
+        for (const { day, program, records, given } of life.days) {
+          const since = records.filter(
+            ({ date, reps }) => dayNumber(date) > hurtDay && reps.some(({ heldMs }) => heldMs > 0),
+          );
+          const isBegun = since.some((record) => isOf(program, record));
+          if (!isBegun || program.kind === 'test' || day - dayNumber(since[0]!.date) > 28) continue;
+          const mostOf = (of: (reps: DrillRecord['reps']) => number) => Math.max(...since.map(({ reps }) => of(reps)));
+          const doneHoldMs = mostOf((reps) => Math.max(...reps.map(({ heldMs }) => heldMs)));
+          const doneMs = mostOf((reps) => reps.reduce((sum, { heldMs }) => sum + heldMs, 0));
+          const { holdMs, totalMs, weightLbf } = askedBy(given);
+          expect(holdMs).toBeLessThanOrEqual(Math.max(1.2 * doneHoldMs, doneHoldMs + 1000));
+          expect(totalMs).toBeLessThanOrEqual(Math.max(1.2 * doneMs, doneMs + holdMs) + 1e-6);
+          if (plan.saysWeight)
+            expect(weightLbf).toBeLessThanOrEqual(
+              mostOf((reps) => Math.max(...reps.map(({ addedWeightLbf }) => addedWeightLbf ?? 0))),
+            );
+        }
+      }),
+      { seed: 302, numRuns: 2000 },
+    );
+  });
+
+  it('a fortnight after pain the climb is through, and nobody who was not on it begins at the top', () => {
+    // Given ten clean drills, every other day, of ten holds of 30 s, and pain on a day after them,
+    const program = trialProgram({ sets: 1, reps: 10, ladder: undefined });
+    const blocks = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const before = Array.from({ length: 10 }, (_, at) =>
+      drillOf(program, { blocks, date: dayOfNumber(20_000 + 2 * at) }, clean, at),
+    );
+    const diary = (day: number, pain: boolean) => ({ date: dayOfNumber(day), pain });
+    const answers = Array.from({ length: 20 }, (_, at) => diary(20_020 + at, at === 0));
+    // when no drill is done on the way, then the first one with the own bow is as short as one with the band: 0.3 of the time, in hold and reps;
+    const on = (day: number, records: DrillRecord[]) =>
+      prescribe({
+        program,
+        records,
+        days: answers.filter(({ date }) => date < dayOfNumber(day)),
+        today: dayOfNumber(day),
+      });
+    const late = on(20_029, before);
+    expect(late.tool).toBe('bow');
+    expect(askedBy(late).holdMs).toBeLessThanOrEqual(16_500); // 30 s x the root of 0.3
+    expect(late.reasons.map(({ rule }) => rule)).toContain('afterPain');
+    // and when every second day is drilled from the band on, then it goes up from drill to drill, to what was done before.
+    let records = before;
+    const totals: number[] = [];
+    for (let day = 20_023; day <= 20_049; day += 2) {
+      const given = on(day, records);
+      totals.push(askedBy(given).totalMs / 1000);
+      records = [...records, drillOf(program, given, clean, day)];
+    }
+    for (const [at, total] of totals.entries()) if (at > 0) expect(total).toBeGreaterThanOrEqual(totals[at - 1]!);
+    expect(totals[0]).toBeLessThanOrEqual(90);
+    expect(totals.at(-1)).toBe(300);
   });
 
   it('comes back by rest, band, light bow and own bow, two answers each', () => {
