@@ -28,6 +28,12 @@ export function leastOf(a: Dose, b: Dose): Dose {
   };
 }
 
+/** The shorter hold, the lighter weight, and the sets and reps of the one with fewer reps in all: 2 × 3 and 3 × 2 are not 2 × 2. */
+export function fewestOf(a: Dose, b: Dose): Dose {
+  const { sets, reps } = b.sets * b.reps < a.sets * a.reps ? b : a;
+  return { hold: Math.min(a.hold, b.hold), reps, sets, addedWeight: Math.min(a.addedWeight, b.addedWeight) };
+}
+
 /** Nowhere less than either. */
 export function mostOf(a: Dose, b: Dose): Dose {
   return {

@@ -1,7 +1,7 @@
 import { climbAfterPain } from './after-pain.ts';
 import { doseOf, withDose } from './block-dose.ts';
 import { capToLast } from './cap-to-last.ts';
-import { leastOf } from './dose.ts';
+import { fewestOf } from './dose.ts';
 import type { KnownToday } from './known-today.ts';
 import { limitGrowth } from './limit-growth.ts';
 import type { PrescribedBlock } from './prescription.ts';
@@ -16,7 +16,7 @@ export interface Limited {
 
 /**
  * Holds an eased day to what the limits leave of the full day: weekly growth, the last five drills while anything eases, and the climb after pain.
- * The limits read the full day's holds, and no lever may be above what they leave: a shorter hold makes no room for more reps, so that with more
+ * The limits read the full day's holds, and no hold, count of reps or weight may be above what they leave: a shorter hold makes no room for more reps, so that with more
  * days away nothing rises.
  * @param eased today's blocks
  * @param full the day before anything eased
@@ -54,6 +54,6 @@ export function holdBack(
 export function nowhereMore(blocks: readonly PrescribedBlock[], most: readonly PrescribedBlock[]): PrescribedBlock[] {
   return most.flatMap((limit) => {
     const block = blocks.find((one) => one.block === limit.block);
-    return block ? [withDose(limit, leastOf(doseOf(block), doseOf(limit)))] : [];
+    return block ? [withDose(limit, fewestOf(doseOf(block), doseOf(limit)))] : [];
   });
 }

@@ -4,7 +4,7 @@ import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
 import { doseOf, withDose } from './block-dose.ts';
 import type { BlockRules } from './block-rules.ts';
 import type { BlockState } from './block-state.ts';
-import { type Dose, fewerReps, halfSeconds, leastHold, leastOf, shrink, totalSeconds } from './dose.ts';
+import { type Dose, fewerReps, fewestOf, halfSeconds, leastHold, leastOf, shrink, totalSeconds } from './dose.ts';
 import { HARD_EFFORT } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { afterLayoff, LAYOFF_FROM_DAYS } from './layoff.ts';
@@ -62,7 +62,7 @@ export function easeBlock(
   if (!deepest) return { block: withDose(work.block, dose), reasons, isEased };
   const { keep } = deepest;
   // Of the full day's reps: a hold that is shorter for another cause makes no room for more of them.
-  const less = leastOf(dose, fewerReps(full, keep * totalSeconds(full)));
+  const less = fewestOf(dose, fewerReps(full, keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
   // A deeper cause has taken off as much already; where nothing acted, even the least there is must say so.
   if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {
