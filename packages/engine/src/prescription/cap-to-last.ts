@@ -1,9 +1,9 @@
 import type { Program } from '../program/program.ts';
 import { doseOf, fewerOverall, heldSeconds, withDose } from './block-dose.ts';
 import { rulesOf } from './block-rules.ts';
-import type { Limited } from './hold-back.ts';
 import type { KnownToday } from './known-today.ts';
 import { lessReasons } from './less-reasons.ts';
+import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { AskedDrill, ProgramState } from './program-state.ts';
 import type { Reason } from './reason.ts';

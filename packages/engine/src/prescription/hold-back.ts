@@ -7,13 +7,6 @@ import { limitGrowth } from './limit-growth.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 
-/** What a limit leaves of some blocks, and why, for blocks that were held to it. */
-export interface Limited {
-  /** The same list where the limit did not act. */
-  blocks: PrescribedBlock[];
-  reasonsFor?: (from: readonly PrescribedBlock[], to: readonly PrescribedBlock[]) => Reason[];
-}
-
 /**
  * Holds an eased day to what the limits leave of the full day: weekly growth, the last five drills while anything eases, and the climb after pain.
  * The limits read the full day's holds, and no hold, count of reps or weight may be above what they leave: a shorter hold makes no room for more reps, so that with more

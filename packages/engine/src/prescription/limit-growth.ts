@@ -1,7 +1,7 @@
 import type { BodyState } from '../archer/body-state.ts';
 import { fewerOverall, heldSeconds } from './block-dose.ts';
-import type { Limited } from './hold-back.ts';
 import type { KnownToday } from './known-today.ts';
+import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import { reasonOf } from './reason-words.ts';
 
