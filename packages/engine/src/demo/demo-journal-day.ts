@@ -4,7 +4,7 @@ import type { DemoChance } from './demo-journal-chance.ts';
 import { feelWords, shootingNotes } from './demo-journal-words.ts';
 
 /**
- * Invents a day's entry: shooting on Sundays and on some Tuesdays and Thursdays, work without a bow now and then, and how the day felt.
+ * Invents a day's entry: shooting on most Sundays and Tuesdays, no bow on Thursdays, work without one now and then, and how the day felt.
  * @param date ISO 8601 day
  * @param day whether there was a drill, whether the archer rests from shooting, and whether the question about pain is answered with no
  * @param chance numbers to invent from
@@ -16,7 +16,7 @@ export function inventDay(
   chance: DemoChance,
 ): DayEntry | undefined {
   const weekday = (((dayNumber(date) + 3) % 7) + 7) % 7;
-  const isShooting = !day.isOff && chance.percent([0, 60, 0, 35, 0, 0, 85][weekday] ?? 0);
+  const isShooting = !day.isOff && chance.percent([0, 75, 0, 0, 0, 0, 85][weekday] ?? 0);
   const work = weekday === 2 || weekday === 5 ? chance.percent(45) : false;
   if (!isShooting && !work && !day.hasDrilled && !day.isAsked && chance.percent(60)) return undefined;
 

@@ -85,6 +85,13 @@ describe('the invented diary', () => {
     expect(astray.map(({ date }) => date)).toEqual([]);
   });
 
+  it('has a day without a bow in every seven, as bow-international.com, “Ask the experts”, asks for', () => {
+    const drawn = new Set(demo.drills.map(({ date }) => dayNumber(date)));
+    for (const { date, arrows } of demo.days) if (arrows) drawn.add(dayNumber(date));
+    const sevens = [...drawn].filter((day) => [1, 2, 3, 4, 5, 6].every((more) => drawn.has(day + more)));
+    expect(sevens).toEqual([]);
+  });
+
   it('has arrows, feel, notes and week pages', () => {
     expect(demo.days.filter((day) => day.arrows).length).toBeGreaterThan(30);
     expect(demo.days.every((day) => (day.feel ?? 0) >= 1)).toBe(true);
