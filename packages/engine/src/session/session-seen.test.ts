@@ -123,7 +123,7 @@ describe('a witness', () => {
     expect(outcomes(session)).toEqual([held(0, 0)]);
   });
 
-  it('[S29] says what moved, and that the form was why, unless a reason was given', () => {
+  it('[S30] says what moved, and that the form was why, unless a reason was given', () => {
     const letDown = (form: SeenForm | undefined, press?: 'tired') => {
       const session = seenDrawn();
       walk(session, FIRST_HOLD_MS + 1700, FIRST_HOLD_MS + 12_000);
@@ -141,7 +141,7 @@ describe('a witness', () => {
     expect(letDown(undefined)?.seen).toEqual({ fromMs: 500, toMs: 12_000 });
   });
 
-  it('[S29] gives no reason to a hold that was held to its end', () => {
+  it('[S30] gives no reason to a hold that was held to its end', () => {
     const session = seenDrawn();
     const endMs = FIRST_HOLD_MS + HOLD_MS;
     walk(session, FIRST_HOLD_MS + 1700, endMs + 700);
