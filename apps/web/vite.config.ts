@@ -43,7 +43,9 @@ export default defineConfig({
     target: 'es2022',
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
-    rollupOptions: { input: [`${import.meta.dirname}/index.html`, `${import.meta.dirname}/about.html`] },
+    rollupOptions: {
+      input: ['index.html', 'about.html', 'about.de.html'].map((page) => `${import.meta.dirname}/${page}`),
+    },
   },
   preview: { headers: securityHeaders },
   worker: { format: 'es' },

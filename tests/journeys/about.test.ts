@@ -23,3 +23,19 @@ it('the front page runs a drill, hands out programs that open, and serves the sc
   expect(faults).toEqual([]);
   await leave();
 });
+
+it('is in German too, with a German drill, whatever the browser speaks', async () => {
+  const { page, faults, leave } = await arrive('about.html');
+  await page.getByRole('link', { name: 'Diese Seite auf Deutsch' }).click();
+  await page.getByRole('heading', { name: 'Programme zum Mitnehmen' }).waitFor();
+  await page.getByRole('button', { name: /^Beginnen/ }).waitFor();
+  const links = page.locator('#files a');
+  expect(await links.count()).toBe(builtInPrograms.length);
+  expect(await links.first().textContent()).not.toBe(builtInPrograms[0]!.title);
+  const file = await links.first().evaluate((link) => (link as HTMLAnchorElement).href);
+  expect(parseProgram(await (await fetch(file)).text()).ok).toBe(true);
+  await page.getByRole('link', { name: 'This page in English' }).click();
+  await page.getByRole('heading', { name: 'Programs to take' }).waitFor();
+  expect(faults).toEqual([]);
+  await leave();
+});

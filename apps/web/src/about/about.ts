@@ -2,7 +2,7 @@ import '@larkhold/ui/tokens.css';
 import { builtInPrograms, type Program, prescribe, programVersion } from '@larkhold/engine';
 import '@larkhold/runner';
 import { formatLocalInstant } from '@larkhold/runner';
-import { say } from '@larkhold/words';
+import { programInWords, say } from '@larkhold/words';
 import { allowOwnScripts } from '../shell/own-scripts.ts';
 import { fileNameOf } from '../shell/save-file.ts';
 
@@ -48,8 +48,9 @@ document.querySelector('#files')?.append(
     const link = document.createElement('a');
     link.href = `./programs/${fileNameOf(program.title)}.drill.json`;
     link.download = `${fileNameOf(program.title)}.drill.json`;
-    link.textContent = program.title;
-    item.append(link, ` ${program.about ?? ''}`);
+    const { title, about = '' } = programInWords(program);
+    link.textContent = title;
+    item.append(link, ` ${about}`);
     return item;
   }),
 );
