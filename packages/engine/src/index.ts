@@ -80,7 +80,14 @@ export { createJournal, mergeJournals, visibleJournal } from './journal/merge-jo
 export { migrateJournal } from './journal/migrate-journal.ts';
 export { readablePrograms } from './journal/readable-programs.ts';
 export { compareStamps, laterStamp, stampAfter, withoutDevice } from './journal/stamp.ts';
-export { DISAGREEMENT_MS, disagreementMs, trueHeldMs, trueOutcome, wholeHeldMs } from './journal/true-held-ms.ts';
+export {
+  DISAGREEMENT_MS,
+  disagreementMs,
+  seenHeldMs,
+  trueHeldMs,
+  trueOutcome,
+  wholeHeldMs,
+} from './journal/true-held-ms.ts';
 export { type DailyLoads, dailyLoads } from './load/daily-loads.ts';
 export { drawImpulse } from './load/draw-impulse.ts';
 export { holdTime } from './load/hold-time.ts';

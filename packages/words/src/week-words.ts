@@ -72,8 +72,16 @@ export function totalsLines({ now, before }: WeekSummary, words: Words = present
     now: of(now),
     before: of(before),
   });
+  const isSeen = (now.totals.seenMs ?? before.totals.seenMs) !== undefined;
   return [
     line(words.say('week.totalHold'), ({ totals }) => (totals.holdMs === 0 ? '–' : words.duration(totals.holdMs))),
+    ...(isSeen
+      ? [
+          line(words.say('week.totalSeen'), ({ totals: { seenMs = 0 } }) =>
+            seenMs === 0 ? '–' : words.duration(seenMs),
+          ),
+        ]
+      : []),
     line(words.say('week.totalDrills'), ({ totals }) => words.count(totals.drillsCount)),
     line(words.say('week.totalReps'), ({ totals: { heldCount, repsCount } }) =>
       repsCount === 0 ? '–' : words.say('week.ofReps', { held: heldCount, reps: repsCount }),

@@ -1,4 +1,12 @@
-import { dayNumber, dayOfNumber, daysOfWeek, type Journal, type WeekStart, weekListing } from '@larkhold/engine';
+import {
+  dayNumber,
+  dayOfNumber,
+  daysOfWeek,
+  type Journal,
+  trueHeldMs,
+  type WeekStart,
+  weekListing,
+} from '@larkhold/engine';
 
 /** What a day of the month shows. */
 export interface MonthDay {
@@ -30,7 +38,7 @@ export function daysOfMonth({ drills, days }: Journal, month: string): MonthDay[
   for (const { date, reps, pain } of drills) {
     const day = byDate.get(date);
     if (!day) continue;
-    day.heldMs += reps.reduce((sum, { heldMs }) => sum + heldMs, 0);
+    day.heldMs += reps.reduce((sum, rep) => sum + trueHeldMs(rep), 0);
     day.hasPain ||= pain === true;
   }
   for (const { date, arrows, pain } of days) {

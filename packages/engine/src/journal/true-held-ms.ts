@@ -19,6 +19,16 @@ export function trueHeldMs({ seen, heldMs, prescribedMs, outcome }: SeenRep): nu
 }
 
 /**
+ * Of a rep's time at full draw, what is the camera's word and not the clock's.
+ * @param rep what is known of it
+ * @returns milliseconds; 0 where it was not seen
+ */
+export function seenHeldMs(rep: SeenRep): number {
+  const { seen, outcome } = rep;
+  return seen === undefined || outcome === 'skipped' || outcome === 'unsure' ? 0 : trueHeldMs(rep);
+}
+
+/**
  * How far the clock and the camera are apart on a rep.
  * @param rep what is known of it
  * @returns what was seen less what the clock says, milliseconds; 0 where it was not seen

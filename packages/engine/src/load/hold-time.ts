@@ -1,5 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { trueHeldMs } from '../journal/true-held-ms.ts';
+import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
 
 /**
  * Time at full draw over some drills, as it was seen where a camera saw it, else as the clock has it; removed records don't count.
@@ -13,4 +13,18 @@ export function holdTime(records: readonly DrillRecord[]): number {
     for (const rep of record.reps) heldMs += trueHeldMs(rep);
   }
   return heldMs / 1000;
+}
+
+/**
+ * Of the time at full draw over some drills, what a camera saw; the rest is the clock's. Removed records don't count.
+ * @param records drills in any order
+ * @returns seconds
+ */
+export function seenHoldTime(records: readonly DrillRecord[]): number {
+  let seenMs = 0;
+  for (const record of records) {
+    if (record.removed) continue;
+    for (const rep of record.reps) seenMs += seenHeldMs(rep);
+  }
+  return seenMs / 1000;
 }

@@ -46,6 +46,15 @@ const journal: Journal = {
   weeks: [],
 };
 
+it('says how much of the time a camera saw; what it saw of a rep that nobody can judge is not its time', () => {
+  const seen = { fromMs: 2_000, toMs: 17_000 };
+  const reps = [{ ...rep, seen }, rep, { ...rep, seen, heldMs: 0, outcome: 'unsure' as const }];
+  const watched = { drills: [drill('a', '2026-12-30', reps), drill('b', '2026-12-31', [rep])], days: [], weeks: [] };
+  expect(dayTotals(watched, '2026-12-30')).toMatchObject({ holdMs: 35_000, seenMs: 15_000 });
+  expect(dayTotals(watched, '2026-12-31').seenMs).toBeUndefined();
+  expect(weekTotals(watched, '2026-W53')).toMatchObject({ holdMs: 55_000, seenMs: 15_000 });
+});
+
 it('adds up a day; what was removed does not count', () => {
   // Sums by hand.
   expect(dayTotals(journal, '2026-12-31')).toEqual({

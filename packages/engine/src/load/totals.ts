@@ -1,5 +1,5 @@
 import type { Journal } from '../journal/journal.ts';
-import { trueHeldMs } from '../journal/true-held-ms.ts';
+import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
 
 /** What was done in a stretch of days. */
 export interface Totals {
@@ -10,6 +10,8 @@ export interface Totals {
   heldCount: number;
   /** At full draw. */
   holdMs: number;
+  /** Of `holdMs`: what a camera saw, and not the clock assumed. Absent where it saw nothing. */
+  seenMs?: number;
   strengthMinutes: number;
   mobilityMinutes: number;
   fitnessMinutes: number;
@@ -51,6 +53,7 @@ export function totalsByDay(journal: Journal): Map<string, Totals> {
     totals.repsCount += record.reps.length;
     for (const rep of record.reps) {
       totals.holdMs += trueHeldMs(rep);
+      addSeen(totals, seenHeldMs(rep));
       if (rep.outcome === 'held') totals.heldCount += 1;
     }
   }
@@ -86,7 +89,12 @@ export function addTotals(sum: Totals, totals: Totals): void {
   sum.repsCount += totals.repsCount;
   sum.heldCount += totals.heldCount;
   sum.holdMs += totals.holdMs;
+  addSeen(sum, totals.seenMs ?? 0);
   sum.strengthMinutes += totals.strengthMinutes;
   sum.mobilityMinutes += totals.mobilityMinutes;
   sum.fitnessMinutes += totals.fitnessMinutes;
+}
+
+function addSeen(sum: Totals, seenMs: number): void {
+  if (seenMs > 0) sum.seenMs = (sum.seenMs ?? 0) + seenMs;
 }

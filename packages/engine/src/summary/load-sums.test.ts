@@ -61,6 +61,20 @@ describe('what today and the week cost', () => {
     expect(loadsOf(journalOf(...drills.slice(1)), {}, today).rollingRatio).toBeUndefined();
   });
 
+  it('says how much of the time a camera saw, and nothing where it saw nothing', () => {
+    const [rep] = drill(today).reps;
+    if (rep === undefined) throw new Error('no rep');
+    const watched = drill(today, {
+      reps: [
+        { ...rep, seen: { fromMs: 1_000, toMs: 26_000 } },
+        { ...rep, rep: 1 },
+      ],
+    });
+    const { week, weekBefore } = loadsOf(journalOf(watched, drill('2026-11-17')), {}, today);
+    expect(week).toMatchObject({ heldMs: 55_000, seenMs: 25_000 });
+    expect(weekBefore.seenMs).toBeUndefined();
+  });
+
   it('of nothing is nothing', () => {
     const loads = loadsOf(createJournal(), {}, today);
     expect(loads.week).toEqual({ heldMs: 0, load: 0, unratedCount: 0, unweighedCount: 0 });

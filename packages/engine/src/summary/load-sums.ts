@@ -2,7 +2,7 @@ import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Journal } from '../journal/journal.ts';
 import { dailyLoads } from '../load/daily-loads.ts';
 import { drawImpulse } from '../load/draw-impulse.ts';
-import { holdTime } from '../load/hold-time.ts';
+import { holdTime, seenHoldTime } from '../load/hold-time.ts';
 import { type WeekLoad, weekLoad } from '../load/week-load.ts';
 import { workloadRatio } from '../load/workload-ratio.ts';
 import { dayNumber, dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
@@ -15,6 +15,8 @@ const CHRONIC_DAYS = 28;
 export interface LoadSums {
   /** At full draw, milliseconds. */
   heldMs: number;
+  /** Of `heldMs`: what a camera saw, and not the clock assumed. Absent where it saw nothing. */
+  seenMs?: number;
   /** Weight on the fingers times time at full draw, newton-seconds; absent when no drill's weight is known. */
   impulseNs?: number;
   /** Drills whose weight is not known: not in the impulse. */
@@ -75,7 +77,9 @@ function sumsOf(journal: Journal, { drawWeightLbf }: { drawWeightLbf?: number },
     if (lbf === undefined) unweighedCount += 1;
     else impulseNs = (impulseNs ?? 0) + drawImpulse(record, lbf);
   }
+  const seenMs = seenHoldTime(drills) * 1000;
   return {
+    ...(seenMs > 0 && { seenMs }),
     ...{ heldMs: holdTime(drills) * 1000, unweighedCount, load: loads.reduce((sum, load) => sum + load, 0) },
     ...{ unratedCount, ...(impulseNs !== undefined && { impulseNs }) },
   };

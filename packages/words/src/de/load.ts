@@ -10,6 +10,7 @@ export const load: Readonly<Record<keyof typeof en, string>> = {
   'load.about':
     'Zugimpuls ist Zugkraft auf den Fingern mal Zeit im Vollauszug. Belastung ist Anstrengung mal Minuten, aus Übungen, Schießen und anderem Training. {leftOut}',
   'load.fullDraw': 'Im Vollauszug',
+  'load.asSeen': 'Davon, wie die Kamera es sah',
   'load.impulse': 'Zugimpuls',
   'load.load': 'Belastung',
   'load.sevenDays': 'Letzte sieben Tage: Belastung {load, number}. {rest}',

@@ -13,6 +13,7 @@ export const week: Readonly<Record<keyof typeof en, string>> = {
   'week.note': 'Eine Notiz',
   'week.nothing': 'Nichts eingetragen',
   'week.totalHold': 'Zeit im Vollauszug',
+  'week.totalSeen': 'Davon, wie die Kamera es sah',
   'week.totalDrills': 'Übungen',
   'week.totalReps': 'Gehaltene Wiederholungen',
   'week.totalArrows': 'Pfeile',

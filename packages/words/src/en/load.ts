@@ -8,6 +8,7 @@ export const load = {
   'load.about':
     'Draw impulse is weight on the fingers times time at full draw. Load is effort times minutes, of drills, shooting and other work. {leftOut}',
   'load.fullDraw': 'At full draw',
+  'load.asSeen': 'Of that, as the camera saw it',
   'load.impulse': 'Draw impulse',
   'load.load': 'Load',
   'load.sevenDays': 'Last seven days: load {load, number}. {rest}',

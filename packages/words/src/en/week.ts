@@ -11,6 +11,7 @@ export const week = {
   'week.note': 'A note',
   'week.nothing': 'Nothing written',
   'week.totalHold': 'Time at full draw',
+  'week.totalSeen': 'Of that, as the camera saw it',
   'week.totalDrills': 'Drills',
   'week.totalReps': 'Reps held',
   'week.totalArrows': 'Arrows',

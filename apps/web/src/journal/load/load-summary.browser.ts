@@ -37,6 +37,18 @@ test('hold time, impulse and load of today and two weeks stand in a table, and t
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(320);
 });
 
+test('what a camera saw of the time at full draw has a row of its own, and only then', async () => {
+  const { app } = trial.state;
+  const record =
+    app?.view.journal.drills.find(({ date }) => date === app?.view.today) ?? app?.view.journal.drills.at(-1);
+  if (!app || !record) throw new Error('no drill in the demo');
+  const reps = record.reps.map((rep) => ({ ...rep, seen: { fromMs: 0, toMs: rep.heldMs } }));
+  await app.act.putDrill({ ...record, id: 'watched', date: app.view.today, reps });
+  await expect
+    .poll(() => [...(summary()?.querySelectorAll('tbody th') ?? [])].map(textOf))
+    .toEqual(['At full draw', 'Of that, as the camera saw it', 'Draw impulse', 'Load']);
+});
+
 test('the weight on the fingers is estimated from mark and draw length, and kept only when asked', async () => {
   expect(textOf(estimate())).toContain('or your draw length for an estimate');
   await trial.state.app?.act.changeKit({ drawLengthIn: 29 });

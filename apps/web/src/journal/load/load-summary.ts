@@ -92,6 +92,11 @@ export class LoadSummary extends PlaceElement {
           </thead>
           <tbody>
             ${row(say('load.fullDraw'), ({ heldMs }) => formatDuration(heldMs))}
+            ${
+              columns.some(({ seenMs }) => seenMs !== undefined)
+                ? row(say('load.asSeen'), ({ seenMs = 0 }) => (seenMs === 0 ? '–' : formatDuration(seenMs)))
+                : nothing
+            }
             ${row(say('load.impulse'), ({ impulseNs }) => (impulseNs === undefined ? '–' : formatImpulse(impulseNs)))}
             ${row(say('load.load'), ({ load }) => formatCount(load))}
           </tbody>
