@@ -1,6 +1,7 @@
 import { type Program, programSchema } from '../program/program.ts';
 
-const MOST_KEPT = 200;
+/** More than a rack holds, and than a test draws: a program that is checked again loses what was folded for it. */
+const MOST_KEPT = 500;
 // Checking a program takes longer than prescribing it. Its text is the key, so that a program that was changed in place is checked again.
 const kept = new Map<string, Program>();
 
