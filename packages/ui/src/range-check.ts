@@ -1,5 +1,5 @@
 import { say } from '@larkhold/words';
-import { css, html, LitElement } from 'lit';
+import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { controlStyles, pageStyles } from './page-styles.ts';
 
@@ -38,19 +38,17 @@ export class RangeCheck extends LitElement {
 
   override render() {
     return html`<aside class="notice" aria-label=${say('range.shooting')}>
-      <p>
-        <strong>${say('range.question')}</strong> ${say('range.rules')}
-      </p>
       <details>
-        <summary>${say('range.what')}</summary>
+        <summary><span><strong>${say('range.question')}</strong> ${say('range.rules')}</span></summary>
         <ul>
           ${questions.map((key) => html`<li>${say(key)}</li>`)}
         </ul>
         <p>${say('range.ifNot')}</p>
+        ${this.place === '' ? html`<p class="dim small">${say('range.namePlace')}</p>` : nothing}
       </details>
       ${
         this.place === ''
-          ? html`<p class="dim small">${say('range.namePlace')}</p>`
+          ? nothing
           : html`<button type="button" class="quiet" @click=${this.#onDismiss}>${say('range.checked', { place: this.place })}</button>`
       }
     </aside>`;

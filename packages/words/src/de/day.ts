@@ -15,6 +15,7 @@ export const day: Readonly<Record<keyof typeof en, string>> = {
   'day.ownWords': 'In deinen Worten',
   'day.pain': 'Heute Schmerzen',
   'day.painStop': 'Für heute ist Schluss. Wenn es bleibt, geh zur Ärztin, zum Arzt oder in die Physiotherapie.',
+  'day.workDone': '{name} {n, number} min',
   'day.otherWork': 'Anderes Training, Minuten',
   'day.note': 'Notiz',
   'day.effortOf': '{name}, Anstrengung von 0 bis 10',

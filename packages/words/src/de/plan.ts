@@ -23,6 +23,7 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.day': 'Tag',
   'plan.drill': 'Übung',
   'plan.times': 'Im Vollauszug, von allem',
+  'plan.atDraw': 'im Vollauszug',
   'plan.ofAll': '{held, number, duration} von {all, number, minutes}',
   'plan.restRow': 'Ruhetage bis {to, date, short}',
   'plan.restRowWhy': 'Ruhetage bis {to, date, short}: {why}',

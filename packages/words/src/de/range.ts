@@ -6,7 +6,6 @@ export const range: Readonly<Record<keyof typeof en, string>> = {
   'range.question': 'Schießt du zu Hause?',
   'range.rules':
     'Örtliche Regeln und die deines Vereins gehen vor. Dann prüf Pfeilfang, Umgebung, Unbeteiligte und Licht.',
-  'range.what': 'Was zu prüfen ist',
   'range.ifNot': 'Trifft eine Zeile nicht zu, schieß nicht.',
   'range.namePlace': 'Gib dem Ort einen Namen, dann kannst du das für ihn wegräumen.',
   'range.checked': 'Geprüft: für {place} wegräumen',

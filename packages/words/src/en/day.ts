@@ -13,6 +13,7 @@ export const day = {
   'day.ownWords': 'In your own words',
   'day.pain': 'Pain today',
   'day.painStop': 'Stop for today. If it stays, see a doctor or physiotherapist.',
+  'day.workDone': '{name} {n, number} min',
   'day.otherWork': 'Other work, minutes',
   'day.note': 'Note',
   'day.effortOf': '{name}, effort from 0 to 10',

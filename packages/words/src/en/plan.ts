@@ -21,6 +21,7 @@ export const plan = {
   'plan.day': 'Day',
   'plan.drill': 'Drill',
   'plan.times': 'At full draw, of all',
+  'plan.atDraw': 'at full draw',
   'plan.ofAll': '{held, number, duration} of {all, number, minutes}',
   'plan.restRow': 'Rest days until {to, date, short}',
   'plan.restRowWhy': 'Rest days until {to, date, short}: {why}',

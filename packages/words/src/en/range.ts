@@ -4,7 +4,6 @@ export const range = {
   'range.question': 'Shooting at home?',
   'range.rules':
     "Local rules and your club's rules come first. Then check backstop, surroundings, bystanders and light.",
-  'range.what': 'What to check',
   'range.ifNot': 'If one line is not true, do not shoot.',
   'range.namePlace': 'Name the place, and this can be put away for it.',
   'range.checked': 'Checked: put this away for {place}',

@@ -21,6 +21,19 @@ export const dayEntryStyles = css`
     padding: 0 0 0.4rem;
     font-weight: 650;
   }
+  .kind {
+    overflow-wrap: anywhere;
+  }
+  details {
+    border: 0;
+  }
+  details[open] {
+    padding-bottom: 0.4rem;
+  }
+  textarea {
+    min-height: 3.6rem;
+    field-sizing: content;
+  }
   .line {
     display: grid;
     grid-template-columns: minmax(5.5rem, 8rem) auto minmax(5rem, 1fr);
@@ -104,15 +117,17 @@ export const dayEntryStyles = css`
   }
   @container (max-width: 27rem) {
     .line {
-      display: flex;
-      flex-wrap: wrap;
+      grid-template-columns: minmax(0, 1fr) auto;
     }
-    .kind {
-      flex-basis: 100%;
-      margin-bottom: -0.2rem;
+    .line > .beside {
+      grid-column: 1 / -1;
+      justify-self: end;
     }
   }
   @container (max-width: 16rem) {
+    .line {
+      grid-template-columns: minmax(0, 1fr);
+    }
     .steps {
       grid-template-columns: minmax(0, 1fr);
     }

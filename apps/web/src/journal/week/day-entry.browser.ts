@@ -41,7 +41,7 @@ test('arrows by step and by typing, and a distance', async () => {
   field.value = '72';
   field.dispatchEvent(new InputEvent('input', { bubbles: true }));
   await element.updateComplete;
-  const distance = element.renderRoot.querySelectorAll<HTMLInputElement>('.beside input')[2]!;
+  const distance = element.renderRoot.querySelectorAll<HTMLInputElement>('.beside input')[1]!;
   distance.value = '18';
   distance.dispatchEvent(new Event('change', { bubbles: true }));
   expect(changes.at(-1)).toEqual({

@@ -3,9 +3,10 @@ import type { Kit } from '@larkhold/store';
 import { controlStyles, pageStyles } from '@larkhold/ui';
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import '@larkhold/ui';
 import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
-import { feelSteps, feelWord, say } from '@larkhold/words';
+import { feelSteps, feelWord, presentWords, say } from '@larkhold/words';
 import { dayEntryStyles } from './day-entry-styles.ts';
 import '@larkhold/ui';
 
@@ -81,8 +82,6 @@ export class DayEntryElement extends LitElement {
 
   #arrowLine(lines: readonly Arrows[], line: Arrows, index: number) {
     const name = say(line.kind === 'blank bale' ? 'day.blankBale' : `day.${line.kind}`);
-    const isImperial = this.units === 'imperial';
-    const distance = line.distanceM === undefined ? '' : tenths(line.distanceM / (isImperial ? METRES_PER_YARD : 1));
     return html`<div class="line">
       <span class="kind" aria-hidden="true">${name}</span>
       <count-field
@@ -91,7 +90,16 @@ export class DayEntryElement extends LitElement {
         .value=${line.count}
         @count-change=${(event: CustomEvent<number>) => this.#change({ arrows: changeArrows(lines, index, { count: event.detail }) })}
       ></count-field>
-      <label class="beside"
+      ${line.count === 0 && line.distanceM === undefined && this.added !== line.kind ? nothing : this.#distance(lines, line, index)}
+    </div>`;
+  }
+
+  /** Asked once there are arrows. */
+  #distance(lines: readonly Arrows[], line: Arrows, index: number) {
+    const name = say(line.kind === 'blank bale' ? 'day.blankBale' : `day.${line.kind}`);
+    const isImperial = this.units === 'imperial';
+    const distance = line.distanceM === undefined ? '' : tenths(line.distanceM / (isImperial ? METRES_PER_YARD : 1));
+    return html`<label class="beside"
         ><span class="visually-hidden">${say('day.distanceOf', { name, unit: isImperial ? 'yards' : 'other' })}</span
         ><input
           inputmode="decimal"
@@ -100,8 +108,7 @@ export class DayEntryElement extends LitElement {
           .value=${distance}
           @change=${(event: Event) => this.#changeDistance(lines, index, textOf(event))}
         />${isImperial ? 'yd' : 'm'}</label
-      >
-    </div>`;
+      >`;
   }
 
   #shootingLoad(entry: DayEntry) {
@@ -153,10 +160,14 @@ export class DayEntryElement extends LitElement {
 
   #work(entry: DayEntry) {
     const lines = workLines(entry);
-    return html`<fieldset>
-      <legend>${say('day.otherWork')}</legend>
-      ${lines.map((line, index) => this.#workLine(lines, line, index))}
-    </fieldset>`;
+    const done = lines.filter(({ minutes }) => minutes > 0);
+    const words = done.map(({ kind, minutes }) => say('day.workDone', { name: say(`day.${kind}`), n: minutes }));
+    return html`<details ?open=${guard([entry.date], () => done.length > 0)}>
+      <summary><span>${say('day.otherWork')} <span class="dim small">${presentWords().list(words)}</span></span></summary>
+      <fieldset aria-label=${say('day.otherWork')}>
+        ${lines.map((line, index) => this.#workLine(lines, line, index))}
+      </fieldset>
+    </details>`;
   }
 
   #workLine(lines: readonly Work[], line: Work, index: number) {
@@ -181,7 +192,7 @@ export class DayEntryElement extends LitElement {
   #words(entry: DayEntry) {
     return html`<label class="field"
       >${say('day.note')}<textarea
-        rows="3"
+        rows="2"
         maxlength="4000"
         .value=${entry.note ?? ''}
         @input=${(event: Event) => this.#change({ note: textOf(event) || undefined })}

@@ -6,13 +6,20 @@ export const weekPageStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0.6rem 1.2rem;
-    align-items: end;
+    align-items: center;
     justify-content: space-between;
+  }
+  /* Beside the title also on a phone; under it where text is large. */
+  header > div:first-child {
+    flex: 1 1 9rem;
+  }
+  header .button {
+    padding-inline: 0.6rem;
   }
   .field {
     display: grid;
-    gap: 0.3rem;
-    margin-top: 0.9rem;
+    gap: 0.25rem;
+    margin-top: 0.7rem;
     font-weight: 600;
   }
   .field input:not([type='checkbox']),
@@ -20,8 +27,10 @@ export const weekPageStyles = css`
     width: 100%;
     font-weight: 400;
   }
+  /* As low as a line, and as high as what is written. */
   .field textarea.low {
-    min-height: 4.4rem;
+    min-height: 3rem;
+    field-sizing: content;
   }
   .field .focus {
     font-size: var(--text-large);

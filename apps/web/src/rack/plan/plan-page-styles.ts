@@ -44,6 +44,9 @@ export const planPageStyles = css`
   tbody th[scope='row'] {
     width: 8.5rem;
   }
+  .at-draw {
+    display: none;
+  }
   .times {
     width: 11rem;
     padding-right: 0;
@@ -113,8 +116,54 @@ export const planPageStyles = css`
       font-size: var(--text-small);
       text-align: left;
     }
-    td.times:not(:empty)::after {
-      content: ' at full draw';
+    .at-draw {
+      display: inline;
+    }
+  }
+  /* A wide screen: weeks in two columns, each of them whole. */
+  @media (min-width: 68rem) {
+    .in-two table {
+      display: block;
+      columns: 2 26rem;
+      column-gap: calc(var(--gap) * 2.5);
+    }
+    .in-two thead {
+      display: none;
+    }
+    .in-two tbody {
+      display: block;
+      break-inside: avoid;
+      padding-bottom: 0.8rem;
+    }
+    .in-two .week th {
+      padding-top: 0.6rem;
+    }
+    .in-two tr {
+      display: grid;
+      grid-template-columns: 6.5rem minmax(0, 1fr);
+    }
+    .in-two .week {
+      grid-template-columns: minmax(0, 1fr);
+    }
+    .in-two tbody th[scope='row'] {
+      grid-row: 1 / span 2;
+      width: auto;
+    }
+    .in-two td {
+      padding-bottom: 0;
+      border-bottom: 0;
+    }
+    .in-two td.times {
+      grid-column: 2;
+      width: auto;
+      padding: 0 0 0.5rem 1.1rem;
+      border-bottom: 1px solid var(--rule);
+      color: var(--dim);
+      font-size: var(--text-small);
+      text-align: left;
+    }
+    .in-two .at-draw {
+      display: inline;
     }
   }
 `;

@@ -40,7 +40,7 @@ export class PlanPage extends PlaceElement {
       <div class="row">
         <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, program, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'), app.view.kit.units)}`;
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : html`<div class="in-two">${planTable(weeks, say('plan.coming'), app.view.kit.units)}</div>`}`;
   }
 
   #settings({ view, act }: App, program: Program) {

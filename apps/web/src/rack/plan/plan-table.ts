@@ -54,7 +54,11 @@ function dayRow(row: ShownRow, units: Units) {
           : said
       }
     </td>
-    <td role="cell" class="times">${isDrill ? say('plan.ofAll', { held: heldMs, all: durationMs }) : nothing}</td>
+    <td role="cell" class="times">${
+      isDrill
+        ? html`${say('plan.ofAll', { held: heldMs, all: durationMs })} <span class="at-draw">${say('plan.atDraw')}</span>`
+        : nothing
+    }</td>
   </tr>`;
 }
 
