@@ -23,7 +23,7 @@ export const manifest: Partial<ManifestOptions> & { file_handlers: FileHandler[]
     { src: 'icon.svg', sizes: 'any', type: 'image/svg+xml' },
     { src: 'icon-192.png', sizes: '192x192', type: 'image/png' },
     { src: 'icon-512.png', sizes: '512x512', type: 'image/png' },
-    { src: 'icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+    { src: 'icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
   ],
   file_handlers: [{ action: './#/rack', accept: { 'application/json': ['.drill.json', '.json'] } }],
 };

@@ -1,6 +1,7 @@
 import { builtInPrograms, type DrillRecord } from '@larkhold/engine';
+import { loadWords, useWords } from '@larkhold/words';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { page as frame } from 'vitest/browser';
+import { cdp, page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
 import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
 
@@ -80,6 +81,54 @@ test.each(sizes.flatMap(([width, height]) => [[width, height, '100%'] as const, 
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
   },
 );
+
+const longTitle = 'Haltekraftausdauertraining für kalte Wintermorgende im Dachgeschoss mit '.repeat(2).slice(0, 120);
+
+test.each(['100%', '200%'])(
+  'in German, turned, and with a browser bar that comes and goes Begin stays whole, text of %s',
+  async (text) => {
+    document.documentElement.style.fontSize = text;
+    try {
+      useWords(await loadWords('de'));
+      const id = '00000000-0000-4000-8000-00000000aaaa';
+      await trial.state.app?.act.putProgram({ ...builtInPrograms[1]!, id, title: longTitle });
+      await trial.state.app?.act.chooseProgram(id);
+      await trial.state.app?.act.changeKit({ language: 'de' });
+      for (const [width, height] of [
+        [390, 844],
+        [844, 390],
+        [390, 844],
+        [390, 730],
+        [320, 420],
+      ] as const) {
+        await frame.viewport(width, height);
+        await expect.poll(() => [width, height, hiddenBy(begin())]).toEqual([width, height, []]);
+        expect(textOf(begin())).toMatch(/^Beginnen|^Los/);
+      }
+    } finally {
+      useWords(await loadWords('en-GB'));
+    }
+  },
+);
+
+test.each([
+  [320, 480],
+  [360, 640],
+  [844, 390],
+] as const)('in forced colours, at %i x %i, Begin is whole', async (width, height) => {
+  // What Chromium is asked through its own protocol; vitest's types name no commands.
+  const ask = cdp() as unknown as { send(command: string, given: object): Promise<void> };
+  const force = (value: string) =>
+    ask.send('Emulation.setEmulatedMedia', { features: [{ name: 'forced-colors', value }] });
+  await force('active');
+  try {
+    await frame.viewport(width, height);
+    expect(matchMedia('(forced-colors: active)').matches).toBe(true);
+    await expect.poll(() => hiddenBy(begin())).toEqual([]);
+  } finally {
+    await force('none');
+  }
+});
 
 test('the caution of a drawn string is never folded away, whatever stands before it', async () => {
   const open = () => {

@@ -140,7 +140,7 @@ export const planPageStyles = css`
     }
     .in-two tr {
       display: grid;
-      grid-template-columns: 6.5rem minmax(0, 1fr);
+      grid-template-columns: 7.6rem minmax(0, 1fr);
     }
     .in-two .week {
       grid-template-columns: minmax(0, 1fr);
