@@ -50,7 +50,7 @@ export interface HoldTracks {
  */
 export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): HoldTracks {
   const radius = Math.max(4, Math.min(16, Math.round(torso * 0.11)));
-  const reach = Math.max(6, Math.round(torso * 0.17));
+  const reach = (betweenMs: number) => reachOf(torso, betweenMs);
   const off = Math.max(0.8, torso * OFF_TORSOS);
   const { drawSide } = readStance(points);
   const bowSide = drawSide === 'left' ? 'right' : 'left';
@@ -79,7 +79,7 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       const patch = patches[name];
       const near = last.found[name];
       if (patch === undefined || near === undefined) continue;
-      const here = findPatch(frame, patch, near, reach);
+      const here = findPatch(frame, patch, near, reach(Math.abs(atMs - last.atMs)));
       // A patch that is lost is looked for where it was last found.
       found[name] = here.match < LEAST_MATCH ? { ...near, match: here.match } : here;
     }
@@ -140,6 +140,12 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       });
     },
   };
+}
+
+/** How far to look for a patch so long after it was found, pixels: a let-down takes a hand 2.5 torso lengths in a second. */
+function reachOf(torso: number, betweenMs: number): number {
+  const torsos = Math.min(0.5, Math.max(0.17, betweenMs * 0.0025));
+  return Math.max(6, Math.round(torso * torsos));
 }
 
 /** Back in time, when a place had not yet come to rest; a twitch, from which it comes back at once, is left out. */

@@ -16,19 +16,33 @@ interface Trial extends BodyFilmOptions {
   /** The model is asked about one frame in so many. */
   askedEvery?: number;
   change?: (rows: number[][], atMs: number) => number[][] | null;
+  /** No picture comes. */
+  isBlindAt?: (atMs: number) => boolean;
   repaint?: (frame: GrayFrame, atMs: number) => GrayFrame;
   lightAt?: (atMs: number) => number;
 }
 
 function watch(reps: ScriptedRep[], trial: Trial = {}) {
-  const { look = {}, askedEvery = 2, change = (rows) => rows, repaint = (frame) => frame, lightAt, ...film } = trial;
-  const { frames, holds } = bodyFilm(reps, { ...film, ...SMALL, noiseTorsos: film.noiseTorsos });
+  const {
+    look = {},
+    askedEvery = 2,
+    change = (rows) => rows,
+    repaint = (frame) => frame,
+    lightAt,
+    isBlindAt,
+    ...film
+  } = trial;
+  const { frames, holds } = bodyFilm(reps, { ...SMALL, ...film });
   const timed = timeReps(reps);
-  const paint = createPainter({ ...film, ...SMALL }, look);
+  const paint = createPainter({ ...SMALL, ...film }, look);
   const witness = createHoldWitness();
   const build: Build = { size: film.size, seated: film.seated };
   const events: WitnessEvent[] = [];
   frames.forEach(({ atMs, rows }, index) => {
+    if (isBlindAt?.(atMs)) {
+      events.push(...witness.blind(atMs));
+      return;
+    }
     const figure: Joints = jointsAt(timed, atMs, build);
     const frame = repaint(toGray(paint([figure], lightAt?.(atMs))), atMs);
     const changed = change(rows, atMs);
@@ -47,6 +61,7 @@ describe('model and pixels together', () => {
     ['a left-handed archer with dark skin', { leftHanded: true, look: { skin: [92, 60, 44], shirt: [150, 52, 46] } }],
     ['10 frames a second, each asked', { fps: 10, askedEvery: 1 }],
     ['30 frames a second, one in four asked', { fps: 30, askedEvery: 4 }],
+    ['a phone held upright, 5 frames a second', { fps: 5, askedEvery: 1, width: 240, height: 320, distanceM: 2 }],
   ])('tell each hold to a tenth of a second: %s', (_name, trial) => {
     const { seen, holds } = watch([{ holdS: 3 }, { holdS: 2.2 }], trial);
     expect(seen).toHaveLength(holds.length);
@@ -100,6 +115,36 @@ describe('model and pixels together', () => {
     });
     expect(count(events, 'letDown')).toBe(0);
     expect(count(events, 'lost')).toBe(1);
+  });
+
+  it.each<[string, Trial]>([
+    ['a camera that is taken away, or a page that is hidden', { isBlindAt: (atMs) => atMs > 8_500 }],
+    // A worker tells a frozen picture from a calm archer, and then asks the model no more.
+    ['a picture that freezes', { change: (rows, atMs) => (atMs > 8_500 ? null : rows) }],
+  ])('credit nothing of a hold that goes out of sight: %s', (_name, trial) => {
+    let kept: GrayFrame | undefined;
+    const { events, seen } = watch([{ holdS: 5 }], {
+      ...trial,
+      askedEvery: 1,
+      repaint: (frame, atMs) => {
+        if (atMs <= 8_500 || kept === undefined) kept = frame;
+        return kept;
+      },
+    });
+    expect(count(events, 'drawn')).toBe(1);
+    expect(seen).toEqual([]);
+    expect(count(events, 'letDown')).toBe(0);
+    const lost = events.find((event) => event.type === 'lost');
+    expect(lost?.atMs).toBeGreaterThan(8_400);
+    expect(lost?.atMs).toBeLessThanOrEqual(8_500);
+  });
+
+  it('see the hold after one that went out of sight', () => {
+    const { seen, holds } = watch([{ holdS: 3 }, { holdS: 3 }], {
+      isBlindAt: (atMs) => atMs > 8_000 && atMs < 11_000,
+    });
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[1]?.fromMs ?? 0))).toBeLessThan(110);
   });
 
   it.each<[string, ScriptedRep, string]>([

@@ -9,7 +9,7 @@ const HEIGHT = 120;
 const HOME = { x: 60, y: 60 };
 const FACE = { x: 125, y: 35 };
 const LEFT_AT = 2_000;
-const FOUND = { radius: 8, reach: 10, off: 1.5 };
+const FOUND = { radius: 8, reach: () => 10, off: 1.5 };
 
 const wall = (x: number, y: number) => 100 + 20 * Math.sin(x * 0.21 + y * 0.13) + 15 * Math.cos(x * 0.09 - y * 0.24);
 const cloth = (x: number, y: number) => 150 + 45 * Math.sin(x * 0.43 + y * 0.17) + 35 * Math.cos(y * 0.51 - x * 0.2);

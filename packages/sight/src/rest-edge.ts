@@ -21,10 +21,11 @@ export interface SoughtEdge {
   atMs: number;
   /** A draw comes to its rest, a let-down leaves it. */
   rest: 'before' | 'after';
-  /** Half a patch's side, how far it is looked for from frame to frame, and how far off its place is off it, all pixels. */
+  /** Half a patch's side, and how far off its place is off it, pixels. */
   radius: number;
-  reach: number;
   off: number;
+  /** How far to look for a patch so many milliseconds after it was found, pixels. */
+  reach(betweenMs: number): number;
 }
 
 /** So far from the edge a patch is taken, milliseconds: surely at rest, and still alike at the edge. */
@@ -116,10 +117,12 @@ function trackAround(
   return [...back.reverse(), first, ...follow(frames.slice(at + 1), patch, first, reach)];
 }
 
-function follow(frames: readonly TimedFrame[], patch: Patch, first: Found, reach: number): Sighting[] {
+function follow(frames: readonly TimedFrame[], patch: Patch, first: Sighting, reach: SoughtEdge['reach']): Sighting[] {
   let near: Found = first;
+  let lastMs = first.atMs;
   return frames.map(({ atMs, frame }) => {
-    const found = findPatch(frame, patch, near, reach);
+    const found = findPatch(frame, patch, near, reach(Math.abs(atMs - lastMs)));
+    lastMs = atMs;
     // A patch that is lost is looked for where it was last found.
     near = found.match < LEAST_MATCH ? { ...near, match: found.match } : found;
     return { ...near, atMs };

@@ -49,6 +49,8 @@ export const films: Record<string, FilmScript> = {
   seated: { reps: short, seated: true },
   walker: { reps: short, walker: true },
   mirror: { reps: short, mirror: true },
+  onlooker: { reps: short, onlooker: true },
+  pet: { reps: short, pet: true },
   slow: { reps: short, fps: 10 },
   behind: { reps: short, yawDeg: 180 },
   dim: { reps: short, look: { light: 0.12, grain: 5 } },

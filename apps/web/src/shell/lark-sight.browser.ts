@@ -25,6 +25,28 @@ function movingCamera(): MediaStream {
   return canvas.captureStream();
 }
 
+test('says in the hold that the camera was taken away; the drill hears of no let-down and goes on', async () => {
+  const stream = movingCamera();
+  vi.spyOn(navigator.mediaDevices, 'getUserMedia').mockResolvedValue(stream);
+  const drill = document.createElement('lark-drill');
+  const observed = vi.spyOn(drill, 'observe');
+  const sight = document.createElement('lark-sight');
+  sight.replayOnly = true;
+  drill.append(sight);
+  document.body.append(drill);
+  await vi.waitFor(() => expect(sight.renderRoot.querySelector('video')).not.toBeNull(), { timeout: 10_000 });
+  for (const track of stream.getTracks()) {
+    track.stop();
+    track.dispatchEvent(new Event('ended'));
+  }
+  await vi.waitFor(() =>
+    expect(sight.renderRoot.textContent).toContain('The camera is gone. The drill goes by the clock.'),
+  );
+  expect(sight.renderRoot.querySelector('video')).toBeNull();
+  await new Promise((resolve) => setTimeout(resolve, 1_200));
+  expect(observed).not.toHaveBeenCalled();
+});
+
 test('plays the last hold back in the rest on any device: without the model, and gone with the next draw', async () => {
   vi.spyOn(navigator.mediaDevices, 'getUserMedia').mockResolvedValue(movingCamera());
   const worker = vi.fn();
