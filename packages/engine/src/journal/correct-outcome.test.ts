@@ -83,3 +83,17 @@ it.each<[string, Partial<RepRecord>, object]>([
   const { seen: _, ...byClock } = { ...rep, ...seen };
   expect(settleSeen(apart, 0, 'clock', at).reps[0]).toEqual(byClock);
 });
+
+it('a hold that was let down early keeps its reason, as the camera has it', () => {
+  const short = { ...rep, heldMs: 20_000, outcome: 'short', seen: { fromMs: 0, toMs: 24_000 } } as const;
+  const settle = (why: RepRecord['why']) =>
+    settleSeen({ ...record, reps: [{ ...short, ...(why && { why }) }] }, 0, 'seen', at).reps[0];
+  expect(settle('form')).toEqual({ ...short, heldMs: 24_000, why: 'form' });
+  expect(settle(undefined)).toEqual({ ...short, heldMs: 24_000 });
+  expect(Object.keys(settle(undefined) ?? {})).not.toContain('why');
+});
+
+it('a rep that the camera never saw stays as the clock has it, and one that is not there is refused by its place', () => {
+  expect(settleSeen(record, 1, 'seen', at).reps).toEqual(record.reps);
+  expect(() => settleSeen(record, 2, 'seen', at)).toThrow('index: expected 0 to 1, got 2');
+});

@@ -19,6 +19,7 @@ test('says why a hold was short, and takes it back', () => {
   expect(told.reps[1]).toEqual({ ...record.reps[1], why: 'form' });
   expect(told.editedAt).toBe(at);
   expect(correctWhy(told, 1, undefined, at).reps).toEqual(record.reps);
+  expect(Object.keys(correctWhy(told, 1, undefined, at).reps[1] ?? {})).not.toContain('why');
   expect(record.reps[1]).not.toHaveProperty('why');
 });
 
@@ -26,6 +27,6 @@ test('a rep that was held has no reason, nor one that is put right', () => {
   expect(() => correctWhy(record, 0, 'tired', at)).toThrow(
     'index is 0, which is held; expected a rep that was let down early',
   );
-  expect(() => correctWhy(record, 2, 'tired', at)).toThrow(RangeError);
+  expect(() => correctWhy(record, 2, 'tired', at)).toThrow('index is 2 of 2; expected a rep that was let down early');
   expect(correctOutcome(correctWhy(record, 1, 'tired', at), 1, 'held', at).reps[1]).not.toHaveProperty('why');
 });

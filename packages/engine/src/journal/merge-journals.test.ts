@@ -272,4 +272,7 @@ it('two values are the same whatever the order of their keys', () => {
   expect(isSame({ a: 1 }, { a: 1, b: 2 })).toBe(false);
   expect(isSame([1, 2], [2, 1])).toBe(false);
   expect(isSame({ 0: 1 }, [1])).toBe(false);
+  expect(isSame([1], { 0: 1 })).toBe(false);
+  expect(isSame([1, 2], [1])).toBe(false);
+  expect(isSame([1], [1, 2])).toBe(false);
 });
