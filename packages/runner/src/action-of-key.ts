@@ -50,3 +50,12 @@ export function actionOfKey(
 export function isDrawn(view: Stand): boolean {
   return view.state === 'running' && (view.step?.kind === 'draw' || view.step?.kind === 'hold');
 }
+
+/**
+ * Whether a drill has begun and is not over.
+ * @param view where the drill is
+ * @returns true also in a pause
+ */
+export function isUnderWay({ state }: Stand): boolean {
+  return state === 'running' || state === 'paused';
+}
