@@ -70,7 +70,8 @@ export function foldDays<S, T = undefined>(
     const same = before ? Math.min(before.count, sameCount(before.days, days)) : 0;
     const { at, state } = before ? nearest(before, same) : { at: 0, state: start };
     const states = before ? before.states.slice(0, Math.floor(at / APART) + 1) : [start];
-    const notes = before ? before.notes.slice(0, at) : [];
+    // What is gone on from is not asked again, so that its notes need no copy.
+    const notes = before?.notes.length === at ? before.notes : (before?.notes.slice(0, at) ?? []);
     const isSameEnd = before !== undefined && at === before.count;
     const beforeEnd = isSameEnd ? before.beforeEnd : state;
     return { days, count: at, states, end: state, beforeEnd, isBeforeKnown: isSameEnd && before.isBeforeKnown, notes };
