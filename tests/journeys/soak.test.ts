@@ -1,8 +1,8 @@
 import { expect, inject, it } from 'vitest';
-import { liveDays } from '../soak/year.ts';
+import { cards, liveDays } from '../soak/year.ts';
 
 // `npm run soak` lives a whole year; here it is the first days of one: each fault once.
-const days = Number(process.env.LARKHOLD_SOAK_DAYS ?? 17);
+const days = Number(process.env.LARKHOLD_SOAK_DAYS ?? cards.length);
 const seed = Number(process.env.LARKHOLD_SOAK_SEED ?? 20261125);
 
 it(
@@ -16,13 +16,10 @@ it(
     expect(report.differences).toEqual([]);
     expect(report.repsLost).toBe(0);
     expect(report.faults).toEqual([]);
-    expect(Object.keys(report.survived).length).toBeGreaterThan(10);
-    // Bounded: what is kept in the page grows with the journal alone, some kilobytes a drill.
-    // A page that was left may stay until the next one is; none more does.
-    expect(report.late.listeners).toBeLessThan(report.early.listeners + 250);
-    expect(report.late.nodes).toBeLessThan(report.early.nodes + 5000);
-    // Bounded: what is kept in the page grows with the journal alone, some kilobytes a drill.
-    // Nothing of a drill that is over stays behind: the page at the line is as large after a month as after a day.
+    // Each kind, but for the day on which nothing goes wrong.
+    if (days >= cards.length) expect(Object.keys(report.survived).length).toBeGreaterThanOrEqual(cards.length - 1);
+    // Bounded: what is kept in the page grows with the journal alone, some kilobytes a drill. A page that was left may stay until the next one is; none
+    // more does: the page at the line is as large after a month as after a day.
     expect(report.late.listeners).toBeLessThan(report.early.listeners + 60);
     expect(report.late.nodes).toBeLessThan(report.early.nodes + 3000);
     expect(report.late.heapMb).toBeLessThan(report.early.heapMb + 10 + report.drills * 0.05);

@@ -1,4 +1,4 @@
-import type { DrillRecord, SessionSnapshot } from '@larkhold/engine';
+import type { DayEntry, DrillRecord, SessionSnapshot } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
 import { drillView } from './fast-time.ts';
 
@@ -40,6 +40,19 @@ export async function storedDrills(page: Page): Promise<DrillRecord[]> {
   return found.sort((one, other) => Date.parse(one.startedAt) - Date.parse(other.startedAt));
 }
 
+/**
+ * Waits until a day's note is on the disk.
+ * @param page any page of the app
+ * @param day ISO 8601
+ * @param note what it has to say
+ */
+export async function noteKept(page: Page, day: string, note: string): Promise<void> {
+  const noteOf = async () => ((await storedRows(page, 'days')).get(day) as DayEntry | undefined)?.note;
+  for (const giveUpAt = Date.now() + 30_000; (await noteOf()) !== note; ) {
+    if (Date.now() > giveUpAt) throw new Error(`the note of ${day} never reached the disk`);
+  }
+}
+
 /** Outcomes of a record, in order. */
 export const outcomesOf = (record: DrillRecord | undefined) => record?.reps.map(({ outcome }) => outcome);
 
@@ -72,13 +85,17 @@ export async function putRows(page: Page, rows: readonly [table: string, key: st
  * Waits until the disk knows the step that the drill on the screen is in, and so every rep before it. The page may die then: a rep whose
  * writing is still under way, some milliseconds, is not yet kept.
  * @param page a page with a drill, on a clock that stands still
+ * @param knownMs how much of the step the disk has to know as well, milliseconds
  */
-export async function drillKept(page: Page): Promise<void> {
+export async function drillKept(page: Page, knownMs = 0): Promise<void> {
   const shown = (await drillView(page))?.step;
   if (!shown) throw new Error('no drill is on the screen');
-  const startOf = async () => (await storedRunning(page))?.snapshot.walk.step?.startMs;
-  for (const giveUpAt = Date.now() + 30_000; (await startOf()) !== shown.startMs; ) {
-    if (Date.now() > giveUpAt) throw new Error(`the step at ${shown.startMs} ms never reached the disk`);
+  const isKept = async () => {
+    const { walk, ledger } = (await storedRunning(page))?.snapshot ?? {};
+    return walk?.step?.startMs === shown.startMs && (ledger?.seenMs ?? 0) - (ledger?.sinceMs ?? 0) >= knownMs;
+  };
+  for (const giveUpAt = Date.now() + 30_000; !(await isKept()); ) {
+    if (Date.now() > giveUpAt) throw new Error(`${knownMs} ms of the step at ${shown.startMs} never reached the disk`);
   }
 }
 

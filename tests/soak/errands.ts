@@ -9,7 +9,7 @@ import {
 } from '@larkhold/engine';
 import type { Page } from 'playwright-core';
 import { holdsFile } from '../journeys/drill-program.ts';
-import { storedDrills } from '../journeys/stored-rows.ts';
+import { putRows, storedDrills, storedRows } from '../journeys/stored-rows.ts';
 import { correctKnown } from './known-reps.ts';
 import type { Life } from './soaked-life.ts';
 
@@ -132,6 +132,36 @@ export async function hearCoach({ browser, count }: Life): Promise<void> {
   await browser.page.locator('file-in').getByRole('button', { name: 'Undo' }).click();
   await browser.page.getByText('Undone: everything is as it was before.').waitFor();
   count('coach answered');
+}
+
+/** A row on the disk is damaged: it is set aside as it is, and all else is as it was. */
+export async function damageRow({ browser, count }: Life): Promise<void> {
+  const key = `damaged-${browser.nowMs}`;
+  const row = { id: key, reps: 'none' };
+  await putRows(browser.page, [['drills', key, row]]);
+  await browser.page.reload();
+  await browser.go('#/journal');
+  const isAside = async () =>
+    [...(await storedRows(browser.page, 'aside')).keys()].some((one) => one.startsWith(`drills/${key}`));
+  for (const giveUpAt = Date.now() + 30_000; !(await isAside()); ) {
+    if (Date.now() > giveUpAt) throw new Error('a damaged row was not set aside');
+  }
+  count('damaged row');
+}
+
+/** A part of the app is missing at the host: its page says so, the drill can be reached, and it comes when the host has it again. */
+export async function losePart({ browser, count }: Life): Promise<() => Promise<void>> {
+  const bringBack = await browser.losePart('trends-page');
+  await browser.go('#/trends');
+  await browser.page.getByRole('heading', { name: 'This page could not be loaded' }).waitFor();
+  await browser.go('#/line');
+  count('part missing');
+  return async () => {
+    await browser.go('#/trends');
+    await bringBack();
+    await browser.page.getByRole('button', { name: 'Try again' }).click();
+    await browser.page.getByRole('heading', { name: 'Trends' }).waitFor();
+  };
 }
 
 /** Drops a file on the page of files. The driver's own way to pick one keeps the page's nodes alive, and their number is what a soak watches. */

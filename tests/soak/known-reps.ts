@@ -5,8 +5,6 @@ export interface KnownRep {
   outcome: Outcome;
   prescribedMs: number;
   heldMs: number;
-  /** How much less may be known of a hold that was cut off: what stands on the disk is renewed every two seconds. */
-  slackMs?: number;
 }
 
 /**
@@ -18,7 +16,6 @@ export interface KnownRep {
 export function correctKnown(rep: KnownRep, outcome: Outcome): void {
   if (rep.outcome === outcome) return;
   rep.outcome = outcome;
-  if (outcome === 'held' || outcome === 'skipped') rep.slackMs = 0;
   if (outcome === 'held') rep.heldMs = rep.prescribedMs;
   if (outcome === 'skipped') rep.heldMs = 0;
   if (outcome === 'short') rep.heldMs = Math.min(rep.heldMs, rep.prescribedMs - 100);
@@ -43,12 +40,8 @@ export function differences(known: readonly (readonly KnownRep[])[], stored: rea
     }
     for (const [place, rep] of reps.entries()) {
       const kept = record?.reps[place];
-      const lessMs = rep.heldMs - (kept?.heldMs ?? Number.NaN);
       const isSame =
-        kept?.outcome === rep.outcome &&
-        kept.prescribedMs === rep.prescribedMs &&
-        lessMs >= 0 &&
-        lessMs <= (rep.slackMs ?? 0);
+        kept?.outcome === rep.outcome && kept.prescribedMs === rep.prescribedMs && kept.heldMs === rep.heldMs;
       if (!isSame) found.push(`drill ${index} rep ${place}: ${JSON.stringify(rep)}, kept ${JSON.stringify(kept)}`);
     }
   }

@@ -83,9 +83,12 @@ export class SoakedBrowser {
     return page;
   }
 
-  /** Ends the page in the middle of what it does, and opens the app again. */
-  async die(how: Death): Promise<void> {
-    await drillKept(this.#page);
+  /**
+   * Ends the page in mid-hold, and opens the app again.
+   * @param knownMs how much of the hold is on the disk by then
+   */
+  async die(how: Death, knownMs: number): Promise<void> {
+    await drillKept(this.#page, knownMs);
     if (how === 'browser killed') {
       await this.#browser.kill();
       return this.#boot();
@@ -103,6 +106,27 @@ export class SoakedBrowser {
     }
     await this.#page.close();
     this.#page = await this.openTab('#/line');
+  }
+
+  /**
+   * The host has lost a part of the app, and so has the browser's cache.
+   * @param part the beginning of its file's name
+   * @returns brings it back
+   */
+  async losePart(part: string): Promise<() => Promise<void>> {
+    const { context } = this.#browser;
+    const cdp = await context.newCDPSession(this.#page);
+    await cdp.send('Network.enable');
+    await cdp.send('Network.setBypassServiceWorker', { bypass: true });
+    const where = new RegExp(`/assets/${part}-[^/]*\\.js$`);
+    await context.route(where, (route) => route.fulfill({ status: 404, body: 'not here' }));
+    // A part that a page has loaded stays in it.
+    await this.#page.reload();
+    await this.#page.locator('main h1').first().waitFor();
+    return async () => {
+      await context.unroute(where);
+      await cdp.detach();
+    };
   }
 
   /** Every write from now on finds no room. */

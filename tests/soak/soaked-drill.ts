@@ -1,11 +1,16 @@
+import { isoWeek } from '@larkhold/engine';
 import { beginButton } from '../journeys/drill-program.ts';
 import { drillView, passToHold } from '../journeys/fast-time.ts';
+import { noteKept } from '../journeys/stored-rows.ts';
 import type { KnownRep } from './known-reps.ts';
-import { type Death, deaths } from './soaked-browser.ts';
+import { deaths } from './soaked-browser.ts';
 import type { Life } from './soaked-life.ts';
 
 /** What can go wrong while a hold is under way. */
-export const holdFaults = [...deaths, 'slept', 'slept with a standing clock', 'Back pressed', 'second tab'] as const;
+export const holdFaults = [
+  ...deaths,
+  ...(['slept', 'slept with a standing clock', 'Back pressed', 'second tab', 'second tab at work'] as const),
+] as const;
 export type HoldFault = (typeof holdFaults)[number];
 
 /**
@@ -40,6 +45,8 @@ export async function liveDrill(
   }
   if (!stands) return;
   await browser.page.getByText('How was it?').waitFor();
+  // The closing frame stands above all of it for some seconds; a press sends it away.
+  await browser.page.locator('lark-after .closing').dispatchEvent('pointerdown');
   await browser.page.getByRole('button', { name: 'Skip', exact: true }).click();
   await browser.page.getByRole('heading', { name: 'Logged' }).waitFor();
   if (!isFull) return browser.go('#/journal');
@@ -68,8 +75,10 @@ async function liveRep({ browser, dice }: Life, reps: KnownRep[], holdMs: number
   return true;
 }
 
-/** What stands on the disk of a hold is renewed every two seconds, and a busy machine's looks are late. */
-const SLACK_MS = 2_500;
+/** A hold is looked at as often or oftener. */
+const LOOK_MS = 100;
+/** What stands on the disk of a hold is renewed as often. */
+const RENEWED_MS = 2_000;
 
 /** One rep in which something goes wrong. @returns whether the drill still stands */
 async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs: number): Promise<boolean> {
@@ -78,7 +87,12 @@ async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs:
   if (fault === 'second tab') {
     return liveRep(life, reps, holdMs, await refuseSecondTab(life));
   }
-  const livedMs = dice.between(200, Math.min(1900, holdMs - 500));
+  if (fault === 'second tab at work') {
+    await writeInSecondTab(life);
+    return liveRep(life, reps, holdMs);
+  }
+  // As long after a look at the clock that the next one is due, so that the page knows of all of it.
+  const livedMs = dice.between(2, Math.floor(holdMs / LOOK_MS) - 5) * LOOK_MS;
   await browser.pass(livedMs);
   if (fault === 'slept') {
     await browser.jump(dice.between(20_000, 3_600_000));
@@ -89,7 +103,7 @@ async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs:
   if (fault === 'slept with a standing clock') {
     await browser.jumpWall(dice.between(20_000, 28_800_000));
     await browser.pass(200);
-    reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs, slackMs: SLACK_MS });
+    reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs });
     await browser.page.getByRole('button', { name: 'Resume' }).click();
     return true;
   }
@@ -99,13 +113,15 @@ async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs:
     return liveRep(life, reps, holdMs, livedMs);
   }
   // What is known of this hold was written down some time before.
-  reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: livedMs, slackMs: SLACK_MS });
-  return pickUp(life, fault);
+  const knownMs = Math.floor(livedMs / RENEWED_MS) * RENEWED_MS;
+  reps.push({ outcome: 'unsure', prescribedMs: holdMs, heldMs: knownMs });
+  if (knownMs > 0) life.count('cut off with some of the hold on the disk');
+  await browser.die(fault, knownMs);
+  return pickUp(life);
 }
 
-/** Ends the page, and goes on with the drill afterwards or closes it. @returns whether it goes on */
-async function pickUp({ browser, dice, count }: Life, how: Death): Promise<boolean> {
-  await browser.die(how);
+/** Goes on with a drill that was cut off, or closes it. @returns whether it goes on */
+async function pickUp({ browser, dice, count }: Life): Promise<boolean> {
   const notice = browser.page.getByRole('group', { name: 'Interrupted drill' });
   if (dice.chance(0.5)) {
     count('closed after it was cut off');
@@ -130,4 +146,16 @@ async function refuseSecondTab({ browser }: Life): Promise<number> {
   await other.close();
   await browser.page.bringToFront();
   return patienceMs;
+}
+
+/** While the bow is drawn in one tab, a diary is written in another. */
+async function writeInSecondTab({ browser, dice, days }: Life): Promise<void> {
+  const day = new Date(browser.nowMs).toISOString().slice(0, 10);
+  const note = `Written beside drill ${dice.between(1, 1_000_000)}`;
+  const other = await browser.openTab(`#/week/${isoWeek(day)}/${day}`);
+  await other.getByLabel('Note', { exact: true }).fill(note);
+  await noteKept(other, day, note);
+  await other.close();
+  await browser.page.bringToFront();
+  days.set(day, note);
 }

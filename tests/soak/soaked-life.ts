@@ -8,5 +8,7 @@ export interface Life {
   readonly dice: Dice;
   /** The reps of each drill that is in the journal, the oldest first. */
   readonly known: KnownRep[][];
+  /** The notes of the diary, by day. */
+  readonly days: Map<string, string>;
   count(what: string): void;
 }

@@ -1,7 +1,7 @@
 import { beginButton, holdsFile, takeProgram } from '../journeys/drill-program.ts';
-import { storedDrills } from '../journeys/stored-rows.ts';
+import { storedDrills, storedRows } from '../journeys/stored-rows.ts';
 import { createDice } from './dice.ts';
-import { correctOne, hearCoach, refuseBroken, removeOne, takeIn } from './errands.ts';
+import { correctOne, damageRow, hearCoach, losePart, refuseBroken, removeOne, takeIn } from './errands.ts';
 import { countReps, differences } from './known-reps.ts';
 import { type PageSize, SoakedBrowser } from './soaked-browser.ts';
 import { type HoldFault, holdFaults, liveDrill } from './soaked-drill.ts';
@@ -37,9 +37,12 @@ const errands = [
   'removed',
   'broken file',
   'coach answered',
+  'part missing',
+  'damaged row',
 ] as const;
 type DayCard = HoldFault | (typeof errands)[number] | 'disk full' | 'nothing';
-const cards: readonly DayCard[] = [...holdFaults, ...errands, 'disk full', 'nothing'];
+/** Each kind of trouble once. */
+export const cards: readonly DayCard[] = [...holdFaults, ...errands, 'disk full', 'nothing'];
 const quietCards = cards.filter((card) => !['tab closed', 'page crashed', 'reloaded', 'browser killed'].includes(card));
 
 /**
@@ -62,13 +65,13 @@ export async function liveDays(
   const count = (what: string): void => {
     survived[what] = (survived[what] ?? 0) + 1;
   };
-  const life: Life = { browser, dice, known: [], count };
+  const life: Life = { browser, dice, known: [], days: new Map(), count };
   let found: string[] = [];
   let early: PageSize | undefined;
   let lastBoot = 0;
   let deck: DayCard[] = [];
   try {
-    await takeProgram(browser.page, holdsFile(6, 3));
+    await takeProgram(browser.page, holdsFile(12, 3));
     for (let day = 0; day < days && found.length === 0; day++) {
       const isQuiet = days > 3 * QUIET_DAYS && day >= days - QUIET_DAYS;
       if (isQuiet) deck = deck.filter((card) => quietCards.includes(card));
@@ -76,9 +79,13 @@ export async function liveDays(
       const page = browser.page;
       await liveDay(life, deck.pop() ?? 'nothing');
       if (page !== browser.page) lastBoot = day;
-      found = differences(life.known, await storedLive(browser)).map((one) => `day ${day}: ${one}`);
+      found = [
+        ...differences(life.known, await storedLive(browser)),
+        ...otherNotes(life.days, await storedRows(browser.page, 'days')),
+      ].map((one) => `day ${day}: ${one}`);
       if (day === Math.min(13, days - 1)) early = await browser.size();
-      await browser.jump(DAY_MS - 600_000 + dice.between(0, 1_200_000));
+      // Never on two days running, as is asked: on a day of rest the drill would be one rep.
+      await browser.jump(dice.pick([2, 2, 3]) * DAY_MS - 600_000 + dice.between(0, 1_200_000));
       onDay(day);
     }
     const late = await browser.size();
@@ -98,11 +105,20 @@ async function storedLive(browser: SoakedBrowser) {
   return (await storedDrills(browser.page)).filter(({ removed }) => !removed);
 }
 
+/** A sentence for each note of the diary that is not on the disk as it was written. */
+function otherNotes(known: ReadonlyMap<string, string>, stored: ReadonlyMap<string, unknown>): string[] {
+  return [...known].flatMap(([day, note]) => {
+    const kept: unknown = Object(stored.get(day)).note;
+    return kept === note ? [] : [`${day}: “${note}” was written, ${JSON.stringify(kept)} is kept`];
+  });
+}
+
 async function liveDay(life: Life, card: DayCard): Promise<void> {
   const { browser, dice } = life;
   await browser.go('#/line');
   await beginButton(browser.page).waitFor();
   const fault = holdFaults.find((one) => one === card);
+  const bringBack = card === 'part missing' ? await losePart(life) : undefined;
   // On most days there is a second, rarer thing that goes wrong.
   const other = card === 'disk full' || !dice.chance(0.2) ? undefined : dice.pick<HoldFault>(['slept', 'second tab']);
   await liveDrill(life, [fault, other], card === 'disk full');
@@ -116,4 +132,6 @@ async function liveDay(life: Life, card: DayCard): Promise<void> {
   if (card === 'removed') await removeOne(life);
   if (card === 'broken file') await refuseBroken(life);
   if (card === 'coach answered') await hearCoach(life);
+  if (card === 'damaged row') await damageRow(life);
+  await bringBack?.();
 }
