@@ -74,6 +74,24 @@ async function meet(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Meet now', disabled: false }).waitFor();
 }
 
+/** A pedal for letting down, and quiet hours. */
+async function learnPedal(page: Page): Promise<void> {
+  await go(page, '#/kit/controls');
+  await page.locator('lark-learn', { hasText: 'Let down now' }).getByRole('button', { name: 'Learn' }).click();
+  await page.keyboard.press('F9');
+  await go(page, '#/kit/sound');
+  await page.getByRole('checkbox', { name: /Quiet hours/ }).check();
+}
+
+async function expectPedal(page: Page, isThere: boolean): Promise<void> {
+  await go(page, '#/kit/sound');
+  expect(await page.getByRole('checkbox', { name: /Quiet hours/ }).isChecked()).toBe(isThere);
+  await go(page, '#/kit/controls');
+  const learn = page.locator('lark-learn', { hasText: 'Let down now' });
+  await learn.getByRole('button', { name: 'Learn' }).waitFor();
+  expect(await learn.getByText('F9').count()).toBe(isThere ? 1 : 0);
+}
+
 /** Looks through all that lies on the host's disk. */
 function expectSealed({ folder }: TrialNginx, hash: string, words: readonly string[]): void {
   const files = readdirSync(join(folder, 'box'), { recursive: true, withFileTypes: true }).filter((one) =>
@@ -164,22 +182,63 @@ journey(
     await phone.locator('input[aria-label="Program file"]').setInputFiles(file);
     await phone.getByText('Attic holds').first().waitFor();
     const drills = (await storedDrills(phone)).length;
+    await learnPedal(phone);
     const hash = await makeBox(phone, 'Phone');
     const tablet = await openAt(hash);
+    // Before: it says what it will do, and a new device takes over the controls unless the archer says otherwise.
+    await tablet.getByText('Keys and pedals, claps, headset and gamepad, sound').waitFor();
+    expect(await tablet.getByLabel('Take over the controls of the device that was used last').isChecked()).toBe(true);
     await pair(tablet, hash, 'Tablet');
     const lines = await tablet.locator('.restored li').allTextContents();
     expect(lines[0]?.replace(/\s/g, ' ')).toBe(`${drills} drills`);
     expect(lines.join('\n')).toMatch(/1\sopened program: .*Attic holds/);
     expect(lines.join('\n')).toMatch(/your bow: Barebow/);
-    await tablet.getByText('Sound, screen, controls and backup belong to each device').waitFor();
+    expect(lines.at(-1)).toBe('the controls of Phone: keys and pedals, sound, screen and distance');
+    await tablet.getByText('From now on each device changes its own controls, in the kit.').waitFor();
     expect(await storedDrills(tablet)).toEqual(await storedDrills(phone));
+    await expectPedal(tablet, true);
 
+    await go(tablet, '#/box');
     await press(tablet, 'Undo the last round');
     await tablet.getByText('Paused: nothing goes in or out.').waitFor();
     expect(await storedDrills(tablet)).toEqual([]);
+    await expectPedal(tablet, false);
+    await go(tablet, '#/box');
     await press(tablet, 'Meet again');
     await expect.poll(async () => (await storedDrills(tablet)).length).toBe(drills);
     expectSealed(host, hash, ['Attic', 'barebow']);
+  },
+);
+
+journey(
+  'a device that has controls of its own keeps them, takes another one’s over where the archer asks, and gives them back',
+  async () => {
+    const phone = await openAt('#/kit');
+    await learnPedal(phone);
+    const hash = await makeBox(phone, 'Phone');
+    const laptop = await openAt('#/kit/display');
+    await laptop.getByLabel('Background').selectOption('dark');
+    await go(laptop, hash);
+    await laptop.getByText('merged into what is here').waitFor();
+    expect(await laptop.getByLabel('Take over the controls of the device that was used last').isChecked()).toBe(false);
+    await pair(laptop, hash, 'Laptop');
+    await laptop.getByText('Sound, screen, controls and backup belong to each device').waitFor();
+    await expectPedal(laptop, false);
+    await go(laptop, '#/box');
+    await press(laptop, 'Use the controls of Phone here');
+    await laptop.getByText('This device now has the controls of Phone').waitFor();
+    await expectPedal(laptop, true);
+    await go(laptop, '#/box');
+    await press(laptop, 'Back to the controls of before');
+    await laptop.getByText('The controls are as they were before.').waitFor();
+    await expectPedal(laptop, false);
+    // From then on each goes its own way: what changes on the phone is not taken over by a round.
+    await go(phone, '#/kit/sound');
+    await phone.getByLabel('How much is said').selectOption('most');
+    await meet(phone);
+    await meet(laptop);
+    await go(laptop, '#/kit/sound');
+    expect(await laptop.getByLabel('How much is said').inputValue()).toBe('usual');
   },
 );
 

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { boxTroubleKinds } from './box-trouble.ts';
 import { roundEntrySchema } from './round-news.ts';
+import { deviceKitSchema } from './sealed-state.ts';
 
 /** What this device knows of another one in the box. */
 export const metDeviceSchema = z.object({
@@ -12,6 +13,8 @@ export const metDeviceSchema = z.object({
   /** When that file was written, and when it was read here, ISO 8601. */
   madeAt: z.string().max(40),
   metAt: z.string().max(40),
+  /** Its controls, sound and screen, as it wrote them; absent where an older app did. */
+  kit: deviceKitSchema,
 });
 /** What this device knows of another one in the box. */
 export type MetDevice = z.output<typeof metDeviceSchema>;

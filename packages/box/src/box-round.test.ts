@@ -2,6 +2,7 @@ import { canonicalText, createJournal, mergeJournals } from '@larkhold/engine';
 import { createWords } from '@larkhold/words';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { boxFileName, readBoxFileName } from './box-file-name.ts';
+import { readBoxLink } from './box-link.ts';
 import { boxTroubleKinds, troubled, troubleWords } from './box-trouble.ts';
 import { createMemoryBox } from './memory-box.ts';
 import { type BoxKeys, createPairing, deriveBoxKeys, type Pairing } from './pairing.ts';
@@ -50,6 +51,31 @@ describe('a round', () => {
     expect(await fresh.store.kit()).toMatchObject({ bow: 'barebow', drawWeightLbf: 34, soundLevel: 0.7 });
     expect(await fresh.store.season()).toMatchObject({ format: 'larkhold/season' });
     expect((await fresh.journal()).drills).toHaveLength(1);
+  });
+
+  it('carries each device’s own controls for another one to take over, and changes nobody’s by itself', async () => {
+    const { box, phone, laptop } = devices();
+    phone.kit = { soundLevel: 0.2, keys: { begin: ['F13'] } };
+    await phone.meet(box);
+    expect((await laptop.meet(box)).link.met[phone.link.device]?.kit).toEqual(phone.kit);
+    expect((await laptop.store.kit()).soundLevel).toBe(0.7);
+    // A kit that has changed is news; the laptop wrote none, as an older app does.
+    await phone.meet(box);
+    expect(await phone.meet(box)).toMatchObject({ isPushed: false });
+    phone.kit = { ...phone.kit, soundLevel: 0.4 };
+    expect(await phone.meet(box)).toMatchObject({ isPushed: true });
+    const kept = readBoxLink(JSON.parse(JSON.stringify((await laptop.meet(box)).link)));
+    expect(kept?.met[phone.link.device]?.kit).toMatchObject({ soundLevel: 0.4 });
+    expect(phone.link.met[laptop.link.device]).not.toHaveProperty('kit');
+  });
+
+  it('reads the journal of a device whose controls are no controls', async () => {
+    const { box, phone, laptop } = devices();
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    phone.kit = ['not', 'a', 'kit'] as never;
+    await phone.meet(box);
+    expect(await laptop.meet(box)).toMatchObject({ merged: ['Phone'], troubles: [] });
+    expect((await laptop.journal()).drills).toHaveLength(1);
   });
 
   it('leaves nothing in the box that a host could read', async () => {

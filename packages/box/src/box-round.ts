@@ -14,7 +14,9 @@ export interface RoundParts {
   link: BoxLink;
   /** This device's journal as it is stored. */
   readJournal: () => Promise<Journal>;
-  /** Tells that the journal has not changed since it was read last: then an idle round asks for a list and nothing else. */
+  /** This device's own controls, sound and screen, for a new device to take over. */
+  readKit?: () => Promise<Readonly<Record<string, unknown>>>;
+  /** Tells that neither has changed since they were read last: then an idle round asks for a list and nothing else. */
   isUnchanged?: () => boolean;
   /** Merges what another device wrote, all or nothing. */
   mergeIn: (journal: Journal) => Promise<void>;
@@ -98,11 +100,12 @@ async function meetDevice(parts: RoundParts, round: Round, device: string, files
       tell(round, file, { ...read.trouble, ...ofKnown });
       continue;
     }
-    const { title, turn, madeAt, journal } = read.state;
+    const { title, turn, madeAt, journal, kit } = read.state;
     if (known && turn < known.turn) tell(round, file, { kind: 'replayed', file: file.name, ...ofKnown });
     await parts.mergeIn(journal);
     const files = good?.turn === turn ? good.files : known?.turn === turn ? known.files : [];
-    good = { title, turn, madeAt, metAt: parts.now(), files: [...files, file.name].slice(-100) };
+    const metAt = parts.now();
+    good = { title, turn, madeAt, metAt, files: [...files, file.name].slice(-100), ...(kit ? { kit } : {}) };
     round.link.met[device] = good;
     if (!round.merged.includes(title || device)) round.merged.push(title || device);
   }
@@ -194,11 +197,12 @@ async function pushOwn(parts: RoundParts, round: Round, files: readonly Found[])
   const isThere = files.some(({ name }) => name === own.file);
   if (isThere && own.digest !== undefined && parts.isUnchanged?.()) return;
   const journal = await parts.readJournal();
-  const digest = await digestOf(journal, title);
+  const kit = await parts.readKit?.();
+  const digest = await digestOf({ journal, title, kit });
   if (own.digest === digest && isThere) return;
   const turn = link.turn + 1;
   const madeAt = now();
-  const content = await sealState({ device, title, turn, madeAt, journal }, keys, cipher);
+  const content = await sealState({ device, title, turn, madeAt, journal, ...(kit ? { kit } : {}) }, keys, cipher);
   const name = await boxFileName(device, turn, content);
   round.link = { ...link, own: { ...own, coming: name } };
   await parts.keep?.(round.link);
@@ -214,8 +218,8 @@ async function pushOwn(parts: RoundParts, round: Round, files: readonly Found[])
 }
 
 /** Tells whether what a device would put has changed. */
-async function digestOf(journal: Journal, title: string): Promise<string> {
-  const text = canonicalText({ journal, title });
+async function digestOf(content: Pick<BoxState, 'journal' | 'title' | 'kit'>): Promise<string> {
+  const text = canonicalText(content);
   const digest = await crypto.subtle.digest('SHA-256', new TextEncoder().encode(text));
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -17,7 +17,12 @@ export interface BoxState {
   /** The instant, ISO 8601 UTC. */
   madeAt: string;
   journal: Journal;
+  /** The device's own controls, sound and screen, for a new device to take over; absent where an older app wrote it. */
+  kit?: Readonly<Record<string, unknown>>;
 }
+
+/** Whatever a device says of its controls spoils nothing else: what takes it over reads it value by value. */
+export const deviceKitSchema = z.record(z.string().max(40), z.unknown()).optional().catch(undefined);
 
 const stateSchema = z.looseObject({
   format: z.literal('larkhold/box-file'),
@@ -28,6 +33,7 @@ const stateSchema = z.looseObject({
   turn: z.int().min(0),
   madeAt: z.string().max(40),
   journal: z.string(),
+  kit: deviceKitSchema,
 });
 
 /**
@@ -75,11 +81,11 @@ function readState(text: string, name: string, keys: BoxKeys): BoxAnswer<BoxStat
   if (Number(Object(found).version) > 1) return troubled('newer', name);
   const read = stateSchema.safeParse(found);
   if (!read.success) return troubled('damaged', name);
-  const { box, device, title, turn, madeAt } = read.data;
+  const { box, device, title, turn, madeAt, kit } = read.data;
   if (box !== keys.path) return troubled('foreign', name);
   const named = readBoxFileName(name);
   if (named?.owner !== device || named.turn !== turn) return troubled('swapped', name);
   const journal = parseJournal(read.data.journal);
   if (!journal.ok) return troubled(journal.problems[0]?.pointer === '/version' ? 'newer' : 'damaged', name);
-  return { ok: true, value: { device, title, turn, madeAt, journal: journal.journal } };
+  return { ok: true, value: { device, title, turn, madeAt, journal: journal.journal, ...(kit ? { kit } : {}) } };
 }

@@ -7,6 +7,7 @@ export {
   parseBackup,
   restoreBackup,
 } from './backup.ts';
+export * from './device-kit.ts';
 export { type CutOff, cutOff, type DrillDisk, DrillKeeper, type PlannedDrill } from './drill-keeper.ts';
 export * from './integrity-report.ts';
 export * from './kit.ts';

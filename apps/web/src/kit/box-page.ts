@@ -1,10 +1,12 @@
 import type { BoxLink, Pairing, RoundEntry } from '@larkhold/box';
+import { isAsNew } from '@larkhold/store';
+import { tickOf } from '@larkhold/ui';
 import { presentWords, say } from '@larkhold/words';
-import { css, html, nothing, svg } from 'lit';
+import { css, html, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import { folderPicker } from '../shell/backup-folder.ts';
-import type { BoxKeeper } from '../shell/box-keeper.ts';
+import type { BoxKeeper, JoinOptions } from '../shell/box-keeper.ts';
 import { localWhen } from '../shell/local-when.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import { qrOf } from '../shell/qr-modules.ts';
@@ -28,6 +30,21 @@ export class BoxPage extends PlaceElement {
         width: min(16rem, 100%);
         background: white;
       }
+      p,
+      label,
+      ul {
+        margin-block: 0.6rem;
+      }
+      .said {
+        font-weight: 600;
+      }
+      .restored {
+        padding-left: 1.1rem;
+        list-style: disc;
+      }
+      .devices button {
+        text-align: start;
+      }
       .link {
         overflow-wrap: anywhere;
         user-select: all;
@@ -37,6 +54,8 @@ export class BoxPage extends PlaceElement {
 
   @property() payload = '';
   @state() private name = '';
+  /** Whether the controls of another device are taken over; undefined until the archer has said so. */
+  @state() private takesControls: boolean | undefined;
   @state() private said: string | readonly string[] = '';
   @state() private pairingLink = '';
   /** What the box's own words are: loaded with it. */
@@ -49,7 +68,8 @@ export class BoxPage extends PlaceElement {
     this.#stop = undefined;
   }
 
-  protected override willUpdate(): void {
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('payload') && this.payload !== '') this.said = ''; // it was about another link
     if (this.#stop !== undefined) return;
     this.#stop = this.app?.act.box?.subscribe(() => this.requestUpdate());
     void import('@larkhold/box').then(({ newsWords }) => {
@@ -61,16 +81,17 @@ export class BoxPage extends PlaceElement {
     const keeper = this.app?.act.box;
     if (!this.app || !keeper) return nothing;
     return html`<h1>${say('box.heading')}</h1>
-      ${keeper.link ? this.#inBox(keeper, keeper.link) : this.#outside(this.app, keeper)}
       <div role="status">
         ${
           typeof this.said === 'string'
-            ? html`<p>${this.said}</p>`
-            : html`<p>${say('box.restored')}</p>
+            ? this.said && html`<p class="said">${this.said}</p>`
+            : html`<p class="said">${say('box.restored')}</p>
                 <ul class="restored">${this.said.map((line) => html`<li>${line}</li>`)}</ul>
-                <p>${say('box.restoredOwn')}</p>`
+                <p>${say(keeper.controlsOf === undefined ? 'box.restoredOwn' : 'box.restoredTaken')}</p>`
         }
+        ${keeper.controlsOf === undefined ? nothing : html`<button @click=${() => this.#leaveControls(keeper)}>${say('box.leaveControls')}</button>`}
       </div>
+      ${keeper.link ? this.#inBox(keeper, keeper.link) : this.#outside(this.app, keeper)}
       <p><a href="#/kit">${say('box.back')}</a></p>`;
   }
 
@@ -82,6 +103,14 @@ export class BoxPage extends PlaceElement {
       ) => {
         if (event.target instanceof HTMLInputElement) this.name = event.target.value;
       }} /></label>
+      ${
+        isInvited
+          ? html`${tickOf(say('box.takeControls'), this.#takes(app), (takes) => {
+              this.takesControls = takes;
+            })}
+              <p class="dim small">${say('box.takeControlsAbout')}</p>`
+          : nothing
+      }
       <div class="row">
         ${
           isInvited
@@ -103,10 +132,10 @@ export class BoxPage extends PlaceElement {
       <div class="row">
         ${
           link.isPaused
-            ? html`<button class="main" @click=${() => keeper.resume()}>${say('box.meetAgain')}</button>`
+            ? html`<button class="main" @click=${() => this.#meetAgain(keeper)}>${say('box.meetAgain')}</button>`
             : html`<button class="main" ?disabled=${keeper.isMeeting} @click=${() => keeper.meet('press')}>${say('box.meetNow')}</button>`
         }
-        ${keeper.canUndo ? html`<button @click=${() => keeper.undo()}>${say('box.undo')}</button>` : nothing}
+        ${keeper.canUndo ? html`<button @click=${() => this.#undo(keeper)}>${say('box.undo')}</button>` : nothing}
         <button @click=${() => this.#show(link)}>${say('box.pairAnother')}</button>
         <button @click=${() => this.#leave(keeper)}>${say('box.leave')}</button>
       </div>
@@ -114,9 +143,10 @@ export class BoxPage extends PlaceElement {
       <h2>${say('box.devices')}</h2>
       <ul class="devices">
         <li>${say('box.isThis', { title: link.title || say('box.thisDevice') })}</li>
-        ${Object.entries(link.met).map(([device, { title, madeAt }]) => {
+        ${Object.entries(link.met).map(([device, { title, madeAt, kit }]) => {
           return html`<li>
             ${say('box.newsOf', { title, ...localWhen(madeAt) })}
+            ${kit === undefined ? nothing : html`<button class="quiet" @click=${() => this.#useControls(keeper, device, title)}>${say('box.useControls', { title })}</button>`}
             <button class="quiet" @click=${() => this.#forget(keeper, device, title)}>${say('box.forget', { title })}</button>
           </li>`;
         })}
@@ -146,16 +176,12 @@ export class BoxPage extends PlaceElement {
     const folder = address === undefined ? await folderPicker()?.() : undefined;
     if (address === undefined && !folder) return;
     const { createPairing } = await import('@larkhold/box');
-    const entry = await this.#enter(keeper, createPairing(address), folder);
+    const entry = await this.#enter(keeper, createPairing(address), folder ? { folder } : {});
     this.said = entry?.isGood ? say('box.made') : this.#words(entry);
   }
 
-  #enter(
-    keeper: BoxKeeper,
-    pairing: Pairing,
-    folder: Awaited<ReturnType<NonNullable<ReturnType<typeof folderPicker>>>>,
-  ) {
-    return keeper.join(pairing, this.name.trim() || say('box.thisDevice'), folder);
+  #enter(keeper: BoxKeeper, pairing: Pairing, options: JoinOptions) {
+    return keeper.join(pairing, this.name.trim() || say('box.thisDevice'), options);
   }
 
   #words(entry: RoundEntry | undefined): string {
@@ -170,12 +196,16 @@ export class BoxPage extends PlaceElement {
       return;
     }
     const folder = read.pairing.address === undefined ? await folderPicker()?.() : undefined;
-    const entry = await this.#enter(keeper, read.pairing, folder);
-    this.said = entry && !entry.isGood ? this.#words(entry) : await this.#restored(app);
+    const takesControls = this.#takes(app);
+    const entry = await this.#enter(keeper, read.pairing, { takesControls, ...(folder ? { folder } : {}) });
+    // The secret stays no longer in the address than it has to.
+    history.replaceState(history.state, '', '#/box');
+    this.payload = '';
+    this.said = entry && !entry.isGood ? this.#words(entry) : await this.#restored(app, keeper, takesControls);
   }
 
   /** What is here after pairing: on a new device, all that was restored. */
-  async #restored({ act, view }: App): Promise<string[]> {
+  async #restored({ act, view }: App, { controlsOf }: BoxKeeper, takesControls: boolean): Promise<string[]> {
     const { drills, days, weeks, opened = [], season, ownKit } = await act.storedJournal();
     const { list, weight } = presentWords();
     const titles = opened.map(({ program }) => String(program.title ?? ''));
@@ -189,6 +219,8 @@ export class BoxPage extends PlaceElement {
         ? [say('box.restoredBow', { bow: say(`kit.${bow}`), weight: weight(drawWeightLbf ?? 0, units) })]
         : []),
       ...(season ? [say('box.restoredSeason')] : []),
+      ...(controlsOf === undefined ? [] : [say('box.restoredControls', { title: controlsOf })]),
+      ...(takesControls && controlsOf === undefined ? [say('box.noControls')] : []),
     ];
   }
 
@@ -196,6 +228,30 @@ export class BoxPage extends PlaceElement {
     const { formatPairing } = await import('@larkhold/box');
     const end = formatPairing({ secret, ...(address === undefined ? {} : { address }) });
     this.pairingLink = `${location.href.replace(/#.*$/, '')}#/box/${end}`;
+  }
+
+  /** A new device takes them over unless the archer says otherwise; one that has its own does where the archer says so. */
+  #takes({ view }: App): boolean {
+    return this.takesControls ?? isAsNew(view.kit);
+  }
+
+  async #useControls(keeper: BoxKeeper, device: string, title: string): Promise<void> {
+    if (await keeper.takeControls(device)) this.said = say('box.usesControls', { title });
+  }
+
+  async #leaveControls(keeper: BoxKeeper): Promise<void> {
+    await keeper.leaveControls();
+    this.said = say('box.controlsLeft');
+  }
+
+  async #undo(keeper: BoxKeeper): Promise<void> {
+    this.said = ''; // what was said to be here is here no longer
+    await keeper.undo();
+  }
+
+  async #meetAgain(keeper: BoxKeeper): Promise<void> {
+    this.said = '';
+    await keeper.resume();
   }
 
   async #forget(keeper: BoxKeeper, device: string, title: string): Promise<void> {

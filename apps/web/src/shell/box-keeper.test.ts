@@ -155,6 +155,65 @@ describe('a host in trouble', () => {
   });
 });
 
+describe('controls', () => {
+  const soundAndKeys = async ({ store }: Awaited<ReturnType<typeof device>>) => {
+    const { soundLevel, keys, callAnswers, bow } = await store.kit();
+    return { soundLevel, begin: keys.begin, answers: callAnswers.length, bow };
+  };
+  async function paired(takesControls: boolean) {
+    const phone = await device();
+    await phone.store.changeKit(({ keys }) => ({
+      soundLevel: 0.2,
+      keys: { ...keys, begin: ['F13'] },
+      bow: 'barebow',
+      callAnswers: [{ programId: 'mine', allowed: ['Strong back'], silenced: [] }],
+    }));
+    await phone.keeper.join(pairing, 'Phone');
+    const tablet = await device(phone.box);
+    await tablet.keeper.join(pairing, 'Tablet', { takesControls });
+    return { phone, tablet };
+  }
+
+  it('are taken over by a new device where it is asked for, but for what was allowed at full draw; each goes its own way afterwards', async () => {
+    const { phone, tablet } = await paired(true);
+    expect(tablet.keeper.controlsOf).toBe('Phone');
+    expect(await soundAndKeys(tablet)).toEqual({ soundLevel: 0.2, begin: ['F13'], answers: 0, bow: 'barebow' });
+    await phone.store.changeKit(() => ({ soundLevel: 1 }));
+    await phone.keeper.meet('press');
+    await tablet.keeper.meet('press');
+    expect(await soundAndKeys(tablet)).toMatchObject({ soundLevel: 0.2 });
+    expect(await tablet.keeper.takeControls(phone.keeper.link?.device ?? '')).toBe(true);
+    expect(await soundAndKeys(tablet)).toMatchObject({ soundLevel: 1 });
+    await tablet.keeper.leaveControls();
+    expect(await soundAndKeys(tablet)).toMatchObject({ soundLevel: 0.2, bow: 'barebow' });
+  });
+
+  it('stay the device’s own where nobody asks for others, where no device has any, and where the round is undone', async () => {
+    const { tablet } = await paired(false);
+    expect(tablet.keeper.controlsOf).toBeUndefined();
+    expect(await soundAndKeys(tablet)).toMatchObject({ soundLevel: 0.7, bow: 'barebow' });
+    expect(await tablet.keeper.takeControls('nobody')).toBe(false);
+    const alone = await device();
+    await alone.keeper.join(pairing, 'Alone', { takesControls: true });
+    expect(alone.keeper.controlsOf).toBeUndefined();
+    const undone = (await paired(true)).tablet;
+    await undone.keeper.undo();
+    expect(undone.keeper.controlsOf).toBeUndefined();
+    expect(await soundAndKeys(undone)).toMatchObject({ soundLevel: 0.7, bow: 'recurve' });
+  });
+
+  it('are those of the device that wrote last, where there are several', async () => {
+    const { phone, tablet } = await paired(true);
+    await tablet.pass(RESTS_MS);
+    await tablet.store.changeKit(() => ({ soundLevel: 0.9 }));
+    await tablet.pass(RESTS_MS);
+    const laptop = await device(phone.box);
+    await laptop.keeper.join(pairing, 'Laptop', { takesControls: true });
+    expect(laptop.keeper.controlsOf).toBe('Tablet');
+    expect(await soundAndKeys(laptop)).toMatchObject({ soundLevel: 0.9, begin: ['F13'] });
+  });
+});
+
 describe('what a round brought', () => {
   it('can be taken back, keeps what was written since, and comes again once the device may meet', async () => {
     const phone = await device();

@@ -1,5 +1,5 @@
 import type { BoxAdapter, BoxLink, Pairing, RoundEntry, RoundNews } from '@larkhold/box';
-import type { Store, TakenIn } from '@larkhold/store';
+import { deviceKitOf, readDeviceKit, type Store, type TakenIn } from '@larkhold/store';
 import { type BackupFolder, isAllowed } from './backup-folder.ts';
 
 /** A change rests so long before the box is met, so that a page that is typed makes one round, milliseconds. */
@@ -30,6 +30,12 @@ export interface BoxKeeperParts {
   openBox?(kept: KeptBox, asks: boolean): Promise<BoxAdapter | undefined>;
 }
 
+/** How a device joins a box. */
+export interface JoinOptions {
+  folder?: BackupFolder;
+  takesControls?: boolean;
+}
+
 /** Keeps this device in the archer's box: when it meets, what it says, and what can be undone. */
 export interface BoxKeeper {
   /** The way to the box; undefined until the archer has one. */
@@ -38,8 +44,18 @@ export interface BoxKeeper {
   readonly isMeeting: boolean;
   /** The last round here brought something that can be taken back. */
   readonly canUndo: boolean;
-  /** Makes or joins a box, and meets it. @returns what its first round did or what was wrong with it */
-  join(pairing: Pairing, title: string, folder?: BackupFolder): Promise<RoundEntry | undefined>;
+  /** The device whose controls were taken over last, while that can be taken back. */
+  readonly controlsOf: string | undefined;
+  /**
+   * Makes or joins a box, and meets it.
+   * @param options `takesControls`: of the device that wrote last, see `takeControls`
+   * @returns what its first round did or what was wrong with it
+   */
+  join(pairing: Pairing, title: string, options?: JoinOptions): Promise<RoundEntry | undefined>;
+  /** Takes over another device's controls, sound and screen; from then on each goes its own way. @returns whether it had put any into the box */
+  takeControls(device: string): Promise<boolean>;
+  /** Takes that back: only what still is as it came. */
+  leaveControls(): Promise<void>;
   /** Meets the box now. A press, and a network that has come back, do not wait after a trouble; a press may let the browser ask for leave to a folder. */
   meet(why?: 'press' | 'online'): Promise<void>;
   /** Leaves the box: what is here stays here, and this device's files go. */
@@ -69,6 +85,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
   /** The round that is under way, or the last one. */
   let running: Promise<void> = Promise.resolve();
   let taken: TakenIn[] = [];
+  let controls: { title: string; taken: TakenIn } | undefined;
   let timer: ReturnType<typeof setTimeout> | undefined;
   let waitMs = 0;
   let notBefore = 0;
@@ -117,6 +134,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
         isChanged = false;
         return store.journal();
       },
+      readKit: async () => deviceKitOf(await store.kit()),
       isUnchanged: () => !isChanged,
       mergeIn: async (journal) => {
         const one = await store.takeIn({ journal });
@@ -156,6 +174,19 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     }
   };
 
+  const takeControls = async (device: string): Promise<boolean> => {
+    const { title, kit } = kept?.link.met[device] ?? {};
+    if (kit === undefined) return false;
+    controls = { title: title || device, taken: await store.takeIn({ kit: readDeviceKit(kit) }) };
+    tell();
+    return true;
+  };
+  const leaveControls = async (): Promise<void> => {
+    if (controls) await store.takeBack(controls.taken);
+    controls = undefined;
+    tell();
+  };
+
   store.subscribe((changed) => {
     if (changed.every((table) => table === 'handles')) return; // what the rounds keep themselves
     isChanged = true;
@@ -172,12 +203,20 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     get canUndo() {
       return taken.length > 0;
     },
-    async join(pairing, title, folder) {
+    get controlsOf() {
+      return controls?.title;
+    },
+    async join(pairing, title, { folder, takesControls } = {}) {
       const { createBoxLink } = await import('@larkhold/box');
       await keep({ link: createBoxLink(pairing, title), ...(folder ? { folder } : {}) });
       await meet('press');
+      const met = Object.entries(kept?.link.met ?? {}).filter(([, { kit }]) => kit !== undefined);
+      const [last] = met.sort(([, a], [, b]) => (a.madeAt < b.madeAt ? 1 : -1));
+      if (takesControls && last) await takeControls(last[0]);
       return kept?.link.log[0];
     },
+    takeControls,
+    leaveControls,
     meet,
     async leave() {
       clearTimeout(timer);
@@ -202,6 +241,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     },
     async undo() {
       if (!kept) return;
+      await leaveControls();
       for (const one of taken.toReversed()) await store.takeBack(one);
       taken = [];
       await keep({ ...kept, link: { ...logged(kept.link, true, [{ what: 'takenBack' }]), isPaused: true } });

@@ -36,10 +36,15 @@ export class TrialDevice {
   /** In the place of the box's own, where thousands of rounds are made. */
   cipher: Cipher | undefined;
 
+  /** Its own controls; none, as an older app has it, unless a test gives some. */
+  kit: Readonly<Record<string, unknown>> | undefined;
+
   async meet(box: BoxAdapter): Promise<Round> {
+    const { kit } = this;
     const round = await meetBox({
       ...{ box, keys: this.#keys, link: this.link, now: () => this.clock, cipher: this.cipher },
       readJournal: () => this.store.journal(),
+      ...(kit === undefined ? {} : { readKit: async () => kit }),
       mergeIn: (journal) => this.store.mergeInto(journal),
       keep: async (link) => {
         this.link = link;

@@ -31,6 +31,24 @@ describe('a journal file', () => {
     );
   });
 
+  it('is the same text after it was read and written again, in whatever order rows came out of a merge', () => {
+    const week = { week: '2026-W01', goal: 'Ten', focus: 'Low', sketch: [], comment: 'More rest' };
+    const editedAt = '2026-01-05T07:00:00Z';
+    const weeks = [
+      { ...week, editedAt: '' },
+      { ...week, editedAt, edits: { goal: editedAt } },
+      { comment: 'More rest', zebra: 1, ...week, alpha: 2, editedAt },
+    ];
+    for (const one of weeks) {
+      for (const other of [undefined, { ...week, focus: 'High', editedAt: '2026-01-06T07:00:00Z' }]) {
+        const text = formatJournal({ drills: [], days: [], weeks: other ? [one, other] : [one] });
+        const read = parseJournal(text);
+        if (!read.ok) throw new Error(JSON.stringify(read.problems));
+        expect(formatJournal(read.journal)).toBe(text);
+      }
+    }
+  });
+
   it('holds only what the schema allows', () => {
     fc.assert(fc.property(anyWrittenJournal, (journal) => journalSchema.safeParse(journal).success));
   });

@@ -1,5 +1,5 @@
 import * as z from 'zod';
-import { collectionNames, singleNames } from '../journal/collections.ts';
+import { collectionNames, journalCollections, journalSingles, singleNames } from '../journal/collections.ts';
 import { type Journal, journalSchema } from '../journal/journal.ts';
 import { journalInstantSchema } from '../journal/journal-instant.ts';
 import { keepUnknown } from '../journal/keep-unknown.ts';
@@ -62,8 +62,24 @@ export function formatJournal(journal: Journal, madeAt?: string): string {
 export function journalLines(journal: Journal): Record<string, unknown> {
   const whole = mergeJournals(journal, createJournal());
   const { removed, ...parts } = whole;
-  const known = [...singleNames, ...collectionNames].map((name) => [name, parts[name]] as const);
-  return { ...Object.fromEntries(known), ...parts, removed };
+  const singles = singleNames.map((name) => [name, parts[name] && inOrder(parts[name], journalSingles[name].schema)]);
+  const lists = collectionNames.map((name) => {
+    const { schema } = journalCollections[name];
+    return [name, parts[name]?.map((row) => inOrder(row, schema))];
+  });
+  const known = Object.fromEntries([...singles, ...lists]);
+  return { ...known, ...parts, ...known, removed };
+}
+
+/** A row as a reader would find it: the keys of its schema first, so that a file that was read and written again is the same text. */
+function inOrder(row: object, schema: z.ZodType): object {
+  const known = schema instanceof z.ZodObject ? Object.keys(schema.shape) : [];
+  const isKnown = new Set(known);
+  const names = [
+    ...known.filter((name) => Object.hasOwn(row, name)),
+    ...Object.keys(row).filter((name) => !isKnown.has(name)),
+  ];
+  return Object.fromEntries(names.map((name) => [name, row[name as keyof typeof row]]));
 }
 
 /**

@@ -6,7 +6,7 @@ export const box: Readonly<Record<keyof typeof en, string>> = {
   'box.about':
     'Das Handy am Spiegel, der Laptop, das Tablet: ein Tagebuch auf allen. Jedes legt eine versiegelte Datei in eine Box und liest die der anderen. Wer die Box anbietet, kann nichts lesen.',
   'box.invited':
-    'Dieser Link verbindet dieses Gerät mit deinen anderen. Ihr Tagebuch, ihre Programme und dein Bogen werden mit dem zusammengeführt, was hier ist, und was hier ist, geht zu ihnen. Nichts wird ersetzt, und es lässt sich zurücknehmen.',
+    'Dieser Link verbindet dieses Gerät mit deinen anderen. Ihr Tagebuch, ihre Programme, deine Saison und dein Bogen werden mit dem zusammengeführt, was hier ist, und was hier ist, geht zu ihnen. Nichts wird ersetzt, und es lässt sich zurücknehmen.',
   'box.nameField': 'Wie nennst du dieses Gerät?',
   'box.nameExample': 'Handy',
   'box.thisDevice': 'Dieses Gerät',
@@ -45,6 +45,18 @@ export const box: Readonly<Record<keyof typeof en, string>> = {
     '{n, plural, =0 {kein geöffnetes Programm} one {# geöffnetes Programm:} other {# geöffnete Programme:}} {titles}',
   'box.restoredBow': 'dein Bogen: {bow}, {weight}',
   'box.restoredSeason': 'deine Saison',
+  'box.takeControls': 'Die Bedienung des zuletzt benutzten Geräts übernehmen',
+  'box.takeControlsAbout':
+    'Tasten und Pedale, Klatschen, Headset und Gamepad, Ton, Sprache, Bildschirm und wie weit du davon weg stehst. Danach ändert jedes Gerät nur seine eigene. Kamera, Sicherung und welche Sätze im Vollauszug gesagt werden dürfen, fragt jedes Gerät selbst.',
+  'box.restoredControls': 'die Bedienung von {title}: Tasten und Pedale, Ton, Bildschirm und Abstand',
+  'box.restoredTaken':
+    'Ab jetzt ändert jedes Gerät nur seine eigene Bedienung, in der Ausrüstung. Kamera und Sicherung stellst du auf jedem Gerät ein.',
+  'box.noControls': 'keine Bedienung: Noch hat kein Gerät in der Box seine eigene dort abgelegt',
+  'box.useControls': 'Die Bedienung von {title} hier benutzen',
+  'box.usesControls':
+    'Dieses Gerät hat jetzt die Bedienung von {title}: Tasten und Pedale, Ton, Bildschirm und Abstand.',
+  'box.leaveControls': 'Zurück zur Bedienung von vorher',
+  'box.controlsLeft': 'Die Bedienung ist wieder wie vorher.',
   'box.restoredOwn':
     'Ton, Bildschirm, Bedienung und Sicherung gehören zu jedem Gerät. Stell sie in der Ausrüstung ein.',
   'box.left': 'Verlassen. Was hier ist, bleibt hier, und die Dateien dieses Geräts sind aus der Box.',

@@ -4,7 +4,7 @@ export const box = {
   'box.about':
     "The phone by the mirror, the laptop, the tablet: one journal on all of them. Each puts a sealed file into a box and reads the others'. Whoever hosts the box can read nothing.",
   'box.invited':
-    'This link pairs this device with your other ones. Their journal, programs and bow are merged into what is here, and what is here goes to them. Nothing is replaced, and it can be undone.',
+    'This link pairs this device with your other ones. Their journal, programs, season and bow are merged into what is here, and what is here goes to them. Nothing is replaced, and it can be undone.',
   'box.nameField': 'What do you call this device?',
   'box.nameExample': 'Phone',
   'box.thisDevice': 'This device',
@@ -41,6 +41,17 @@ export const box = {
     '{n, plural, =0 {no opened program} one {# opened program:} other {# opened programs:}} {titles}',
   'box.restoredBow': 'your bow: {bow}, {weight}',
   'box.restoredSeason': 'your season',
+  'box.takeControls': 'Take over the controls of the device that was used last',
+  'box.takeControlsAbout':
+    'Keys and pedals, claps, headset and gamepad, sound, language, screen, and how far you stand from it. Afterwards each device changes its own. Camera, backup, and which lines may be said at full draw are asked about on each device.',
+  'box.restoredControls': 'the controls of {title}: keys and pedals, sound, screen and distance',
+  'box.restoredTaken':
+    'From now on each device changes its own controls, in the kit. Camera and backup are set on each device.',
+  'box.noControls': 'no controls: no device in the box has put its own there yet',
+  'box.useControls': 'Use the controls of {title} here',
+  'box.usesControls': 'This device now has the controls of {title}: keys and pedals, sound, screen and distance.',
+  'box.leaveControls': 'Back to the controls of before',
+  'box.controlsLeft': 'The controls are as they were before.',
   'box.restoredOwn': 'Sound, screen, controls and backup belong to each device. Set them in the kit.',
   'box.left': "Left. What is here stays here, and this device's files are out of the box.",
   'box.back': 'Back to the kit',
