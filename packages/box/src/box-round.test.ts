@@ -6,7 +6,8 @@ import { readBoxLink } from './box-link.ts';
 import { boxTroubleKinds, troubled, troubleWords } from './box-trouble.ts';
 import { createMemoryBox } from './memory-box.ts';
 import { type BoxKeys, createPairing, deriveBoxKeys, type Pairing } from './pairing.ts';
-import { createAgeCipher, sealText } from './sealed-text.ts';
+import { sealState } from './sealed-state.ts';
+import { type Cipher, createAgeCipher, sealText } from './sealed-text.ts';
 import { TrialDevice, trialDrill } from './trial/trial-device.ts';
 
 let pairing: Pairing;
@@ -16,6 +17,7 @@ beforeAll(async () => {
   keys = await deriveBoxKeys(pairing);
 });
 
+const plainCipher: Cipher = { seal: async (plain) => plain, open: async (sealed) => sealed };
 const textOf = async (device: TrialDevice): Promise<string> =>
   canonicalText(mergeJournals(await device.journal(), createJournal()));
 function devices() {
@@ -111,12 +113,13 @@ describe('a bad file in the box', () => {
     return { kinds: round.troubles.map(({ kind }) => kind), mended: mended.isPushed };
   };
   /** Puts another content under a name that fits it, as whoever can write into the folder may do. */
-  const replaced = async (text: string, recipient = keys.recipient) => {
+  const replaced = async (text: string | ((owner: string, turn: number) => string), recipient = keys.recipient) => {
     const { box, phone, laptop, file } = devices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     await phone.meet(box);
     const named = readBoxFileName(file())!;
-    const content = await sealText(text, createAgeCipher({ recipient }));
+    const whole = typeof text === 'string' ? text : text(named.owner, named.turn);
+    const content = await sealText(whole, createAgeCipher({ recipient }));
     box.files.clear();
     box.files.set(await boxFileName(named.owner, named.turn, content), { content, mark: 'other' });
     const round = await laptop.meet(box);
@@ -155,6 +158,11 @@ describe('a bad file in the box', () => {
   it('that holds no journal, a newer one, or gigabytes of nothing is told apart', async () => {
     expect(await replaced('[]')).toEqual(['damaged']);
     expect(await replaced('{"format":"larkhold/box-file","version":2}')).toEqual(['newer']);
+    const head = { format: 'larkhold/box-file', version: 1, box: keys.path, title: 'Phone', madeAt: '' };
+    const journal = '{"format":"larkhold/journal","version":99}';
+    expect(await replaced((owner, turn) => JSON.stringify({ ...head, device: owner, turn, journal }))).toEqual([
+      'newer',
+    ]);
     expect(await replaced(' '.repeat(64 * 1024 * 1024 + 1))).toEqual(['enormous']);
   });
 
@@ -318,6 +326,109 @@ describe('two devices of one name', () => {
     await laptop.meet(box);
     await phone.meet(box);
     expect((await phone.journal()).days[0]).toMatchObject({ note: 'Still', windMps: 4 });
+  });
+});
+
+describe('an odd box', () => {
+  it('with the files of 500 devices is read once, each of them, and then only listed', async () => {
+    const { box, phone } = devices();
+    for (let index = 0; index < 500; index += 1) {
+      const journal = { ...createJournal(), drills: [trialDrill(`d${index}`, 1)] };
+      const state = {
+        device: `device${index}`,
+        title: `Device ${index}`,
+        turn: 1,
+        madeAt: '2026-11-25T06:00:00Z',
+        journal,
+      };
+      const content = await sealState(state, keys, plainCipher);
+      await box.put(await boxFileName(state.device, 1, content), content);
+    }
+    phone.cipher = plainCipher;
+    const round = await phone.meet(box);
+    expect(round).toMatchObject({ isPushed: true, troubles: [] });
+    expect(round.merged).toHaveLength(500);
+    expect((await phone.journal()).drills).toHaveLength(500);
+    expect(readBoxLink(JSON.parse(JSON.stringify(phone.link)))?.met).toHaveProperty('device499');
+    const refused = async () => troubled('fault');
+    expect(await phone.meet({ ...box, get: refused, put: refused })).toMatchObject({ isPushed: false, troubles: [] });
+  });
+
+  it('in which names are paths, or no names of a box’s files, is read as if they were not there', async () => {
+    const { box, phone, laptop, file } = devices();
+    await phone.meet(box);
+    const good = box.files.get(file())!;
+    const names = [
+      '../../etc/passwd',
+      `../${file()}`,
+      `a/${file()}`,
+      `${file()}/..`,
+      `..%2f${file()}`,
+      'C:\\x.age',
+      '.age',
+      '',
+    ];
+    for (const name of [...names, `${file().toUpperCase()}`, `${file()}\n`, `__proto__-1-${'a'.repeat(26)}.age`]) {
+      box.files.set(name, good);
+    }
+    const asked: string[] = [];
+    const get = async (name: string) => {
+      asked.push(name);
+      return box.get(name);
+    };
+    expect(await laptop.meet({ ...box, get })).toMatchObject({ merged: ['Phone'], troubles: [] });
+    expect(asked).toEqual([file()]);
+  });
+
+  it('that two new devices join at one moment ends with all of it on each', async () => {
+    const { box, phone, laptop } = devices();
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    await phone.meet(box);
+    const tablet = new TrialDevice('Tablet', pairing, keys);
+    await tablet.store.putDrill({ ...trialDrill('d2', 3), editedAt: await tablet.instant() });
+    await Promise.all([laptop.meet(box), tablet.meet(box)]);
+    for (const one of [phone, laptop, tablet, laptop]) expect((await one.meet(box)).troubles).toEqual([]);
+    for (const one of [laptop, tablet]) expect(await textOf(one)).toBe(await textOf(phone));
+    expect((await phone.journal()).drills).toHaveLength(2);
+  });
+
+  it('into which half a file was written when the power was cut: it is put anew, whole, by its device', async () => {
+    const { box, phone, laptop, file } = devices();
+    await phone.meet(box);
+    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
+    const before = file();
+    const cut = phone.meet({
+      ...box,
+      put: async (name, content) => {
+        await box.put(name, content.slice(0, 90));
+        throw new Error('the power is cut');
+      },
+    });
+    await expect(cut).rejects.toThrow('power');
+    // The file before is whole: who meets the box now loses nothing and is told.
+    expect((await laptop.meet(box)).troubles.map(({ kind }) => kind)).toEqual(['damaged']);
+    expect(laptop.link.met[phone.link.device]?.files).toEqual([before]);
+    expect((await phone.meet(box)).isPushed).toBe(true);
+    await laptop.meet(box);
+    expect((await laptop.journal()).drills).toHaveLength(1);
+    expect([...box.files.values()].every(({ content }) => content.length > 90)).toBe(true);
+  });
+
+  it('between whose putting and reading a clock jumps: the edit that is made afterwards wins on both devices', async () => {
+    const { box, phone, laptop } = devices();
+    await phone.store.putDay({ date: '2026-11-25', note: 'on the phone', editedAt: await phone.instant() });
+    await phone.meet(box);
+    const jump = async (name: string) => {
+      laptop.pass(-366 * 86_400_000);
+      return box.get(name);
+    };
+    await laptop.meet({ ...box, get: jump });
+    const known = (await laptop.journal()).days[0]!;
+    await laptop.store.putDay({ ...known, note: 'on the laptop, later', editedAt: await laptop.instant() });
+    phone.pass(-3 * 366 * 86_400_000);
+    await laptop.meet(box);
+    await phone.meet(box);
+    for (const device of [phone, laptop]) expect((await device.journal()).days[0]?.note).toBe('on the laptop, later');
   });
 });
 

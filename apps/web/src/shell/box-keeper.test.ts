@@ -155,6 +155,20 @@ describe('a host in trouble', () => {
   });
 });
 
+describe('a device that is paired twice at once', () => {
+  it('is in the box that was asked for last, and puts its file there', async () => {
+    const { box, keeper } = await device();
+    const other = createPairing('/box');
+    const answers = await Promise.all([keeper.join(pairing, 'Phone'), keeper.join(other, 'Phone')]);
+    expect(keeper.link?.secret).toBe(other.secret);
+    expect(answers.map((entry) => entry?.isGood)).toEqual([true, true]);
+    expect([...box.files.keys()]).toEqual([keeper.link?.own.file]);
+    await Promise.all([keeper.meet('press'), keeper.join(pairing, 'Phone')]);
+    expect(keeper.link?.secret).toBe(pairing.secret);
+    expect(box.files.has(keeper.link?.own.file ?? 'none')).toBe(true);
+  });
+});
+
 describe('controls', () => {
   const soundAndKeys = async ({ store }: Awaited<ReturnType<typeof device>>) => {
     const { soundLevel, keys, callAnswers, bow } = await store.kit();

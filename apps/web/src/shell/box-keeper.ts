@@ -208,8 +208,11 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     },
     async join(pairing, title, { folder, takesControls } = {}) {
       const { createBoxLink } = await import('@larkhold/box');
+      // A round of another box would put that box's link in the place of this one.
+      await running;
       await keep({ link: createBoxLink(pairing, title), ...(folder ? { folder } : {}) });
       await meet('press');
+      await running; // of a second press at the same moment
       const met = Object.entries(kept?.link.met ?? {}).filter(([, { kit }]) => kit !== undefined);
       const [last] = met.sort(([, a], [, b]) => (a.madeAt < b.madeAt ? 1 : -1));
       if (takesControls && last) await takeControls(last[0]);
