@@ -37,7 +37,7 @@ describe('a journal file', () => {
     const weeks = [
       { ...week, editedAt: '' },
       { ...week, editedAt, edits: { goal: editedAt } },
-      { comment: 'More rest', zebra: 1, ...week, alpha: 2, editedAt },
+      { comment: 'More rest', zebra: 1, week: '2026-W01', goal: 'Ten', focus: 'Low', sketch: [], alpha: 2, editedAt },
     ];
     for (const one of weeks) {
       for (const other of [undefined, { ...week, focus: 'High', editedAt: '2026-01-06T07:00:00Z' }]) {
