@@ -1,0 +1,47 @@
+import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber } from '@larkhold/engine';
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import '@larkhold/ui/tokens.css';
+import { todaysPrescription } from '../shell/todays-prescription.ts';
+import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
+
+const today = '2026-11-25';
+const program = builtInPrograms[0]!;
+let trial: TrialApp;
+
+beforeEach(async () => {
+  trial = await openTrialApp('#/line', today);
+});
+
+afterEach(() => trial.close());
+
+const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
+
+/** Six hundred mornings up to yesterday. */
+function mornings(): DrillRecord[] {
+  const rep = { block: 0, set: 0, hand: 'usual', prescribedMs: 10_000, heldMs: 10_000, outcome: 'held' } as const;
+  const reps = Array.from({ length: 6 }, (_, at) => ({ ...rep, rep: at }));
+  return Array.from({ length: 600 }, (_, at) => {
+    const date = dayOfNumber(dayNumber(today) - 600 + at);
+    const startedAt = `${date}T06:00:00Z`;
+    return {
+      ...{ id: `m${at}`, program: program.title, programId: program.id, date, startedAt, endedAt: startedAt },
+      reps,
+    };
+  });
+}
+
+test('a long journal shows the same numbers as one that was folded at once, and all that stands beside them', async () => {
+  const drills = mornings();
+  await trial.state.app!.act.takeIn({ journal: { drills, days: [], weeks: [] } });
+  await expect.poll(() => trial.state.app!.view.journal.drills.length).toBe(600);
+  const { view } = trial.state.app!;
+  await expect.poll(() => textOf(line()?.querySelector('.begin'))).not.toBe('');
+  // From nothing: records that nobody has seen before.
+  const fresh = { ...view, journal: structuredClone(view.journal) };
+  const shown = todaysPrescription(view, view.chosen);
+  expect(todaysPrescription(fresh, view.chosen)).toEqual(shown);
+  for (const part of ['then-and-now', 'last-drills', 'lark-day-strip', 'fatigue-fold', 'lark-cue-track']) {
+    await expect.poll(() => line()?.querySelector(`.beside ${part}`)).toBeTruthy();
+  }
+  await expect.poll(() => line()?.querySelector('last-drills')?.shadowRoot?.querySelectorAll('li').length).toBe(5);
+});
