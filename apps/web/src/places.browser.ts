@@ -175,7 +175,7 @@ test('the journal is handed over as one file', async () => {
   expect(saved[0]?.text).toContain('"format": "larkhold/backup"');
 });
 
-test('a wrong outcome is put right in one press, and undone in another', async () => {
+test('a wrong outcome is corrected in one press, and undone in another', async () => {
   const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 5000, heldMs: 3000, outcome: 'short' } as const;
   const record: DrillRecord = {
     ...{ id: 'one', program: 'Club starter', date: '2026-11-25', reps: [rep] },

@@ -67,7 +67,7 @@ describe('createClockMap', () => {
     );
   });
 
-  it('stands closer than single readings, which scatter by 0.2 ms', () => {
+  it('is closer than single readings, which scatter by 0.2 ms', () => {
     const scatter = fc.array(fc.double({ min: -0.2, max: 0.2, noNaN: true }), { minLength: 60, maxLength: 60 });
     fc.assert(
       fc.property(scatter, (byMs) => {

@@ -80,7 +80,7 @@ describe('createCuePlayer', () => {
     expect(Math.abs(heard[1]! - 500)).toBeLessThan(TOLERANCE_MS);
   });
 
-  it('says that the sound stands still, then goes on without piling up', async () => {
+  it('says that the sound has stopped, then goes on without piling up', async () => {
     const { player, capture } = await begin();
     const told: (string | undefined)[] = [];
     player.onTrouble((trouble) => told.push(trouble?.kind));

@@ -161,7 +161,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
     }
   });
 
-  it('disarmed, nothing more sounds, not even what stands on the audio clock already, and no wake-up is asked for', () => {
+  it('disarmed, nothing more sounds, not even what is on the audio clock already, and no wake-up is asked for', () => {
     const audio = trialAudio();
     const { player, walk, isAwake } = playerOn(audio);
     walk(300);
@@ -174,7 +174,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
     expect(audio.heardMs.length).toBe(2);
   });
 
-  it('stops the audio clock in a long pause and no trouble is told; what is armed after it sounds in its place', async () => {
+  it('stops the audio clock in a long pause and no trouble is reported; what is armed after it sounds in its place', async () => {
     vi.useFakeTimers();
     const audio = trialAudio();
     const { player, walk } = playerOn(audio);

@@ -188,7 +188,7 @@ describe('cueTone', () => {
     }
   });
 
-  it('gives the same samples each time and refuses a sample rate that is none', () => {
+  it('gives the same samples each time and refuses a sample rate that is not a number', () => {
     expect(cueTone('hold', 24000)).toEqual(cueTone('hold', 24000));
     expect(() => cueTone('hold', Number.NaN)).toThrow(RangeError);
   });

@@ -58,7 +58,7 @@ describe('renderCueTrack', () => {
     await expect(rendering).rejects.toThrow(/abort/i);
   });
 
-  it('refuses a level that is none', async () => {
+  it('refuses a level out of range', async () => {
     await expect(renderCueTrack(timeline, { level: 2 })).rejects.toThrow(RangeError);
   });
 });

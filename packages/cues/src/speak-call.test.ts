@@ -59,7 +59,7 @@ describe('the device’s own voice', () => {
     expect(spoken.map((one) => one.voice?.name)).toEqual(['C', 'B']);
   });
 
-  it('is silent where there is none', () => {
+  it('is silent where the browser has no voices', () => {
     vi.stubGlobal('speechSynthesis', undefined);
     expect(speakCall('Reach', 'en', 1)).toBe(false);
   });

@@ -23,7 +23,7 @@ describe('createWatchdog', () => {
     expect(watchdog.trouble?.kind).toBe('stalled');
   });
 
-  it('notices a clock that stands still while it says it runs, and its return', () => {
+  it('notices a clock that has stopped while it says it runs, and its return', () => {
     const watchdog = createWatchdog();
     const told: (string | undefined)[] = [];
     watchdog.onTrouble((trouble) => told.push(trouble?.kind));

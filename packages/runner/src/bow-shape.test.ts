@@ -52,7 +52,7 @@ describe('bowShape', () => {
     }
   });
 
-  it('refuses an amount that is none', () => {
+  it('refuses an amount outside of 0 to 1', () => {
     for (const amount of [-0.1, 1.1, Number.NaN]) expect(() => bowShape(amount)).toThrow(RangeError);
   });
 });

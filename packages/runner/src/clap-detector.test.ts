@@ -128,7 +128,7 @@ describe('createClapDetector', () => {
     expect(heard[0]).toBeCloseTo(3.2, 1);
   });
 
-  it('hears nothing in silence, and refuses a rate that is none', () => {
+  it('hears nothing in silence, and refuses a rate that is not a number', () => {
     expect(createClapDetector(RATE).hear(new Float32Array(RATE))).toEqual([]);
     expect(() => createClapDetector(0)).toThrow(RangeError);
   });

@@ -26,7 +26,7 @@ describe('drawAmount', () => {
     expect(drawAmount(at('draw', 0), { fromSetUp: true })).toBe(SET_UP_RATIO);
   });
 
-  it('stands in few places when it may not move', () => {
+  it('takes few places when it may not move', () => {
     const places = new Set(
       Array.from({ length: 100 }, (_, index) => drawAmount(at('draw', index / 100), { isStill: true })),
     );

@@ -129,7 +129,7 @@ describe('a page that is busy', () => {
 });
 
 describe('a hold that the device does not live through', () => {
-  it('is told anew every two seconds, so that no more than that is unknown of it', () => {
+  it('is reported every two seconds, so that no more than that is unknown of it', () => {
     const environment = trialEnvironment();
     const heldMs: number[] = [];
     const drill = new DrillController(

@@ -21,7 +21,7 @@ test('a button is a press when it goes down, not while it stays down', () => {
   expect(newPresses(undefined, new Set([2]))).toEqual([]);
 });
 
-test('a gamepad that is pulled out is told once, and heard again when it is back', () => {
+test('a gamepad that is pulled out is reported once, and heard again when it is back', () => {
   let now: (Gamepad | null)[] = [pad()];
   const presses: string[] = [];
   const troubles: (string | undefined)[] = [];

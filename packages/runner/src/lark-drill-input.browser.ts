@@ -76,7 +76,7 @@ test('gamepads and claps do what the archer has set them to, until the drill is 
   expect(source.listeners.size).toBe(0);
 });
 
-test('a gamepad that is pulled out in mid-hold is told on the display, and the hold goes on', async () => {
+test('the display says when a gamepad is pulled out in mid-hold, and the hold goes on', async () => {
   const source = trialSource();
   const { drill, environment } = await trialDrill({ sources: [source] });
   const notice = async () => {
@@ -123,7 +123,7 @@ test('before it begins it shows the bow at rest, the numbers of the day and one 
   expect(drill.view?.state).toBe('running');
 });
 
-test('a number too small for the distance is told before the drill, and not while the bow is drawn', async () => {
+test('a number too small for the distance is pointed out before the drill, and not while the bow is drawn', async () => {
   const { drill, environment } = await trialDrill({
     settings: { ...defaultRunnerSettings, viewing: { distanceM: 10, mirrorToScreenM: 10 } },
   });

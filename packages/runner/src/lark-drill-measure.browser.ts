@@ -10,7 +10,7 @@ afterEach(() => {
 
 const frames = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
 
-test('a warning that itself makes the number smaller is told once, and never measured round and round', async () => {
+test('a warning that itself makes the number smaller is given once, and never measured round and round', async () => {
   document.documentElement.style.fontSize = '32px'; // text at 200 %: the warning takes much room
   const drill = document.createElement('lark-drill');
   drill.style.cssText = 'display: grid; width: 390px; height: 760px';

@@ -173,7 +173,7 @@ test.each([
   expect(again.originMs).toBeCloseTo(drill.view!.originMs!, 6);
 });
 
-test('a kept session shows where it stands and waits for Resume', async () => {
+test('a kept session shows where it is and waits for Resume', async () => {
   const first = await trialDrill();
   const changes = heard<{ snapshot: SessionSnapshot }>(first.drill, 'lark-change');
   first.drill.begin();
@@ -188,7 +188,7 @@ test('a kept session shows where it stands and waits for Resume', async () => {
   expect(drill.view?.state).toBe('running');
 });
 
-test('sound that never comes does not hold the drill back, and its trouble is told at once', async () => {
+test('sound that never comes does not hold the drill back, and its trouble is shown at once', async () => {
   const { drill, environment } = await trialDrill({}, trialEnvironment({ unlock: new Promise(() => undefined) }));
   drill.begin();
   environment.pass(11_000);
@@ -197,7 +197,7 @@ test('sound that never comes does not hold the drill back, and its trouble is to
   expect(await glanceText(drill, '.notice')).toBe('No sound yet.');
 });
 
-test("a coach's call stands on the display from its moment to the next or the end of the hold", async () => {
+test("a coach's call is on the display from its moment to the next or the end of the hold", async () => {
   const calls = ['Shoulders low', 'Reach'];
   const settings = { ...defaultRunnerSettings, allowedCalls: ['Reach'] };
   const { drill, environment } = await trialDrill({ settings, prescription: trialPrescription({ calls }) });
@@ -233,7 +233,7 @@ test('a line that nobody allowed is neither said nor shown at full draw', async 
   expect(kinds).not.toContain('call');
 });
 
-test("the archer's own steps stand on the display too, and a block without calls gives their place away", async () => {
+test("the archer's own steps are on the display too, and a block without calls gives their place away", async () => {
   const steps = ['Set the hook'];
   const settings = { ...defaultRunnerSettings, shotProcess: steps, allowedCalls: steps };
   const own = await trialDrill({ settings, prescription: trialPrescription({ calls: 'shot-process' }) });

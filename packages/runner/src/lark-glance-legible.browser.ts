@@ -87,7 +87,7 @@ test('words too wide for one line at the size that is needed have two on a phone
   }
 });
 
-test('in a rest the coming rep and its hold are told', async () => {
+test('in a rest the coming rep and its hold are shown', async () => {
   const { pass, find } = await drillAt(390, 844, 2, PHONE);
   await pass(REST_AT_MS + 100);
   expect(find('.word').textContent).toBe('Rest');

@@ -87,7 +87,7 @@ test('who draws with the left hand sees the bow from the other side, and the num
   expect(middle(left.find('.grip')) - screenMiddle).toBeCloseTo(screenMiddle - grip, 0);
 });
 
-test('for the mirror all of it is turned over: what stood left stands right, words and all', async () => {
+test('for the mirror all of it is turned over: what was on the left is on the right, words and all', async () => {
   const straight = await drillOf({ flipped: false });
   await straight.after(HOLD_AT_MS + 100);
   const width = straight.find('.face').getBoundingClientRect().width;
@@ -101,7 +101,7 @@ test('for the mirror all of it is turned over: what stood left stands right, wor
   }
 });
 
-test('a pause is told by a shape that no rest has, apart from its word', async () => {
+test('a pause is shown by a shape that no rest has, apart from its word', async () => {
   const { find, after } = await drillOf();
   await after(HOLD_AT_MS + 15_000);
   expect(find('.bars')).toBeNull();

@@ -100,7 +100,7 @@ test('it tries presses without learning them, and counts what comes again', asyn
   expect(isHeard()).toBe(false);
 });
 
-test('a microphone that is refused is told where the archer tries it', async () => {
+test('a refused microphone is reported where the archer tries it', async () => {
   const { click, status, tell } = await learnOf(['Clap']);
   await click('Try');
   tell('The microphone is not allowed.');

@@ -44,7 +44,7 @@ describe('the next look', () => {
     expect(nextLookMs(nearDraw!, { nextCueMs: undefined, isSilent: true })).toBe(250);
   });
 
-  it('is none while nothing runs', () => {
+  it('does not come while nothing runs', () => {
     const drill = session();
     drill.advance(5_000);
     drill.send({ type: 'pause' }, 5_000);

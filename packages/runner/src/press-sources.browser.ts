@@ -63,7 +63,7 @@ test('claps by the microphone are presses, and the microphone is let go at the e
   room.close();
 }, 60_000);
 
-test('a microphone that is refused is told once, and nothing else happens', async () => {
+test('a microphone that is refused is reported once, and nothing else happens', async () => {
   vi.spyOn(navigator.mediaDevices, 'getUserMedia').mockRejectedValue(new DOMException('no', 'NotAllowedError'));
   const troubles: (string | undefined)[] = [];
   const end = microphoneClaps().listen(

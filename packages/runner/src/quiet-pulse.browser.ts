@@ -65,7 +65,7 @@ test('with sound the edge stays dark; without any it takes the place of sound', 
   expect(await silent.pulses(10_100)).toBe(1);
 });
 
-test('where motion is not wanted it stands and goes, and does not fade', async () => {
+test('where motion is not wanted it comes and goes without fading', async () => {
   vi.spyOn(window, 'matchMedia').mockReturnValue({
     matches: true,
     addEventListener: () => undefined,

@@ -106,7 +106,7 @@ describe('a camera', () => {
     await vi.waitFor(() => expect(count('nothing')).toBeGreaterThan(0), PATIENCE);
   });
 
-  it('that stands still, or a page that is hidden, gives no picture: what sees hears of it within two seconds', async () => {
+  it('that has stopped, or a page that is hidden, gives no picture: what sees hears of it within two seconds', async () => {
     const { stream, stop } = cameraOf(320, 240, 15);
     const { count, frames } = watch({ stream });
     await vi.waitFor(() => expect(frames().length).toBeGreaterThan(3), PATIENCE);

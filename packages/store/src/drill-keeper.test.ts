@@ -48,7 +48,7 @@ describe('a drill that was cut off, closed', () => {
     expect(record?.tool).toBe('bow');
   });
 
-  it('leaves a rep that was put right as the archer put it', () => {
+  it('leaves a rep that was corrected as the archer corrected it', () => {
     const { running, stored } = cutOffAt(inSecondHold);
     const reps = stored.reps.map((rep) => ({ ...rep, outcome: 'short' as const }));
     expect(closed(running, { ...stored, reps })?.reps.map(({ outcome }) => outcome)).toEqual(['short', 'unsure']);

@@ -149,7 +149,7 @@ async function onDisk(adapter: Adapter): Promise<string> {
   return JSON.stringify(rows);
 }
 
-it('whatever write fails: nothing of it is half on the disk, it is told, it is kept in memory, and it goes to disk with the next that fits', async () => {
+it('whatever write fails: nothing of it is half on the disk, it is reported, it is kept in memory, and it goes to disk with the next that fits', async () => {
   const counts = { failed: 0, written: 0 };
   await fc.assert(
     fc.asyncProperty(fc.array(fc.tuple(deed, fault), { minLength: 1, maxLength: 10 }), async (deeds) => {

@@ -43,7 +43,7 @@ test('notes go through a merge and a replacement like everything else', async ()
   expect((await store.journal()).notes).toBeUndefined();
 });
 
-test('a note that is none is the caller\u2019s mistake', async () => {
+test('a note that no schema takes is the caller\u2019s mistake', async () => {
   const wrong = { ...note, week: 'soon' };
   await expect(createStore().putNote(wrong)).rejects.toThrow(TypeError);
 });

@@ -4,7 +4,7 @@ import { askForPersistence } from './persistence.ts';
 const yes = async (): Promise<boolean> => true;
 const no = async (): Promise<boolean> => false;
 
-it('asks once, and says how it stands', async () => {
+it('asks once, and says what was answered', async () => {
   let asked = 0;
   const persist = async (): Promise<boolean> => {
     asked += 1;

@@ -9,14 +9,14 @@ const row = (program: object) => ({ id: 'mine', program, editedAt: at });
 const values = [{ table: 'opened', key: 'mine', before: row(old), after: row(next) }];
 const kept = { title: 'Mine', programId: 'mine', at, taken: { values } };
 
-it('is kept for a day, while what took its place stands as it came', () => {
+it('is kept for a day, while what took its place stays as it came', () => {
   expect(readReplaced(kept, '2026-11-26T05:59:59Z', () => next)).toEqual(kept);
   expect(readReplaced(kept, '2026-11-26T06:00:01Z', () => next)).toBeUndefined();
   expect(readReplaced(kept, at, () => ({ ...next, title: 'Edited' }))).toBeUndefined();
   expect(readReplaced(kept, at, () => undefined)).toBeUndefined();
 });
 
-it('is none where nothing of the kind was kept', () => {
+it('is undefined where nothing of the kind was kept', () => {
   for (const odd of [
     undefined,
     null,

@@ -11,7 +11,7 @@ const open = () => createLocalStore({ adapter: createMemoryAdapter(), now: () =>
 const first = '2026-05-01T13:00:00.000Z';
 const second = '2026-05-01T10:00:00.000Z';
 
-it('a drill that is put right after the clock was set back stays so through a merge with an older copy', async () => {
+it('a drill that is corrected after the clock was set back stays so through a merge with an older copy', async () => {
   const store = open();
   await store.putDrill({ ...record, note: 'zeal', editedAt: first });
   const copy = await store.journal();

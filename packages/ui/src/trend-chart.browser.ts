@@ -52,7 +52,7 @@ test('a press on a point opens its day', async () => {
   expect(location.hash).toBe('#/week/2026-W48/2026-11-23');
 });
 
-test('the ratio stands with its caution, and a trend with no value says so', async () => {
+test('the ratio is shown with its caution, and a trend with no value says so', async () => {
   expect((await open('ratio')).renderRoot.textContent).toContain('It does not predict injury.');
   expect((await open('feel')).renderRoot.textContent).toContain('Nothing yet.');
 });

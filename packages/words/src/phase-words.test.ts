@@ -31,7 +31,7 @@ test('paused and ended go before the step', () => {
   expect(phaseWord({ ...view, state: 'stopped' })).toBe('Stopped');
 });
 
-test('what comes next is told with its hand and its length', () => {
+test('what comes next is said with its hand and its length', () => {
   expect(nextWords(view)).toBe('Next: let down');
   expect(nextWords({ ...view, next: { ...step, kind: 'hold' } })).toBe('Next: hold 30\u00a0s');
   expect(nextWords({ ...view, next: { ...step, kind: 'draw', hand: 'opposite' } })).toBe('Next: draw, opposite hand');

@@ -18,7 +18,7 @@ test('places count from one', () => {
   expect(placeWords({ progress })).toBe('Set 2 of 3 · rep 4 of 10');
 });
 
-test('time left is told until it is over', () => {
+test('time left is shown until it is over', () => {
   expect(timeLeftWords({ state: 'running', progress })).toBe('12:05 left');
   expect(timeLeftWords({ state: 'waiting', progress })).toBe('12:05 in all');
   expect(timeLeftWords({ state: 'stopped', progress })).toBe('');

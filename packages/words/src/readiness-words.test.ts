@@ -18,7 +18,7 @@ test('heavy says what was taken off and why', () => {
   expect(plain(wordsFor('heavy'))).toBe('Full-draw holds: 7 reps instead of 10, because you said today is heavy.');
 });
 
-test('heavy beside a deeper cut says that the deeper cut stands alone', () => {
+test('heavy beside a deeper cut says that the deeper cut counts alone', () => {
   // docs/prescription.md: the last week before a competition keeps half of the reps, "heavy" 0.7.
   const words = wordsFor('heavy', { competitionDay: '2026-11-29' });
   expect(plain(words)).toContain('Cuts are not added up');

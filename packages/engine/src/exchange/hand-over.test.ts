@@ -86,7 +86,7 @@ describe('a hand-over', () => {
     expect(read.ok && read.handOver.includesPain).toBe(false);
   });
 
-  it('keeps notes private unless they are included; pain is told unless that is left out', () => {
+  it('keeps notes private unless they are included; pain goes too unless it is left out', () => {
     const handOver = createHandOver(input);
     expect(formatHandOver(handOver)).not.toContain('private words');
     expect(handOver.drills.every((record) => record.pain)).toBe(true);

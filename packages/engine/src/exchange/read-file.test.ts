@@ -34,7 +34,7 @@ describe('a file with very many mistakes', () => {
     expect(parseHandOver(text).ok).toBe(false);
   });
 
-  it('a mistake far behind is told with its place', () => {
+  it('a mistake far behind is reported with its place', () => {
     const days = Array.from({ length: 5000 }, (_, index) => day(index));
     const broken = days.with(4321, { ...day(4321), feel: 99 });
     expect(refused(journalOf({ days: broken })).map(({ pointer }) => pointer)).toEqual(['/days/4321/feel']);

@@ -14,7 +14,7 @@ export const FOLLOW_RATE = 10;
 
 /** One stretch at a steady load, solved exactly. */
 export interface SteadyStretch {
-  /** The compartments so many seconds in. */
+  /** The compartments after some seconds. */
   at(seconds: number): Compartments;
   /** Seconds until active and resting together no longer carry the load; undefined when that is not within the given seconds. */
   failsWithin(seconds: number): number | undefined;

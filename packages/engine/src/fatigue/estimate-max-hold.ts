@@ -6,7 +6,7 @@ import { leastFraction, longestHoldSeconds } from './hold-fraction.ts';
 import { failsBeforeEnd, type PastDrill, retrace } from './past-drill.ts';
 import { MOST_HOLD_SECONDS } from './predict-session.ts';
 
-/** Only drills of so many days back count: an archer changes. The baseline test is to be taken again every 4 to 8 weeks. */
+/** Only drills of this many days back count: an archer changes. The baseline test is to be taken again every 4 to 8 weeks. */
 export const CALIBRATION_DAYS = 56;
 /** Fewer drills with an early let-down than this say nothing. */
 export const LEAST_LET_DOWNS = 3;

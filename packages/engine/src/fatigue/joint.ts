@@ -7,7 +7,7 @@ export interface JointFatigue {
   fatigueRate: number;
   /** From fatigued to resting, a second. */
   recoveryRate: number;
-  /** Recovery is so many times as fast while nothing is held. */
+  /** How many times faster recovery is while nothing is held. */
   restMultiplier: number;
 }
 

@@ -23,7 +23,7 @@ test('says why a hold was short, and takes it back', () => {
   expect(record.reps[1]).not.toHaveProperty('why');
 });
 
-test('a rep that was held has no reason, nor one that is put right', () => {
+test('a rep that was held has no reason, nor has one that is corrected', () => {
   expect(() => correctWhy(record, 0, 'tired', at)).toThrow(
     'index is 0, which is held; expected a rep that was let down early',
   );

@@ -22,7 +22,7 @@ describe('a stamp', () => {
     expect(stampAfter('1970-01-01T00:00:00.000Z', '4164-08-23T08:29:46.536Z')).toBe('4164-08-23T08:29:46.537Z');
   });
 
-  it('of a clock that stands still, or goes back by a year, counts on in milliseconds', () => {
+  it('of a clock that has stopped, or goes back by a year, counts on in milliseconds', () => {
     let last = stampAfter('2026-11-25T06:00:00.999Z', undefined, 'phone1');
     for (const now of ['2026-11-25T06:00:00.999Z', '2025-11-25T06:00:00.000Z', '1970-01-01T00:00:00.000Z']) {
       const next = stampAfter(now, last, 'phone1');

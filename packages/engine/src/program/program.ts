@@ -68,13 +68,13 @@ const ladderSchema = z.strictObject({
   stepDownAfter: z
     .strictObject({
       missedShare: number(0, 1, "Share of the block's reps short or skipped.").default(0.2),
-      sessions: count(1, 10, 'In so many sessions running.').default(1),
+      sessions: count(1, 10, 'In this many sessions in a row.').default(1),
     })
     .prefault({})
     .describe('When to go one step down.'),
   deload: z
     .strictObject({
-      everyWeeks: count(2, 12, 'Every so many training weeks.'),
+      everyWeeks: count(2, 12, 'How many training weeks lie from one to the next.'),
       keep: number(0.2, 0.9, 'The share of the reps that is kept, at least one.'),
     })
     .optional(),
@@ -91,7 +91,7 @@ const ladderSchema = z.strictObject({
   weeklyGrowth: number(
     1,
     2,
-    "This week's hold time is at most so many times the mean of the last four training weeks.",
+    "This week's hold time is at most this many times the mean of the last four training weeks.",
   ).optional(),
 });
 

@@ -48,7 +48,7 @@ export function readyLadders({ hold, reps }: { hold: number; reps: number }): Re
   return all.filter(({ ladder }) => ladder.rungs.length > 0);
 }
 
-/** The hold by so many seconds a step; none where there is no room for a step. */
+/** The hold by a number of seconds a step; none where there is no room for a step. */
 function rungOf(hold: number, by: number) {
   const until = Math.min(LONGEST_HOLD_SECONDS, hold + STEPS * by);
   return until >= hold + by ? [{ raise: 'hold' as const, by, until }] : [];

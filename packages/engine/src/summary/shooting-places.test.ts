@@ -14,11 +14,11 @@ test('a day that says nothing is where the last day before it was', () => {
   expect(placeOfDay(days, { date: '2026-11-01' })).toBe('');
 });
 
-test('a day’s own word stands, and arrows with no place have none', () => {
+test('a day’s own word counts, and arrows with no place have none', () => {
   expect(placeOfDay(days, { date: '2026-11-25', place: 'Cellar' })).toBe('Cellar');
   expect(placeOfDay(days, days[2]!)).toBe('');
 });
 
-test('places are told once, the last first', () => {
+test('places are listed once, the last first', () => {
   expect(knownPlaces([...days, { date: '2026-11-28', place: 'Hall' }])).toEqual(['Hall', 'Field', 'Garden']);
 });

@@ -25,7 +25,7 @@ function handOverOf(archer: string, dates: readonly string[], painDay = ''): Han
 }
 
 // Counted on a calendar: planned are the Mondays and Wednesdays 9, 11, 16, 18, 23 and 25 November.
-test('an archer is told by planned days, pain and the last day written', () => {
+test('an archer is summed up by planned days, pain and the last day written', () => {
   const line = summarizeArcher(
     handOverOf('Ines', ['2026-11-09', '2026-11-10', '2026-11-18'], '2026-11-10'),
     '2026-11-27',
@@ -49,7 +49,7 @@ test('pain comes first, then silence, then names', () => {
   expect(orderSquad(lines).map(({ handOver }) => handOver.archer)).toEqual(['Cleo', 'Bela', 'Anna']);
 });
 
-test('of two files of one archer the later one stands, in any order', () => {
+test('of two files of one archer the later one counts, in any order', () => {
   const early = handOverOf('Ines', []);
   const late = { ...early, madeAt: '2026-11-26T20:00:00Z' };
   expect(addHandOver([early], late)).toEqual({ open: [late], isTaken: true });

@@ -5,7 +5,7 @@ import { shiftDay, weekdayOf, weekListing } from '../units/iso-weeks.ts';
 
 /** Days that the squad's table looks back on, from the last day of each file. */
 export const LOOK_BACK_DAYS = 28;
-/** From so many days on, an archer who has written nothing is told as silent. */
+/** After this many days an archer who has written nothing is listed as silent. */
 export const SILENT_DAYS = 7;
 
 /** One archer's line in the squad's table, over the last days of the file. */

@@ -39,7 +39,7 @@ export interface Trends {
 
 /** Longest span that loads are worked out for, days. */
 const MOST_DAYS = 4000;
-/** Up to so many weeks every day has its point; beyond, every week. */
+/** Up to this many weeks every day has its point; beyond, every week. */
 const DAILY_WEEKS = 12;
 
 /**

@@ -138,7 +138,7 @@ describe('checkCall', () => {
     expect(checkCall('Stay tаll')).toEqual({ kind: 'mixed', found: 'tаll' });
   });
 
-  it('finds an order however it is spelled and whatever stands around it', () => {
+  it('finds an order however it is spelled and whatever is around it', () => {
     const hide = fc.record({
       order: fc.constantFrom('release', 'shoot', 'loose', 'fire', 'let go', 'lâche', 'loslassen', 'suelta', 'стреляй'),
       before: fc.constantFrom('', 'Reach and ', 'now, ', '« ', '… '),

@@ -74,7 +74,7 @@ function daysFromCivil(year: number, month: number, day: number): number {
 }
 
 /**
- * The calendar day so many days from 1970-01-01.
+ * The calendar day that is a number of days from 1970-01-01.
  * @param number whole days
  * @returns ISO 8601 calendar day
  */

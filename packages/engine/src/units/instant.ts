@@ -81,7 +81,7 @@ function usualInstantMs(text: string): number | undefined {
 }
 
 /**
- * An instant so many milliseconds later, written with the same offset from UTC.
+ * An instant some milliseconds later, written with the same offset from UTC.
  * @param instant ISO 8601 date and time, with offset: '2026-11-25T06:30:00+01:00'
  * @param spanMs milliseconds to add; parts of a millisecond are dropped
  * @returns ISO 8601 with the offset as given and milliseconds written

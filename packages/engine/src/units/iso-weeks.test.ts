@@ -30,7 +30,7 @@ test('a day is listed on its own page, whatever day the list begins with', () =>
 });
 
 // ISO 8601: 2026 has 53 weeks (1 January 2026 is a Thursday), 2025 has 52.
-test('a week that a year does not have is none', () => {
+test('a week that a year does not have is refused', () => {
   expect(mondayOfWeek('2026-W53')).toBe('2026-12-28');
   expect(mondayOfWeek('2025-W53')).toBeUndefined();
   expect(mondayOfWeek('2026-W00')).toBeUndefined();

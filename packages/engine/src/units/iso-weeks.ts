@@ -20,7 +20,7 @@ export function mondayOfWeek(week: string): string | undefined {
 }
 
 /**
- * The week that is so many weeks away.
+ * The week that is a number of weeks away.
  * @param week an ISO week that exists
  * @param count weeks, negative for earlier ones
  * @returns an ISO week
@@ -31,7 +31,7 @@ export function shiftWeek(week: string, count: number): string {
 }
 
 /**
- * The day that is so many days away.
+ * The day that is a number of days away.
  * @param day ISO 8601
  * @param count days, negative for earlier ones
  * @returns ISO 8601 day

@@ -45,7 +45,7 @@ test.each(['dark', 'light', 'contrast'])(
   },
 );
 
-test('how a rep ended is told by shape: each kind is drawn in a way of its own', async () => {
+test('how a rep ended is shown by shape: each kind is drawn in a way of its own', async () => {
   const drawnOf = async (one: RibbonRep) => {
     const ribbon = await ribbonOf([one]);
     return ['full', 'hollow', 'missing', 'marks', 'coming'].map((name) => pathOf(ribbon, name)).join('|');

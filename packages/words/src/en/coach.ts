@@ -2,7 +2,7 @@
 export const coach = {
   'coach.days': 'Days for the coming weeks',
   'coach.daysAbout':
-    'From the first day to the last, these days stand in place of the archer’s weekdays: a day without a drill is a rest day. The archer sees them before taking them.',
+    'From the first day to the last, these days replace the archer’s weekdays: a day without a drill is a rest day. The archer sees them before taking them.',
   'coach.from': 'First day',
   'coach.to': 'Last day',
   'coach.day': 'Day',

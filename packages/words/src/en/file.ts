@@ -28,7 +28,7 @@ export const file = {
   'file.withProgram': 'With a program: {title}.',
   'file.takeOn': 'Add {title} to the rack',
   'file.withDays':
-    'With days: {from, date, short} to {to, date, short}, {sessions, plural, one {# day with a drill} other {# days with a drill}}. They stand in place of your weekdays; a day without a drill is a rest day.',
+    'With days: {from, date, short} to {to, date, short}, {sessions, plural, one {# day with a drill} other {# days with a drill}}. They replace your weekdays; a day without a drill is a rest day.',
   'file.daysOverlap':
     'Some of these days were written before. Take them, and the later written ones count there; nothing is added up.',
   'file.takeDays': 'Put these days in my season',
