@@ -1,6 +1,9 @@
 import { builtInPrograms, layOut, predictSession, prescribe } from '@larkhold/engine';
 import { expect, test } from 'vitest';
-import { curveWords } from './fatigue-words.ts';
+import { createWords } from './create-words.ts';
+import { curveWords, outlookWords, rangeWords } from './fatigue-words.ts';
+
+const german = createWords('de');
 
 const today = '2026-11-25';
 const of = (title: string) =>
@@ -11,6 +14,32 @@ const wordsOf = (title: string, maxHoldSeconds: number) =>
 test('a hold longer than the longest fails in the first rep, at that second', () => {
   // By definition of the longest hold: a single hold of 30 s fails at 20 s for who can hold 20 s.
   expect(wordsOf('Holding', 20)).toBe('By the estimate you could no longer hold in rep 1 of set 1, after 20 s.');
+});
+
+test('where next to nothing is left, the words do not say that it should go well', () => {
+  const prescription = of('Club starter');
+  const left = (reserve: number, count = 8) => ({
+    reps: Array.from({ length: count }, (_, rep) => ({
+      block: 0,
+      set: 0,
+      rep,
+      reserve: rep === count - 1 ? reserve : 0.5,
+    })),
+    curve: [],
+  });
+  for (const reserve of [0, 0.004, 0.049]) {
+    const inWords = outlookWords(left(reserve), prescription);
+    expect(inWords).toMatch(/^By the estimate you can only just hold all 8: the hardest will be at your limit/);
+    expect(inWords).not.toMatch(/should|0\s%/);
+    expect(outlookWords(left(reserve, 1), prescription)).toMatch(/^By the estimate you can only just hold it:/);
+    expect(rangeWords(left(reserve), 30_000, prescription)).toMatch(
+      /can only just hold every rep, the hardest at your limit/,
+    );
+    expect(outlookWords(left(reserve), prescription, german)).toMatch(
+      /^Nach der Schätzung kannst du alle 8 nur gerade noch halten/,
+    );
+  }
+  expect(outlookWords(left(0.06), prescription)).toMatch(/^You should hold all 8\. .* 6\s% is left/);
 });
 
 test('where all is held the words say what is left, and where it is lowest', () => {

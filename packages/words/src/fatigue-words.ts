@@ -8,6 +8,9 @@ import {
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
+/** Less than this left is within what the model cannot tell from nothing: no word says that it should go well. Own: no source. */
+const AT_LIMIT = 0.05;
+
 /** A place in a drill. */
 type Place = Pick<SessionPrediction['reps'][number], 'block' | 'set' | 'rep'>;
 
@@ -48,7 +51,11 @@ export function outlookWords(
   }
   const lowest = lowestOf(reps);
   if (!lowest) return words.say('outlook.nothing');
-  if (reps.length === 1) return words.say('outlook.holdsOne', { left: lowest.reserve });
+  const isAtLimit = lowest.reserve < AT_LIMIT;
+  if (reps.length === 1) {
+    return isAtLimit ? words.say('outlook.holdsOneAtLimit') : words.say('outlook.holdsOne', { left: lowest.reserve });
+  }
+  if (isAtLimit) return words.say('outlook.holdsAtLimit', { count: reps.length });
   return words.say('outlook.holds', { count: reps.length, left: lowest.reserve });
 }
 
@@ -70,7 +77,10 @@ export function rangeWords(
     const place = placeWords(failsAt, blocks, words);
     return words.say('outlook.rangeFails', { longest, place, ms: failsAt.secondsIn * 1000 });
   }
-  return words.say('outlook.rangeHolds', { longest, left: lowestOf(reps)?.reserve ?? 0 });
+  const left = lowestOf(reps)?.reserve ?? 0;
+  return left < AT_LIMIT
+    ? words.say('outlook.rangeAtLimit', { longest })
+    : words.say('outlook.rangeHolds', { longest, left });
 }
 
 /**

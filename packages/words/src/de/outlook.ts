@@ -4,6 +4,10 @@ import type { outlook as en } from '../en/outlook.ts';
 export const outlook: Readonly<Record<keyof typeof en, string>> = {
   'outlook.holds':
     'Du solltest alle {count, number} halten. Im schwersten Moment bleiben etwa {left, number, share} übrig (geschätzt).',
+  'outlook.holdsAtLimit':
+    'Nach der Schätzung kannst du alle {count, number} nur gerade noch halten: Die schwerste wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
+  'outlook.holdsOneAtLimit':
+    'Nach der Schätzung kannst du es nur gerade noch halten: Das Ende wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
   'outlook.holdsOne': 'Du solltest es halten. Am Ende bleiben etwa {left, number, share} übrig (geschätzt).',
   'outlook.fails': 'Nach der Schätzung könntest du in {place} nach {ms, number, seconds} nicht mehr halten.',
   'outlook.nothing': 'Es gibt nichts zu halten.',
@@ -11,6 +15,8 @@ export const outlook: Readonly<Record<keyof typeof en, string>> = {
   'outlook.lowest': 'Der schwerste Moment ist in {place}.',
   'outlook.rangeHolds':
     'Bei einem längsten Halt von {longest, number, seconds} solltest du jede Wiederholung halten, mit etwa {left, number, share} im schwersten Moment (gepunktet).',
+  'outlook.rangeAtLimit':
+    'Bei einem längsten Halt von {longest, number, seconds} kannst du jede Wiederholung nur gerade noch halten, die schwerste an deiner Grenze (gepunktet).',
   'outlook.rangeFails':
     'Bei einem längsten Halt von {longest, number, seconds} könntest du in {place} nach {ms, number, seconds} nicht mehr halten (gepunktet).',
   'outlook.unknown': 'Noch nicht bekannt: zu wenige Daten.',

@@ -2,6 +2,10 @@
 export const outlook = {
   'outlook.holds':
     'You should hold all {count, number}. At the hardest moment about {left, number, share} is left (an estimate).',
+  'outlook.holdsAtLimit':
+    'By the estimate you can only just hold all {count, number}: the hardest will be at your limit, with next to nothing left. Let down when form goes.',
+  'outlook.holdsOneAtLimit':
+    'By the estimate you can only just hold it: its end will be at your limit, with next to nothing left. Let down when form goes.',
   'outlook.holdsOne': 'You should hold it. At the end about {left, number, share} is left (an estimate).',
   'outlook.fails': 'By the estimate you could no longer hold in {place}, after {ms, number, seconds}.',
   'outlook.nothing': 'There is nothing to hold.',
@@ -9,6 +13,8 @@ export const outlook = {
   'outlook.lowest': 'The hardest moment is in {place}.',
   'outlook.rangeHolds':
     'If your longest hold is {longest, number, seconds}, you should hold every rep, with about {left, number, share} left at the hardest moment (dotted).',
+  'outlook.rangeAtLimit':
+    'If your longest hold is {longest, number, seconds}, you can only just hold every rep, the hardest at your limit (dotted).',
   'outlook.rangeFails':
     'If your longest hold is {longest, number, seconds}, you could no longer hold in {place}, after {ms, number, seconds} (dotted).',
   'outlook.unknown': 'Not known yet: too little data.',
