@@ -13,6 +13,9 @@ import { trialLadder, trialProgram, trialRecord } from '../trial-history.ts';
 const holding = builtInPrograms.find(({ title }) => title === 'Holding')!;
 const mean = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0) / Math.max(1, values.length);
 
+/** Long enough for mishaps to add up; twice as many archers as in whole years, for the same time. */
+const MISHAP_DAYS = 154;
+
 describe('nobody is left to fail', { timeout: 300_000 }, () => {
   it('asks for no failed dose four times running, and never for nothing', () => {
     fc.assert(
@@ -49,17 +52,25 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     );
   });
 
-  it('a year of mishaps leads nobody down: the hold stays near that of a twin who has none', () => {
+  it('months of mishaps lead nobody down: hold, time and weight stay near those of a twin who has none', () => {
     fc.assert(
       fc.property(anyMishapPlan, (plan) => {
-        const [own, twin] = [liveMishaps(plan, false), liveMishaps(plan, true)];
+        const [own, twin] = [liveMishaps(plan, false, MISHAP_DAYS), liveMishaps(plan, true, MISHAP_DAYS)];
         if (own.lastAsked.length < 4 || twin.lastAsked.length < 4) return;
-        // Own bounds, no source. Whoever drills on every rest day does half of a full day there, and a full day grows from that by a fifth.
-        expect(mean(own.lastAsked.map(({ hold }) => hold))).toBeGreaterThanOrEqual(
-          0.6 * mean(twin.lastAsked.map(({ hold }) => hold)) - 0.5,
-        );
+        const of = (lever: 'hold' | 'seconds' | 'weightLbf') =>
+          [own, twin].map(({ lastAsked }) => mean(lastAsked.map((one) => one[lever]))) as [number, number];
+        const [[hold, twinHold], [seconds, twinSeconds], [weight, twinWeight]] = [
+          of('hold'),
+          of('seconds'),
+          of('weightLbf'),
+        ];
+        // Own bounds, no source. Whoever drills on every rest day does half of a full day there, and a full day grows from that by a fifth, or a
+        // rep. In a drill of two holds one that is let down is half of it, and eases the next.
+        expect(hold).toBeGreaterThanOrEqual(0.45 * twinHold - 0.5);
+        expect(seconds).toBeGreaterThanOrEqual(0.35 * twinSeconds - 2 * twinHold);
+        expect(weight).toBeGreaterThanOrEqual(twinWeight - 5);
       }),
-      { seed: 602, numRuns: Number(process.env.MISHAP_RUNS ?? 25) },
+      { seed: 602, numRuns: Number(process.env.MISHAP_RUNS ?? 60) },
     );
   });
 
