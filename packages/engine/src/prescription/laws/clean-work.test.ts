@@ -6,6 +6,7 @@ import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import type { Program } from '../../program/program.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
+import { trialProgram } from '../trial-history.ts';
 
 // Law: clean work leads on, in the minutes there are. Law: at the top of a ladder it is said, with what comes next.
 
@@ -127,3 +128,27 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
 });
 
 const base = { climbAfter: { cleanSessions: 2, effortAtMost: 7 }, stepDownAfter: { missedShare: 0.2, sessions: 1 } };
+
+describe('clean work, in numbers', () => {
+  it('three tenths of the foot lead on, and less holds the place', () => {
+    const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 20 } });
+    const full = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks[0]!;
+    const holdAfter = (reps: number) => {
+      const records = [0, 2].map((day) =>
+        drillOf(program, { blocks: [{ ...full, reps }], date: dayOfNumber(20_000 + day) }, clean, day),
+      );
+      return prescribe({ program, records, today: dayOfNumber(20_004) }).blocks[0]!.holdMs;
+    };
+    // 30 s of 100 s climb from 10 s to 15 s after two clean drills; 20 s do not.
+    expect([2, 3].map(holdAfter)).toEqual([10_000, 15_000]);
+  });
+
+  it('without minutes a drill grows to half an hour', () => {
+    // Given a file that begins with 20 holds of 10 s, 36 s each with all that belongs to it, and goes on to 60: 36 minutes,
+    const ladder = { rungs: [{ raise: 'reps', by: 10, until: 60 }] };
+    const program = trialProgram({ sets: 1, reps: 20, hold: 10, rest: { seconds: 20 }, ladder });
+    const longest = Math.max(...cleanDrills(program, 30).map(({ durationMs }) => durationMs));
+    expect(longest).toBeLessThanOrEqual(30 * 60_000);
+    expect(longest).toBeGreaterThan(29 * 60_000);
+  });
+});

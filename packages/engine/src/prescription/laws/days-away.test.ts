@@ -70,12 +70,12 @@ describe('the longer away, the less', { timeout: 300_000 }, () => {
     let records: ReturnType<typeof drillOf>[] = [];
     const on = (day: number) => prescribe({ program, records, today: dayOfNumber(day) });
     const isLighter = (day: number) => on(day).reasons.some(({ rule }) => rule === 'deload');
-    for (const day of [0, 2, 4, 7]) {
+    for (const day of [0, 2, 4]) {
       records = [...records, drillOf(program, on(MONDAY + day), { manner: 'clean', saysWhy: false }, day)];
     }
     // when the second week has begun, then it is a lighter one, up to seven days away; and from eight on the weeks begin anew.
-    expect([8, 9, 13].map((day) => isLighter(MONDAY + day))).toEqual([true, true, true]);
-    expect([15, 16, 30].map((day) => isLighter(MONDAY + day))).toEqual([false, false, false]);
+    expect([7, 9, 11].map((day) => isLighter(MONDAY + day))).toEqual([true, true, true]);
+    expect([12, 13].map((day) => isLighter(MONDAY + day))).toEqual([false, false]);
   });
 
   it('four weeks away bring less, faster over 45, and one drill does not bring all back', () => {
@@ -98,5 +98,57 @@ describe('the longer away, the less', { timeout: 300_000 }, () => {
     expect(Math.max(...[58, 60, 62, 64, 66, 68, 70].map((day) => drill(day).holdMs))).toBeGreaterThanOrEqual(
       before.holdMs,
     );
+  });
+});
+
+describe('days away, in numbers', () => {
+  const after = (program: ReturnType<typeof trialProgram>, days: number) => {
+    const full = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const blocks = full.map((block) => ({ ...block, addedWeightLbf: program.blocks[0]!.addedWeight }));
+    const records = [0, 2].map((day) =>
+      drillOf(program, { blocks, date: dayOfNumber(20_000 + day) }, { manner: 'clean', saysWhy: false }, day),
+    );
+    const [block] = prescribe({ program, records, today: dayOfNumber(20_002 + days) }).blocks;
+    return [block!.reps, block!.holdMs / 1000, block!.addedWeightLbf];
+  };
+
+  it('four weeks beyond the first leave half of the time, and no time away leaves less than a quarter', () => {
+    const program = trialProgram({ sets: 1, reps: 10, hold: 30, ladder: undefined });
+    expect(after(program, 7)).toEqual([10, 30, 0]);
+    expect(after(program, 35)).toEqual([7, 21, 0]); // each by the root of a half
+    expect(after(program, 300)).toEqual([5, 15, 0]); // each by half
+  });
+
+  it('every week takes two pounds off, and a year takes all', () => {
+    const program = trialProgram(
+      { sets: 1, reps: 10, hold: 30, addedWeight: 6, ladder: undefined },
+      { author: 'A coach' },
+    );
+    expect([8, 15, 22].map((days) => after(program, days)[2])).toEqual([4, 2, 0]);
+    const heavy = trialProgram(
+      { sets: 1, reps: 10, hold: 30, addedWeight: 30, ladder: undefined },
+      { author: 'A coach' },
+    );
+    expect(after(heavy, 364)[2]).toBe(0);
+  });
+
+  it("a file's more steps down ask for no more than its fewer steps, though its ladder resets", () => {
+    // Given a ladder 10 x 20 s, 10 x 30 s, 11 x 10 s, 11 x 20 s, ... and an archer at 11 x 20 s,
+    const rungs = [
+      { raise: 'hold', by: 10, until: 30 },
+      { raise: 'reps', by: 1, until: 12, resets: { hold: 10 } },
+    ];
+    const layoff = [
+      { days: 3, stepsDown: 1 },
+      { days: 5, stepsDown: 2 },
+    ];
+    const program = trialProgram({ sets: 1, reps: 10, hold: 20, ladder: { rungs, layoff } });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const date = dayOfNumber(20_000);
+    const done = drillOf(program, { blocks: [{ ...block!, reps: 11 }], date }, { manner: 'clean', saysWhy: false }, 0);
+    const hold = (days: number) =>
+      prescribe({ program, records: [done], today: dayOfNumber(20_000 + days) }).blocks[0]!.holdMs;
+    // when it goes one step down after three days, and two after five, then it is 10 s both times.
+    expect([2, 4, 6].map(hold)).toEqual([20_000, 10_000, 10_000]);
   });
 });

@@ -124,6 +124,32 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     expect(askedBy(prescribe({ program, records, today: '2026-11-10' })).holdMs).toBeLessThan(30_000);
   });
 
+  it('an effort of nine twice running goes down, and half of the reps missed is a failed drill, whatever the file says', () => {
+    const next = (program: ReturnType<typeof trialProgram>, records: DrillRecord[]) =>
+      askedBy(prescribe({ program, records, today: '2026-11-10' })).holdMs;
+    const days = ['2026-11-04', '2026-11-06', '2026-11-08'];
+    expect(
+      next(
+        trialProgram(),
+        days.slice(1).map((date) => trialRecord(date, 30, {}, { effort: 9 })),
+      ),
+    ).toBeLessThan(30_000);
+    expect(
+      next(
+        trialProgram(),
+        days.slice(2).map((date) => trialRecord(date, 30, {}, { effort: 9 })),
+      ),
+    ).toBe(30_000);
+    const lenient = trialProgram({ ladder: { ...trialLadder, stepDownAfter: { missedShare: 1, sessions: 10 } } });
+    const half = { 0: 'short', 2: 'short', 4: 'short', 6: 'short', 8: 'short' } as const;
+    expect(
+      next(
+        lenient,
+        days.map((date) => trialRecord(date, 30, half)),
+      ),
+    ).toBeLessThan(30_000);
+  });
+
   it('five holds of 5 s, drilled daily with one let-down a week, are not led down', () => {
     // Given a year of the club starter, every day, rest days too, with one hold let down on every seventh,
     const program = builtInPrograms.find(({ title }) => title === 'Club starter')!;

@@ -11,6 +11,7 @@ import {
 } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayNumber, dayOfNumber } from '../../units/calendar-day.ts';
+import { trialProgram } from '../trial-history.ts';
 
 // Law: pain, effort, days away, arrows, weight and rest days are read over all programs; another program is no layoff.
 
@@ -68,5 +69,46 @@ describe('one body', { timeout: 300_000 }, () => {
     const { reasons } = prescribe({ program: holding, records, today: dayOfNumber(20_056) });
     expect(reasons.some(({ rule }) => rule === 'away')).toBe(false);
     expect(reasons.some(({ rule }) => rule === 'effort')).toBe(true);
+  });
+});
+
+describe('one body, in numbers', () => {
+  const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 30 }, ladder: undefined });
+  const full = prescribe({ program, records: [], today: dayOfNumber(20_000) });
+  const own = (day: number) =>
+    drillOf(program, { ...full, date: dayOfNumber(day) }, { manner: 'clean', saysWhy: false }, day);
+  const other = (day: number, more: object) => ({ ...own(day), id: `other ${day}`, program: 'Another', ...more });
+  const reps = (
+    records: ReturnType<typeof own>[],
+    days: { date: string; arrows: { kind: 'practice'; count: number }[] }[] = [],
+  ) => prescribe({ program, records, days, today: dayOfNumber(20_010) }).blocks[0]!.reps;
+  const shot = (day: number, count: number) => [
+    { date: dayOfNumber(day), arrows: [{ kind: 'practice' as const, count }] },
+  ];
+
+  it('an effort of nine in another program leaves eight of ten reps of the next drill, and of that one alone', () => {
+    expect(reps([own(20_006), other(20_008, { effort: 9 })])).toBe(8);
+    expect(reps([own(20_006), other(20_008, { effort: 8 })])).toBe(10);
+    expect(reps([other(20_006, { effort: 9 }), own(20_008)])).toBe(10);
+  });
+
+  it('140 arrows yesterday leave eight of ten reps, 139 leave all', () => {
+    expect([139, 140].map((count) => reps([own(20_008)], shot(20_009, count)))).toEqual([10, 8]);
+  });
+
+  it('arrows are no days away', () => {
+    const shots = [19_985, 19_990, 19_995, 20_000, 20_005].flatMap((day) => shot(day, 30));
+    expect(reps([own(19_980)], shots)).toBe(10);
+    expect(reps([own(19_980)])).toBeLessThan(10);
+  });
+
+  it('a hold that another program failed is not asked for: seven tenths of ten seconds are left on a first bad day', () => {
+    const failed = other(20_008, {}).reps.map((rep) => ({ ...rep, heldMs: 5000, outcome: 'short' as const }));
+    const { blocks } = prescribe({
+      program,
+      records: [own(20_006), other(20_008, { reps: failed })],
+      today: dayOfNumber(20_010),
+    });
+    expect(blocks[0]!.holdMs).toBe(7000);
   });
 });

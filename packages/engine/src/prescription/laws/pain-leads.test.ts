@@ -119,6 +119,15 @@ describe('pain leads', { timeout: 300_000 }, () => {
     expect(totals.at(-1)).toBe(300);
   });
 
+  it('a stage whose tool is not in the kit is done on rest days', () => {
+    const hurt = { date: '2026-11-01', pain: true };
+    const days = [hurt, { date: '2026-11-02', pain: false }, { date: '2026-11-03', pain: false }];
+    const rest = (tools: readonly ('bow' | 'band')[]) =>
+      prescribe({ program: holding, records: [], days, today: '2026-11-04', archer: { tools } }).rest?.rule;
+    expect(rest(['bow'])).toBe('painTool');
+    expect(rest(['bow', 'band'])).toBeUndefined();
+  });
+
   it('comes back by rest, band, light bow and own bow, two answers each', () => {
     // Given clean drills with the own bow, and one that hurt on 1 November,
     const before = ['2026-10-26', '2026-10-28', '2026-10-30'].map((date, at) =>
