@@ -10,7 +10,7 @@ import { daysOfMonth, type MonthDay, type MonthWeek, weeksOfMonth } from './mont
 /** A day's drawing in its own units: what was held stands on the ground, arrows hang below it. */
 const BOX = { width: 16, ground: 40, height: 54 } as const;
 const TALL = 32;
-const LONG = 12;
+const LONG = 9;
 
 /** The largest of the month: what stands at full height. */
 interface Most {
