@@ -107,8 +107,8 @@ describe.concurrent('hands-free', () => {
     await tab.evaluate(press);
     await tab.until('told.records.length === 1');
     const { records, notices } = await tab.told();
-    // The sound that stood still with the page may be told before.
-    expect(notices.slice(-1)).toEqual([
+    // All that was told, but for the sound, which stood still with the page and may be told before.
+    expect(notices.filter((message) => !message.startsWith('The sound has stopped'))).toEqual([
       'Time was lost: the device slept or the page stopped. A rep that was running is marked unsure. Press Resume to go on.',
     ]);
     expect(records[0]?.reps.map(({ outcome }) => outcome)).toEqual(['unsure']);
@@ -157,17 +157,25 @@ describe.concurrent('hands-free', () => {
     await tab.until(`find('lark-drill')?.view?.state === 'running'`);
     await tab.hide();
     await tab.until('told.records.length === 1');
-    const { records, changes } = await tab.told();
+    const { records, changes, notices, endedWhile } = await tab.told();
     expect(records[0]?.reps.map(({ outcome, heldMs }) => [outcome, heldMs])).toEqual([
       ['held', 3000],
       ['held', 3000],
     ]);
-    // A gap of more than five seconds would have paused it: every phase was walked in time, though nothing was drawn.
+    // It was walked to its end while hidden, and no time was lost.
+    expect(endedWhile).toBe('hidden');
+    expect(notices.filter((message) => message.startsWith('Time was lost'))).toEqual([]);
     const unseen = changes
       .filter(({ visibility }) => visibility === 'hidden')
       .map(({ kind }) => kind)
       .filter((kind, at, all) => kind !== all[at - 1]); // a hold is told anew every two seconds
-    expect(unseen.slice(0, 7)).toEqual(['draw', 'hold', 'letDown', 'rest', 'draw', 'hold', 'letDown']);
+    // A look on a busy machine can be late by more than a phase is long: a phase may be passed over, none is told out of its order.
+    let toCome = ['draw', 'hold', 'letDown', 'rest', 'draw', 'hold', 'letDown'];
+    for (const kind of unseen.slice(unseen[0] === 'ready' ? 1 : 0)) {
+      if (kind === undefined) continue; // the drill is over
+      expect(toCome).toContain(kind);
+      toCome = toCome.slice(toCome.indexOf(kind) + 1);
+    }
     await tab.show();
     await tab.until(`find('lark-after')?.shadowRoot.textContent.includes('How was it?')`);
     await tab.close();

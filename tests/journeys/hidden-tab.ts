@@ -11,6 +11,8 @@ export interface HiddenTab {
   told(): Promise<{
     changes: { kind: string; visibility: string }[];
     notices: string[];
+    /** What the page was when the drill ended: hidden or visible. */
+    endedWhile: string;
     records: { reps: { outcome: string; heldMs: number }[] }[];
   }>;
   hide(): Promise<void>;
@@ -38,7 +40,10 @@ const TOOLS = `
     told.changes.push({ kind: find('lark-drill').view.step?.kind, visibility: document.visibilityState });
   });
   addEventListener('lark-notice', ({ detail }) => told.notices.push(detail.message));
-  addEventListener('lark-end', ({ detail }) => told.records.push(detail.record));`;
+  addEventListener('lark-end', ({ detail }) => {
+    told.records.push(detail.record);
+    told.endedWhile = document.visibilityState;
+  });`;
 
 /**
  * Opens the app in a browser of its own and takes a program.
