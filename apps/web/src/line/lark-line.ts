@@ -1,20 +1,13 @@
-import {
-  type DrillRecord,
-  dayNumber,
-  dayOfNumber,
-  type Prescription,
-  type Program,
-  type SessionSnapshot,
-} from '@larkhold/engine';
+import type { DrillRecord, Prescription, Program, SessionSnapshot } from '@larkhold/engine';
 import { type AfterDrill, type DrillEvents, LarkDrill } from '@larkhold/runner';
-import { cutOff, type RunningDrill } from '@larkhold/store';
+import type { RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
-import type { App, AppView } from '../shell/app-context.ts';
+import type { App } from '../shell/app-context.ts';
 import './calls-asked.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { drillWords, formatDay, formatWeight, pieces, say } from '@larkhold/words';
+import { drillWords, formatDay, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -30,14 +23,17 @@ import { idOf } from '@larkhold/engine';
 import { isLong } from '../shell/fold-in-turns.ts';
 import { nextTask } from '../shell/next-task.ts';
 import { hrefOf } from '../shell/routing.ts';
-import { fileNameOf } from '../shell/save-file.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
+import { cleanRecord } from './clean-record.ts';
+import { doneToday, drillsOf } from './drills-of-program.ts';
+import { firstRun } from './first-run.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
-import { newestDrills } from './newest-drills.ts';
+import { createNextTime, numbersAfter } from './next-time.ts';
+import { recordAsFile } from './record-as-file.ts';
+import { elsewhereNotice, interruptedNotice, storedOf } from './running-notices.ts';
+import { toolLine } from './tool-line.ts';
 import '../shell/lark-cue-track.ts';
-import { larkMark } from '@larkhold/ui';
-import '../shell/offline-ready.ts';
 import './lark-prescription.ts';
 import './lark-told.ts';
 import { pressSourcesOf } from '../shell/press-sources-of.ts';
@@ -71,8 +67,7 @@ export class LarkLine extends PlaceElement {
   #isFocused = false;
   #isTaking = false;
   readonly #guard = createBackGuard(() => this.#askAtBack());
-  /** The next time's numbers, worked out once for a journal. */
-  #next: (Pick<AppView, 'journal' | 'chosen' | 'kit'> & { next: Prescription }) | undefined;
+  readonly #nextTime = createNextTime();
 
   constructor() {
     super();
@@ -157,7 +152,7 @@ export class LarkLine extends PlaceElement {
       return html`<lark-told .record=${told.record} .next=${told.next} @lark-told=${() => {
         this.told = undefined;
         this.#isFocused = false;
-      }}></lark-told><own-hold-offer .drilled=${told.record}></own-hold-offer>${this.#asFile(app, told.record)}`;
+      }}></lark-told><own-hold-offer .drilled=${told.record}></own-hold-offer>${recordAsFile(app, told.record)}`;
     }
     return this.#today(app);
   }
@@ -167,7 +162,7 @@ export class LarkLine extends PlaceElement {
     const { chosen } = view;
     const prescription = todaysPrescription(view, chosen, this.minutes ?? dueMinutes(view));
     const done = doneToday(app);
-    const next = this.#nextTime(app, done ?? cleanRecord(prescription, app));
+    const next = this.#nextTime(view, done ?? cleanRecord(prescription, app));
     return html`<div class="page">
       <div class="today">
         <header>
@@ -177,9 +172,9 @@ export class LarkLine extends PlaceElement {
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
           <due-today></due-today>
         </header>
-        ${view.journal.drills.length === 0 ? this.#first() : nothing}
+        ${view.journal.drills.length === 0 ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
-        ${view.runsElsewhere ? this.#elsewhere(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
+        ${view.runsElsewhere ? elsewhereNotice(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
         ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
         ${
           done && next
@@ -219,23 +214,9 @@ export class LarkLine extends PlaceElement {
     return html`${drawn > 0 ? lately : nothing}${drawn >= TURNS ? ahead : nothing}`;
   }
 
-  /** Nothing done yet: what this is, and the way back for whoever has done it elsewhere. */
-  #first() {
-    return html`<div class="first">
-      <div class="what">${larkMark()}
-        <p>${say('today.firstRun')}</p>
-      </div>
-      <offline-ready></offline-ready>
-      <file-drop
-        plain
-        words=${say('today.restore')}
-        @files-take=${(event: CustomEvent<readonly File[]>) =>
-          this.dispatchEvent(
-            new CustomEvent('lark-pick-files', { detail: event.detail, bubbles: true, composed: true }),
-          )}
-      ></file-drop>
-    </div>`;
-  }
+  readonly #pick = (detail: readonly File[]): void => {
+    this.dispatchEvent(new CustomEvent('lark-pick-files', { detail, bubbles: true, composed: true }));
+  };
 
   /** Always on the screen: the one press that begins, and how long it will take. */
   #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
@@ -261,56 +242,15 @@ export class LarkLine extends PlaceElement {
     </section>`;
   }
 
-  /** Tomorrow's numbers, with one more drill in the journal. */
-  #nextTime({ view }: App, record: DrillRecord): Prescription {
-    const kept = this.#next;
-    if (kept?.journal === view.journal && kept.chosen === view.chosen && kept.kit === view.kit) return kept.next;
-    const drills = [...view.journal.drills.filter(({ id }) => id !== record.id), record];
-    const tomorrow = dayOfNumber(dayNumber(view.today) + 1);
-    const next = todaysPrescription({ ...view, journal: { ...view.journal, drills }, today: tomorrow }, view.chosen);
-    this.#next = { journal: view.journal, chosen: view.chosen, kit: view.kit, next };
-    return next;
-  }
-
   readonly #onMinutes = (event: CustomEvent<{ minutes: number | undefined }>): void => {
     this.minutes = event.detail.minutes;
   };
 
-  #elsewhere(running: RunningDrill | undefined) {
-    return html`<div class="notice elsewhere" role="status">
-      <p>${pieces('line.elsewhere', { title: html`<strong>${running?.program ?? say('line.aDrill')}</strong>` })}</p>
-    </div>`;
-  }
-
   #interrupted(app: App, running: RunningDrill) {
-    const stored = storedOf(app.view, running);
-    const { resumeFrom: snapshot, record } = cutOff(running, stored);
-    const count = stored?.reps.length ?? 0;
-    const cut = record?.reps[count];
-    return html`<div class="notice interrupted" role="group" aria-label=${say('line.interruptedDrill')}>
-      <p>${pieces('line.interrupted', { title: html`<strong>${running.program}</strong>`, logged: count > 0 ? say('line.loggedTo', { rep: count }) : say('line.noRepEnded') })}</p>
-      ${cut ? html`<p>${say('line.cutOffRep', { rep: count + 1, heldMs: cut.heldMs })}</p>` : nothing}
-      <div class="row">
-        ${
-          snapshot
-            ? html`<button @click=${() => this.#fill(app, { ...drillOf(running), resumeFrom: snapshot })}>${say('line.goOn')}</button>`
-            : nothing
-        }
-        <button class="quiet" @click=${() => this.#close(app, running)}>${say('line.closeIt')}</button>
-      </div>
-    </div>`;
-  }
-
-  /** Where the record is not safe on disk, it can be had as a file. */
-  #asFile({ view, act }: App, record: DrillRecord) {
-    if (view.where === 'disk' && !view.trouble) return nothing;
-    return html`<p class="as-file">
-      <button
-        @click=${() => act.saveFile(`${fileNameOf(record.program)}-${record.date}.json`, `${JSON.stringify(record, null, 2)}\n`)}
-      >
-        ${say('line.saveAsFile')}
-      </button>
-    </p>`;
+    return interruptedNotice(app.view, running, {
+      goOn: (resumeFrom) => void this.#fill(app, { ...drillOf(running), resumeFrom }),
+      close: () => void this.#close(app, running),
+    });
   }
 
   #begin(app: App, prescription: Prescription): void {
@@ -388,11 +328,7 @@ export class LarkLine extends PlaceElement {
     void app.act.keepStored();
     const program = programOf(app, record);
     if (program) {
-      const tomorrow = dayOfNumber(dayNumber(app.view.today) + 1);
-      const drills = [...app.view.journal.drills.filter(({ id }) => id !== record.id), record];
-      const journal = { ...app.view.journal, drills };
-      const next = todaysPrescription({ ...app.view, journal, today: tomorrow }, program);
-      this.told = { record, next };
+      this.told = { record, next: numbersAfter(app.view, record, program) };
     }
     this.#leave(app);
   };
@@ -442,63 +378,8 @@ export class LarkLine extends PlaceElement {
   }
 }
 
-/** The last drill of today with this program, if one was done. */
-function doneToday(app: App): DrillRecord | undefined {
-  const done = drillsOf(app).filter(({ date, open, reps }) => date === app.view.today && !open && reps.length > 0);
-  return newestDrills(done, 1)[0];
-}
-
-/** Every drill with the program of today, in any order. */
-function drillsOf({ view }: App): DrillRecord[] {
-  const id = idOf(view.chosen);
-  return view.journal.drills.filter(({ programId, program }) => (programId ?? program) === id);
-}
-
-/** Today's drill as it will stand in the journal when every rep is held. */
-function cleanRecord({ blocks, tool }: Prescription, { view }: App): DrillRecord {
-  const reps = blocks.flatMap(({ block, sets, reps, holdMs }) =>
-    Array.from({ length: sets * reps }, (_, index) => ({
-      ...{ block, set: Math.floor(index / reps), rep: index % reps, hand: 'usual' as const },
-      ...{ prescribedMs: holdMs, heldMs: holdMs, outcome: 'held' as const },
-    })),
-  );
-  const { id: programId, title: program } = view.chosen;
-  const at = `${view.today}T06:00:00Z`;
-  return {
-    id: 'clean',
-    program,
-    programId,
-    date: view.today,
-    startedAt: at,
-    endedAt: at,
-    tool,
-    reps,
-    effort: 5,
-    pain: false,
-  };
-}
-
-/** 'Your bow, 38 lb + 2 lb': what is drawn today, and how heavy. */
-function toolLine({ tool: drawn = 'bow', blocks }: Prescription, { drawWeightLbf, units }: AppView['kit']): string {
-  const added = Math.max(0, ...blocks.map(({ addedWeightLbf }) => addedWeightLbf));
-  const tool = drawn === 'light-bow' ? 'light' : drawn;
-  if (drawWeightLbf === undefined || tool !== 'bow') return say('today.tool', { tool });
-  const weight = formatWeight(drawWeightLbf, units);
-  if (added === 0) return say('today.toolWeight', { tool, weight });
-  return say('today.toolAdded', {
-    tool,
-    weight: formatWeight(drawWeightLbf, 'imperial'),
-    added: formatWeight(added, 'imperial'),
-  });
-}
-
 function drillOf({ prescription, program, programId }: RunningDrill): Drill {
   return { prescription, title: program, programId };
-}
-
-/** What was written of the record of a drill that was cut off. */
-function storedOf({ journal }: App['view'], { recordId }: RunningDrill): DrillRecord | undefined {
-  return journal.drills.find(({ id }) => id === recordId);
 }
 
 function programOf({ view }: App, record: DrillRecord): Program | undefined {
