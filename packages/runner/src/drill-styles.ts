@@ -102,12 +102,18 @@ export const drillStyles = css`
     font-size: min(1.1rem, 8.5vw);
     overflow-wrap: anywhere;
   }
+  /* Long words, as German has, are set smaller before they are broken. */
+  .buttons button:nth-child(n + 3) {
+    padding-inline: 2px;
+    font-size: clamp(0.78rem, 3.4vw, 1.1rem);
+    hyphens: auto;
+  }
   .buttons button:nth-child(-n + 2) {
     grid-column: span 6;
   }
   @media (min-width: 700px) {
     .buttons {
-      grid-template-columns: 2fr 2fr 1fr 1fr 1fr 1fr;
+      grid-template-columns: 1.6fr 1.6fr 1fr 1fr 1fr 1fr;
     }
     .buttons button,
     .buttons button:nth-child(-n + 2) {
