@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type BodyFilmOptions, bodyFilm } from '../../../tests/fixtures/sight/body-film.ts';
 import type { ScriptedRep } from '../../../tests/fixtures/sight/rep-script.ts';
-import { nameBodyPoints } from './body-points.ts';
+import { type BodyPoints, nameBodyPoints } from './body-points.ts';
 import { createHoldDetector } from './hold-detector.ts';
 import type { SightEvent } from './sight-event.ts';
 
@@ -54,6 +54,67 @@ describe('the model alone', () => {
       expect(Math.abs((letDown[index]?.atMs ?? 0) - hold.toMs)).toBeLessThan(250);
     });
     expect(ofType(events, 'refused')).toEqual([]);
+  });
+
+  describe('of points by hand: torso 100 pixels, the draw hand at the chin, five looks a second', () => {
+    const at = (x: number, y: number) => ({ x, y, score: 0.8 });
+    const pointsAt = (apart: number, low = 0, aside = 0): BodyPoints => {
+      const face = { nose: at(305, 150), leftEye: at(300, 145), rightEye: at(310, 145), leftEar: at(295, 148) };
+      const shoulders = { rightEar: at(315, 148), leftShoulder: at(320, 200), rightShoulder: at(280, 200) };
+      const hips = { leftHip: at(315, 300), rightHip: at(285, 300) };
+      const elbows = { rightElbow: at(240, 180), leftElbow: at(380, 195) };
+      const wrists = { rightWrist: at(300 - aside, 170 + low), leftWrist: at(300 + apart * 100 - aside, 190 + low) };
+      const legs = {
+        leftKnee: at(315, 370),
+        rightKnee: at(285, 370),
+        leftAnkle: at(315, 440),
+        rightAnkle: at(285, 440),
+      };
+      return { ...face, ...shoulders, ...hips, ...elbows, ...wrists, ...legs };
+    };
+    const HUNG = pointsAt(0.3, 120);
+    /** Hands hang for three seconds, then lie apart as far as is said, torso lengths; where that is nothing, nobody looks. */
+    function see(apartAt: (atMs: number) => number | undefined, toMs: number, aside = 0): SightEvent[] {
+      const detector = createHoldDetector();
+      const events: SightEvent[] = [];
+      for (let atMs = 0; atMs < toMs; atMs += 200) {
+        const apart = apartAt(atMs);
+        if (apart !== undefined)
+          events.push(...detector.push(atMs, atMs < 3_000 ? HUNG : pointsAt(apart, 0, aside), 120));
+      }
+      return events;
+    }
+    const letDownAt = (fromMs: number, from: number) => (atMs: number) =>
+      Math.max(0.6, from - Math.max(0, (atMs - fromMs) / 850) * 1.2);
+
+    it('a raised bow that looked drawn is taken back: the hold is where the hands come to', () => {
+      const events = see((atMs) => (atMs < 6_000 ? 1.26 : letDownAt(10_000, 1.8)(atMs)), 14_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn', 'lost', 'drawn', 'letDown', 'calibrated']);
+      expect(Math.abs((ofType(events, 'drawn')[1]?.atMs ?? 0) - 6_000)).toBeLessThan(300);
+      const [letDown] = ofType(events, 'letDown');
+      expect(Math.abs((letDown?.atMs ?? 0) - 10_000)).toBeLessThan(150);
+      expect(letDown?.knownAtMs).toBeLessThanOrEqual(10_600);
+    });
+
+    it('arms spread wide are no draw: neither hand is at the face', () => {
+      expect(see(() => 2.4, 8_000, 120)).toEqual([]);
+    });
+
+    it('a let-down after a creep is where the hand leaves, not where it crept', () => {
+      const creep = (atMs: number) => 1.8 - Math.max(0, Math.min(1, (atMs - 6_000) / 1_500)) * 0.11;
+      const events = see((atMs) => (atMs < 11_000 ? creep(atMs) : letDownAt(11_000, 1.69)(atMs)), 14_000);
+      expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - 11_000)).toBeLessThan(200);
+    });
+
+    it('a slow creep of ten centimetres in a minute is no let-down', () => {
+      const events = see((atMs) => 1.8 - Math.max(0, (atMs - 5_000) / 60_000) * 0.2, 65_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn']);
+    });
+
+    it('a hold that nobody looked at for three seconds is lost, even if it seems to go on', () => {
+      const events = see((atMs) => (atMs > 6_000 && atMs < 9_200 ? undefined : 1.8), 14_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn', 'lost', 'refused', 'sees']);
+    });
   });
 
   it('learns full draw from the first hold', () => {

@@ -204,6 +204,12 @@ export function createHoldDetector(): HoldDetector {
 
   function judge(atMs: number, spread: number, stance: Stance, unit: number, light: number | undefined): SightEvent[] {
     if (phase === 'drawn') {
+      // The draw goes on: what looked drawn was a raised bow, and the hold begins only now.
+      if (spread > level + LET_DOWN_TORSOS) {
+        phase = 'rising';
+        risenAtMs = atMs;
+        return [{ type: 'lost', atMs: fromMs, knownAtMs: atMs }];
+      }
       // The level follows a hold that creeps, slowly enough not to follow a let-down.
       if (Math.abs(spread - level) < EDGE_TORSOS) level += (spread - level) * 0.04;
       return spread < exit() ? endHold(atMs) : [];

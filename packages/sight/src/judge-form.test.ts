@@ -83,6 +83,42 @@ describe('what moved in a hold', () => {
     });
   });
 
+  /** Elbow, bow shoulder and face, each off by so many pixels from the third second on; two pixels are a centimetre. */
+  const after = (elbow: [number, number], shoulder: [number, number] = [0, 0], face: [number, number] = [0, 0]) => {
+    const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+      const at = (x: number, y: number, [dx, dy]: [number, number]) =>
+        index > 30 ? { x: x + dx, y: y + dy, match: 0.9 } : { x, y, match: 0.9 };
+      return {
+        atMs: index * 100,
+        found: { drawElbow: at(200, 180, elbow), bowShoulder: at(310, 190, shoulder), face: at(300, 150, face) },
+      };
+    });
+    return judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).form.map(({ part }) => part);
+  };
+
+  it('is what goes the wrong way by a centimetre and a half, and nothing that goes the other way', () => {
+    expect(after([6, 0])).toEqual(['creep']);
+    expect(after([0, 6])).toEqual(['elbow']);
+    expect(after([0, 0], [0, -6])).toEqual(['bowShoulder']);
+    // An archer who expands, lifts the elbow or brings the shoulder down.
+    expect(after([-6, 0])).toEqual([]);
+    expect(after([0, -6])).toEqual([]);
+    expect(after([0, 0], [0, 6])).toEqual([]);
+    expect(after([2, 0])).toEqual([]);
+    expect(after([0, 2], [0, -2])).toEqual([]);
+    // The head turns, and takes the elbow half the way with it.
+    expect(after([6, 0], [0, 0], [12, 0])).toEqual([]);
+  });
+
+  it('is unknown where a place was found in one frame of three', () => {
+    const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+      const found = { drawElbow: { x: 200, y: 180, match: 0.9 }, face: { x: 300, y: 150, match: 0.9 } };
+      const shoulder = { x: 310, y: 190, match: index % 3 ? 0.2 : 0.9 };
+      return { atMs: index * 100, found: { ...found, bowShoulder: shoulder } };
+    });
+    expect(judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).isJudged).toBe(false);
+  });
+
   it('is unknown, hence nothing, where the patches were not found', () => {
     const frames = Array.from(
       { length: 60 },

@@ -71,11 +71,13 @@ describe('the edge of a rest', () => {
     const [edge] = edges({ wayAt: letDown, half: 5 });
     // Where only the place of the patch counts, it is 200 ms late or not found at all.
     expect(Math.abs((edge?.atMs ?? 0) - OFF_AT)).toBeLessThan(100);
+    expect(edge?.isFollowed).toBe(false);
   });
 
   it.each<[string, Scene]>([
     ['a body that sways', { wayAt: () => 0, swayAt: (atMs) => (atMs > LEFT_AT ? (atMs - LEFT_AT) * 0.008 : 0) }],
     ['a lamp that goes dim', { wayAt: () => 0, brightAt: (atMs) => (atMs > LEFT_AT ? 0.55 : 1) }],
+    ['a lamp that goes off', { wayAt: () => 0, brightAt: (atMs) => (atMs > LEFT_AT ? 0.01 : 1) }],
     ['a twitch', { wayAt: (atMs) => 6 * Math.exp(-(((atMs - LEFT_AT) / 80) ** 2)) }],
     ['nothing at all', { wayAt: () => 0 }],
   ])('is not %s', (_name, scene) => {
@@ -83,8 +85,8 @@ describe('the edge of a rest', () => {
   });
 
   it('is the one after a twitch', () => {
-    const twitch = (atMs: number) => 6 * Math.exp(-(((atMs - LEFT_AT + 600) / 70) ** 2));
-    const [edge] = edges({ wayAt: (atMs) => letDown(atMs) + twitch(atMs) });
+    const twitch = (atMs: number) => 6 * Math.exp(-(((atMs - LEFT_AT + 200) / 40) ** 2));
+    const [edge] = edges({ wayAt: (atMs) => letDown(atMs) + twitch(atMs) }, 'before', LEFT_AT - 100);
     expect(Math.abs((edge?.atMs ?? 0) - OFF_AT)).toBeLessThan(40);
   });
 
