@@ -89,7 +89,7 @@ describe('one body, in numbers', () => {
   it('an effort of nine in another program leaves eight of ten reps of the next drill, and of that one alone', () => {
     expect(reps([own(20_006), other(20_008, { effort: 9 })])).toBe(8);
     expect(reps([own(20_006), other(20_008, { effort: 8 })])).toBe(10);
-    expect(reps([other(20_006, { effort: 9 }), own(20_008)])).toBe(10);
+    expect(reps([other(20_006, { effort: 9 }), { ...own(20_008), effort: undefined }])).toBe(10);
   });
 
   it('140 arrows yesterday leave eight of ten reps, 139 leave all', () => {
