@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { PATIENCE_MS } from './patience.ts';
 
 /** What has the focus, as a person and a screen reader meet it. */
 export interface Focus {
@@ -68,10 +69,14 @@ export async function tabTo(page: Page, name: string | RegExp, way: 'Tab' | 'Shi
 /** Presses a key, and expects that something in the page has the focus afterwards. */
 export async function press(page: Page, key: string): Promise<void> {
   await page.keyboard.press(key);
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 60))));
-  const { fault } = await focusOf(page);
-  // What is drawn anew may push it out of sight; the next stop brings it back.
-  if (fault === LOST) throw new Error(`after ${key}: ${fault}`);
+  const isLost = async (): Promise<boolean> => {
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 60))));
+    // What is drawn anew may push it out of sight; the next stop brings it back.
+    return (await focusOf(page)).fault === LOST;
+  };
+  // A control that goes away has its focus handed on a tenth of a second later, or as much later as the machine is busy.
+  const endAt = Date.now() + PATIENCE_MS;
+  while (await isLost()) if (Date.now() > endAt) throw new Error(`after ${key}: ${LOST}`);
 }
 
 /** Goes to a control by the tab key and presses it. */

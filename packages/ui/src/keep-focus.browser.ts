@@ -55,6 +55,20 @@ test('a button that becomes another, or is switched off, later than the press', 
   await expect.poll(focused).toBe('three');
 });
 
+test('a button that becomes another only after many seconds, as on a slow phone', async () => {
+  const now = performance.now.bind(performance);
+  let passedMs = 0;
+  const clock = vi.spyOn(performance, 'now').mockImplementation(() => now() + passedMs);
+  const other = document.createElement('button');
+  other.textContent = 'other';
+  await press('two', () => undefined);
+  passedMs = 20_000;
+  await new Promise((done) => setTimeout(done, 300));
+  button('two').replaceWith(other);
+  await expect.poll(focused).toBe('other');
+  clock.mockRestore();
+});
+
 test('a page that goes away as a whole leaves it to the app; what keeps or moves the focus itself is left alone', async () => {
   await press('one', () => button('three').focus());
   await new Promise((done) => setTimeout(done, 100));

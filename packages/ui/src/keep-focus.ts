@@ -1,5 +1,9 @@
-/** How long after a press its control may still go away: storing and drawing come in between, milliseconds. */
-const WATCHED_MS = 2000;
+/** How long after a press its control is looked at in every frame, milliseconds. */
+const EVERY_FRAME_MS = 2000;
+/** How long it may still go away while it keeps the focus, milliseconds: storing half a year takes many seconds on a slow phone. */
+const WATCHED_MS = 60_000;
+/** How often it is looked at by then, milliseconds. */
+const LATER_MS = 100;
 
 const stops = 'a[href], button, input, select, textarea, summary, [tabindex="0"]';
 
@@ -15,26 +19,33 @@ type Place = readonly { root: ShadowRoot; before: readonly Element[] }[];
  */
 export function keepFocus(app: HTMLElement, fallback: () => void): () => void {
   let watch = 0;
-  const onPress = (): void => {
+  let later: ReturnType<typeof setTimeout> | undefined;
+  const stop = (): void => {
     cancelAnimationFrame(watch);
+    clearTimeout(later);
+  };
+  const onPress = (): void => {
+    stop();
     const control = activeElement();
     if (!control) return;
     // A drill hears its keys wherever the focus is, and none of its buttons may get what was meant for a pedal.
     const isDrill = isInDrill(control);
     const place = isDrill ? [] : placeOf(control, app);
-    const endAt = performance.now() + WATCHED_MS;
+    const pressedAt = performance.now();
     const look = (): void => {
       const isOff = !isDrill && (control.matches(':disabled') || !control.checkVisibility());
       const isGone = isOff || !control.isConnected;
       if (isGone && !activeElement()) return void (focusNear(place) || fallback());
-      if (performance.now() < endAt) watch = requestAnimationFrame(look);
+      const passedMs = performance.now() - pressedAt;
+      if (passedMs < EVERY_FRAME_MS) watch = requestAnimationFrame(look);
+      else if (passedMs < WATCHED_MS && !isDrill && activeElement() === control) later = setTimeout(look, LATER_MS);
     };
     watch = requestAnimationFrame(look);
   };
   const kinds = ['click', 'change'] as const;
   for (const kind of kinds) window.addEventListener(kind, onPress, { capture: true });
   return () => {
-    cancelAnimationFrame(watch);
+    stop();
     for (const kind of kinds) window.removeEventListener(kind, onPress, { capture: true });
   };
 }
