@@ -7,7 +7,7 @@ import {
   type WatchedCamera,
 } from '@larkhold/sight';
 import { say } from '@larkhold/words';
-import { css, html, LitElement, nothing } from 'lit';
+import { css, html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { watchChosen } from '../shell/sight-camera.ts';
 
@@ -25,10 +25,11 @@ const COUNTDOWN_MS = 3_000;
 @customElement('lark-sight-setup')
 export class LarkSightSetup extends LitElement {
   static override styles = css`
+    /* Words and picture are in sight together, with nothing to scroll: the archer stands metres away. */
     figure {
       position: relative;
       margin: 0.6rem 0;
-      max-width: 40rem;
+      max-width: min(40rem, max(9rem, (100svh - 13rem) * var(--aspect)));
     }
     video,
     svg {
@@ -52,7 +53,9 @@ export class LarkSightSetup extends LitElement {
       stroke-width: 4;
     }
     p {
-      font-size: 1.2rem;
+      margin: 0;
+      font-size: clamp(1.4rem, 6vmin, 3rem);
+      line-height: 1.2;
       font-weight: 600;
     }
   `;
@@ -88,9 +91,16 @@ export class LarkSightSetup extends LitElement {
 
   override render() {
     const isLooking = this.camera === 'looking';
-    return html`${isLooking ? this.#picture() : nothing}
-      <p role="status">${this.#words()}</p>
+    return html`<p role="status">${this.#words()}</p>
+      ${isLooking ? this.#picture() : nothing}
       ${isLooking ? html`<small>${say('sight.looking')}</small>` : nothing}`;
+  }
+
+  override updated(changed: PropertyValues<this> & Map<string, unknown>): void {
+    if (!changed.has('camera') || this.camera !== 'looking') return;
+    const { videoWidth = 4, videoHeight = 3 } = this.#watched?.video ?? {};
+    this.style.setProperty('--aspect', String(videoWidth / videoHeight || 4 / 3));
+    this.scrollIntoView({ block: 'start' });
   }
 
   #picture() {
