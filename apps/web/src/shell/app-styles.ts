@@ -62,7 +62,7 @@ export const appStyles = css`
     min-height: var(--nav);
     border-top: 3px solid transparent;
     color: var(--dim);
-    font-size: 0.875rem;
+    font-size: clamp(0.74rem, 3.3vw, 0.875rem); /* the longest name in German has room at 360 px */
     text-decoration: none;
   }
   nav a[aria-current] {
