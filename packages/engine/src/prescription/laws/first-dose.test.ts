@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyLifePlan, askedBy } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
+import { dayOfNumber } from '../../units/calendar-day.ts';
+import { trialProgram, trialRecord } from '../trial-history.ts';
 
 // Law: the first dose fits what the archer is known to hold.
 
@@ -44,5 +46,48 @@ describe('the first dose fits', { timeout: 300_000 }, () => {
         .holdMs / 1000;
     expect([18, 38].map(holdOf)).toEqual([7.5, 16]);
     expect(holdOf(90)).toBeGreaterThan(30);
+  });
+});
+
+describe('the first dose, in numbers', () => {
+  const today = dayOfNumber(20_000);
+  /** The hold of a program never drilled, seconds, after two drills of another one that held so long so many days ago. */
+  const firstAfter = (heldSeconds: number, ago: number, change: object = {}) => {
+    const records = [ago + 2, ago].map((back) =>
+      trialRecord(dayOfNumber(20_000 - back), heldSeconds, {}, { tool: 'bow' }),
+    );
+    const program = trialProgram(change, { title: 'Another' });
+    return askedBy(prescribe({ program, records, today }));
+  };
+
+  it('a new program begins at what was held in another one, and the weight of its path is not begun with', () => {
+    expect(firstAfter(40, 2).holdMs).toBe(40_000);
+    expect(firstAfter(40, 2).weightLbf).toBe(0);
+    const weighted = {
+      rungs: [
+        { raise: 'addedWeight', by: 2, until: 4 },
+        { raise: 'hold', by: 5, until: 45 },
+      ],
+    };
+    expect(firstAfter(40, 2, { ladder: weighted }).weightLbf).toBe(0);
+  });
+
+  it('where only short holds were asked so far, it begins with half of the foot at the least, and no more than the foot', () => {
+    expect(firstAfter(10, 2).holdMs).toBe(15_000);
+    expect(firstAfter(20, 2).holdMs).toBe(20_000);
+  });
+
+  it('a hold of eight weeks and more ago is no longer known', () => {
+    expect(firstAfter(40, 70).holdMs).toBeLessThanOrEqual(30_000);
+  });
+
+  it('a hold that has failed since is not begun with', () => {
+    const program = trialProgram({}, { title: 'Another' });
+    const failed = { 0: 'short', 1: 'short', 2: 'short', 3: 'short', 4: 'short', 5: 'short' } as const;
+    const records = [
+      trialRecord(dayOfNumber(19_990), 40, {}, { tool: 'bow' }),
+      trialRecord(dayOfNumber(19_998), 40, failed, { tool: 'bow' }),
+    ];
+    expect(askedBy(prescribe({ program, records, today })).holdMs).toBeLessThan(40_000);
   });
 });
