@@ -21,6 +21,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           isolate: false, // 230 files, most of which load the whole engine: loaded once for each worker, they take half the time
+          setupFiles: ['tests/first-words.ts'],
           testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
             'packages/*/src/**/*.test.ts',
@@ -63,7 +64,8 @@ export default defineConfig({
         test: {
           name: 'browser',
           include: ['packages/*/src/**/*.browser.ts', 'apps/web/src/**/*.browser.ts'],
-          setupFiles: ['tests/fresh-page.ts'],
+          setupFiles: ['tests/fresh-page.ts', 'tests/first-words.ts'],
+          testTimeout: 60_000, // a machine may have other work too
           browser: {
             enabled: true,
             isolate: false,

@@ -1,4 +1,4 @@
-import { createWords, loadWords, presentWords, say, useWords } from '@larkhold/words';
+import { createWords, presentWords, say, useWords } from '@larkhold/words';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { createSpeaker } from './speak-language.ts';
 
@@ -25,13 +25,6 @@ function speakerIn(browserLanguage: string) {
 describe('the language of the app', () => {
   beforeEach(() => useWords(english));
   afterEach(() => useWords(english));
-
-  it('is there from the start for the page alone; another one has to be loaded first', async () => {
-    // Nothing in this file has loaded it yet.
-    expect(() => createWords('de')).toThrow(/de.*loadWords/);
-    expect((await loadWords('de')).say('line.begin')).toBe('Beginnen');
-    expect(createWords('de').say('line.begin')).toBe('Beginnen');
-  });
 
   it('is the kit’s, kept for the next start, in the reader’s own kind of it', async () => {
     const { speak, kept, page, changes } = speakerIn('en-GB');
