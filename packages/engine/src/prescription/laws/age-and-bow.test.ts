@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { anyLifePlan, askedBy, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
+import { trialProgram } from '../trial-history.ts';
 
 // Law: under 12 no more than the club starter (5 holds of 5 s: bannockburnbowmen.org, coaching corner) on a band; from 12 to 15 half of an adult's
 // first dose, never on two days running (2014 consensus, Lloyd et al., Br J Sports Med); what a bow cannot do is not offered for it.
@@ -51,5 +52,25 @@ describe('age and bow', { timeout: 300_000 }, () => {
     expect(given.tool).toBe('band');
     expect(askedBy(given)).toEqual({ holdMs: 5000, totalMs: 25_000, weightLbf: 0 });
     expect(given.reasons.map(({ rule }) => rule)).toContain('ageDose');
+  });
+
+  it('a nine-year-old rests 20 s between holds, whatever the file says', () => {
+    const quick = trialProgram({ rest: { seconds: 5 }, setRest: 5 });
+    const given = prescribe({ program: quick, records: [], today: '2026-11-25', archer: { ageYears: 9 } });
+    expect(given.blocks.map(({ restMs }) => restMs)).toEqual([20_000]);
+  });
+
+  it('no weight is added before 16, and none was asked of whom the file gives some', () => {
+    const heavy = trialProgram({ addedWeight: 4, ladder: undefined });
+    for (const ageYears of [9, 12, 15]) {
+      const given = prescribe({ program: heavy, records: [], today: '2026-11-25', archer: { ageYears } });
+      expect(askedBy(given).weightLbf).toBe(0);
+    }
+  });
+
+  it('the bands of age begin at 12 and at 16', () => {
+    const toolAt = (ageYears: number) =>
+      prescribe({ program: trialProgram(), records: [], today: '2026-11-25', archer: { ageYears } }).tool;
+    expect([11, 12, 15, 16].map(toolAt)).toEqual(['band', 'light-bow', 'light-bow', 'bow']);
   });
 });

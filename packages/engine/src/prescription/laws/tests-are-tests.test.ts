@@ -50,3 +50,32 @@ describe('a test is a test', { timeout: 300_000 }, () => {
     expect(given.rest?.change).toContain('is never cut');
   });
 });
+
+describe('a test is a test, by example', () => {
+  const program = tests[0]!;
+  const today = dayOfNumber(20_000);
+  const ago = (days: number, more: object) => ({ date: dayOfNumber(20_000 - days), ...more });
+  const ruleOf = (input: object) => prescribe({ program, records: [], today, ...input }).rest?.rule;
+
+  it('on the way back from pain there is none, in no stage: not mimed, and not when the band is next', () => {
+    expect(ruleOf({ days: [ago(1, { pain: true })] })).toBe('painMimed');
+    const answered = [ago(6, { pain: true }), ago(5, { pain: false }), ago(3, { pain: false })];
+    expect(ruleOf({ days: answered })).toBe('testPain');
+  });
+
+  it('what makes any day a rest day makes it one for a test: six days in a row, and pain today', () => {
+    const six = [1, 2, 3, 4, 5, 6].map((days) => ago(days, { arrows: [{ kind: 'practice', count: 30 }] }));
+    expect(ruleOf({ days: six })).toBe('daysInRow');
+    expect(ruleOf({ days: six.slice(1) })).toBeUndefined();
+    expect(ruleOf({ days: [ago(0, { pain: true })] })).toBe('pain');
+  });
+
+  it('under 16 there is none', () => {
+    expect([11, 15, 16].map((ageYears) => ruleOf({ archer: { ageYears } }))).toEqual(['testAge', 'testAge', undefined]);
+  });
+
+  it('two days before a competition there is none, three days before there is', () => {
+    const rules = [0, 1, 2, 3].map((days) => ruleOf({ competitionDay: dayOfNumber(20_000 + days) }));
+    expect(rules).toEqual(['competition', 'competition', 'testCompetition', undefined]);
+  });
+});
