@@ -30,6 +30,10 @@ export class LeadsOn extends PlaceElement {
       .next {
         margin-top: var(--gap);
       }
+      .small a {
+        display: inline-block;
+        padding-block: 0.3rem; /* WCAG 2.2, 2.5.8: at least 24 px to press */
+      }
     `,
   ];
 
