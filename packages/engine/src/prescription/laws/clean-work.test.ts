@@ -113,6 +113,19 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
     expect(top?.change).toMatch(/^Short holds: this is the top of its ladder. If it stays easy, go on with /);
   });
 
+  it('who begins at the top is told after as many clean days as a step would take, and not before', () => {
+    const program = trialProgram({ ladder: { rungs: [{ raise: 'hold', by: 5, until: 45 }] } });
+    let records: DrillRecord[] = [];
+    const isTop = [0, 1, 2, 3].map((at) => {
+      const archer = { longestHoldSeconds: 180 };
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + 2 * at), archer });
+      records = [...records, { ...drillOf(program, given, clean, at), effort: 0 }];
+      expect(askedBy(given).holdMs).toBe(45_000);
+      return given.reasons.some(({ rule }) => rule === 'top');
+    });
+    expect(isTop).toEqual([false, false, true, true]);
+  });
+
   it('is reached in no other life without a word', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
