@@ -29,7 +29,7 @@ function equip(): void {
   addEventListener('unhandledrejection', ({ reason }) => faults.push(String(reason)));
 }
 
-type Equipped = Window & { seek(selector: string): HTMLElement | undefined; faults: string[] };
+type Equipped = Window & { seek(selector: string): HTMLElement | undefined; faults: string[]; hasLostTime?: boolean };
 
 it('WebKit: a program, a drill, its record after a reload, and every page', async () => {
   if (!webkit) {
@@ -73,7 +73,17 @@ it('WebKit: a program, a drill, its record after a reload, and every page', asyn
   await go('#/line');
   await press('.begin');
   await shows('.face.hold');
-  await shows('lark-after');
+  // A busy machine can lose time in the drill, which then waits: nobody vouches for that rep, and the drill is told to go on.
+  await until(() => {
+    const page = window as unknown as Equipped;
+    const drill = page.seek('lark-drill') as { view?: { state: string } } | undefined;
+    if (drill?.view?.state === 'paused') {
+      page.hasLostTime = true;
+      dispatchEvent(new KeyboardEvent('keydown', { code: 'KeyP' }));
+    }
+    return Boolean(page.seek('lark-after'));
+  });
+  const hasLostTime = await run(() => Boolean((window as unknown as Equipped).hasLostTime));
   await press('.done button[type="button"]');
   await shows('lark-told');
   await reload();
@@ -86,7 +96,10 @@ it('WebKit: a program, a drill, its record after a reload, and every page', asyn
     };
     return app.app.view.journal.drills[0]?.reps.map(({ outcome, heldMs }) => `${outcome} ${heldMs}`);
   });
-  expect(outcomes).toEqual(['held 2000', 'held 2000']);
+  if (hasLostTime) console.log(`larkhold: time was lost in the third browser's drill: ${outcomes}`);
+  expect(outcomes).toHaveLength(2);
+  for (const outcome of outcomes ?? [])
+    expect(outcome).toMatch(hasLostTime ? /^(held 2000|unsure \d+)$/ : /^held 2000$/);
 
   const ids = { '{id}': builtInPrograms[0]?.id ?? '', '{drill}': 'none' };
   for (const hash of everyPage) {
