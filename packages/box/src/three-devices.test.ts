@@ -1,8 +1,7 @@
-import { canonicalText, createJournal, type Journal, mergeJournals } from '@larkhold/engine';
+import { canonicalText, createJournal, mergeJournals } from '@larkhold/engine';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { BoxAdapter, BoxAnswer, BoxFile } from './box-adapter.ts';
-import type { BoxLink } from './box-link.ts';
 import { troubled } from './box-trouble.ts';
 import { createMemoryBox } from './memory-box.ts';
 import { createPairing, deriveBoxKeys } from './pairing.ts';
@@ -77,7 +76,7 @@ async function live(moves: readonly Move[], tally: Record<string, number>, count
   const made = new Map<string, number>();
   const removed = new Map<string, ReturnType<typeof trialDrill>>();
   let old: Map<string, BoxFile> | undefined;
-  const backups = new Map<number, { journal: Journal; link: BoxLink }>();
+  const backups = new Map<number, () => Promise<void>>();
   for (const [index, move] of moves.entries()) {
     tally[move.do] = (tally[move.do] ?? 0) + 1;
     const at = devices['device' in move ? move.device : 0]!;
@@ -126,16 +125,14 @@ async function live(moves: readonly Move[], tally: Record<string, number>, count
     } else if (move.do === 'lose a file' && box.files.size > 0) {
       box.files.delete([...box.files.keys()][move.place % box.files.size]!);
     } else if (move.do === 'back up') {
-      backups.set(move.device, { journal: await store.journal(), link: structuredClone(at.link) });
+      backups.set(move.device, at.backUp());
     } else if (move.do === 'restore') {
-      const backup = backups.get(move.device);
-      if (backup === undefined) continue;
+      const putBack = backups.get(move.device);
+      if (putBack === undefined) continue;
       // What was never in the box is lost with the disk; what another device has comes back.
       await at.meet(box);
       await devices[(move.device + 1) % 3]!.meet(box);
-      await store.replaceJournal(backup.journal);
-      at.link = structuredClone(backup.link);
-      store.nameDevice(at.link.device);
+      await putBack();
     } else if (move.do === 'copy the link') {
       const copy = devices[(move.device + 1) % 3]!;
       copy.link = structuredClone(at.link);

@@ -6,12 +6,35 @@ import { meetBox, type Round } from '../box-round.ts';
 import type { BoxKeys, Pairing } from '../pairing.ts';
 import type { Cipher } from '../sealed-text.ts';
 
+type Disk = ReturnType<typeof createMemoryAdapter>;
+type Written = Parameters<Disk['write']>[0];
+
+/** A disk in memory, and all that was ever written to it, in order. */
+function createDisk(): { disk: Disk; written: Written[] } {
+  const inner = createMemoryAdapter();
+  const written: Written[] = [];
+  const disk: Disk = {
+    ...inner,
+    async write(changes) {
+      written.push(changes);
+      await inner.write(changes);
+    },
+    async update(from, decide) {
+      const changes = await inner.update(from, decide);
+      written.push(changes);
+      return changes;
+    },
+  };
+  return { disk, written };
+}
+
 /** A device of an archer: a store with a clock of its own, and the way to a box. */
 export class TrialDevice {
   /** The device's own clock, ISO 8601 UTC. */
   clock: string;
   link: BoxLink;
-  readonly store: Store;
+  store: Store;
+  #disk = createDisk();
   readonly #keys: BoxKeys;
 
   /**
@@ -24,8 +47,28 @@ export class TrialDevice {
     this.clock = clock;
     this.#keys = keys;
     this.link = createBoxLink(pairing, title);
-    this.store = createLocalStore({ adapter: createMemoryAdapter(), now: () => this.clock });
-    this.store.nameDevice(this.link.device);
+    this.store = this.#open();
+  }
+
+  #open(): Store {
+    const store = createLocalStore({ adapter: this.#disk.disk, now: () => this.clock });
+    store.nameDevice(this.link.device);
+    return store;
+  }
+
+  /**
+   * Backs the whole disk up, its way to the box with it.
+   * @returns puts all of it back as it was
+   */
+  backUp(): () => Promise<void> {
+    const written = [...this.#disk.written];
+    const link = structuredClone(this.link);
+    return async () => {
+      this.#disk = createDisk();
+      for (const changes of written) await this.#disk.disk.write(changes);
+      this.link = structuredClone(link);
+      this.store = this.#open();
+    };
   }
 
   /** Moves the clock; back where the milliseconds are below zero. */
