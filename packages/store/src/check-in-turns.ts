@@ -1,5 +1,6 @@
 import type { Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
+import { nextTask } from './next-task.ts';
 import { checkTable } from './stored-rows.ts';
 
 /** Rows that are checked before the page gets a turn. */
@@ -26,16 +27,4 @@ export async function checkInTurns(
     for (const [key, value] of some) good.set(key, value);
   }
   return good;
-}
-
-/** A message, as timers wait longer and stand still in a hidden page. */
-function nextTask(): Promise<void> {
-  return new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(undefined);
-  });
 }

@@ -13,6 +13,7 @@ export * from './integrity-report.ts';
 export * from './kit.ts';
 export { createLocalStore, type LocalStoreParts, type TabChannel } from './local-store.ts';
 export { createMemoryAdapter } from './memory-adapter.ts';
+export { nextTask } from './next-task.ts';
 export * from './open-store.ts';
 export { ownKitNames } from './own-kit.ts';
 export { askForPersistence, type Persistence } from './persistence.ts';

@@ -1,6 +1,6 @@
 import type { DrillRecord, Prescription, Program, SessionSnapshot } from '@larkhold/engine';
 import { type AfterDrill, type DrillEvents, LarkDrill } from '@larkhold/runner';
-import type { RunningDrill } from '@larkhold/store';
+import { nextTask, type RunningDrill } from '@larkhold/store';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
@@ -21,7 +21,6 @@ import './then-and-now.ts';
 import './too-small.ts';
 import { idOf } from '@larkhold/engine';
 import { isLong } from '../shell/fold-in-turns.ts';
-import { nextTask } from '../shell/next-task.ts';
 import { hrefOf } from '../shell/routing.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';

@@ -14,6 +14,7 @@ import {
   DrillKeeper,
   formatBackup,
   type Kit,
+  nextTask,
   type Persistence,
   RefusedValueError,
   type ReplacedProgram,
@@ -25,7 +26,6 @@ import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import { onlyTab } from './drill-lock.ts';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
 import { createFolderBackup } from './folder-backup.ts';
-import { nextTask } from './next-task.ts';
 import type { OddEntry } from './odd-entries.ts';
 import { type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
 import type { Surroundings } from './surroundings.ts';

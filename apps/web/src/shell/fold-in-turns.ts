@@ -1,9 +1,9 @@
 import { type Archer, foldAhead, type Journal, type Program } from '@larkhold/engine';
-import { nextTask } from './next-task.ts';
+import { nextTask } from '@larkhold/store';
 
 /** So many drills are folded without a pause that anybody could notice. */
 const LONG_JOURNAL = 500;
-/** The page gets a turn after so long, milliseconds: with the processor slowed four times it is still a tenth of a second. */
+/** How long the page waits for its turn, milliseconds: with the processor slowed four times it is still less than a tenth of a second. */
 const TURN_MS = 12;
 
 /**
