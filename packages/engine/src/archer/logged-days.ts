@@ -2,8 +2,8 @@ import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { joinRows } from '../journal/field-groups.ts';
 import type { DayEntry } from '../journal/journal.ts';
+import { dayNumberOf } from '../units/calendar-day.ts';
 import { instantMs } from '../units/instant.ts';
-import { readDay } from '../units/read-day.ts';
 
 /** What the journal says of one day: its drills in order of their instants, and its diary entry. */
 export interface LoggedDay {
@@ -78,7 +78,7 @@ function withEntries(before: KeptLog, entries: readonly DayEntry[]): KeptLog | u
   const entryOf = entriesByDay(come);
   const days = [...before.days];
   for (const date of dates) {
-    const day = readDay(date);
+    const day = dayNumberOf(date);
     if (day === undefined) continue;
     let at = days.length;
     while (at > 0 && days[at - 1]!.day >= day) at--;
@@ -140,7 +140,7 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
   const marks = isFirst ? before.marks : before.marks.slice(0, before.records.length * MARKS);
   for (const record of added) {
     if (byId.has(record.id)) return undefined;
-    const day = record.removed ? undefined : readDay(record.date);
+    const day = record.removed ? undefined : dayNumberOf(record.date);
     if (day === undefined) return undefined;
     let at = days.length;
     while (at > 0 && days[at - 1]!.day >= day) at--;
@@ -163,7 +163,7 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
   const drillsOf = new Map<number, DrillRecord[]>();
   for (const record of byId.values()) {
     if (record.removed) continue;
-    const day = readDay(record.date);
+    const day = dayNumberOf(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
     else {
       const drills = drillsOf.get(day);
@@ -213,7 +213,7 @@ function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {
 function entriesByDay(entries: readonly DayEntry[]): Map<number, DayEntry> {
   const entryOf = new Map<number, DayEntry>();
   for (const entry of entries) {
-    const day = readDay(entry.date);
+    const day = dayNumberOf(entry.date);
     if (day === undefined) continue;
     const other = entryOf.get(day);
     entryOf.set(day, other ? joinRows(other, entry, journalCollections.days) : entry);

@@ -1,7 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Program } from '../program/program.ts';
-import { dayNumber } from '../units/calendar-day.ts';
-import { readDay } from '../units/read-day.ts';
+import { dayNumber, dayNumberOf } from '../units/calendar-day.ts';
 import { leastFraction, longestHoldSeconds } from './hold-fraction.ts';
 import { failsBeforeEnd, type PastDrill, retrace } from './past-drill.ts';
 import { MOST_HOLD_SECONDS } from './predict-session.ts';
@@ -61,7 +60,7 @@ export function estimateMaxHold(
   const last = dayNumber(today);
   const drills = records
     .filter(({ removed, pain, tool = 'bow' }) => !removed && !pain && tool === 'bow')
-    .filter(({ date }) => isWithin(readDay(date), last))
+    .filter(({ date }) => isWithin(dayNumberOf(date), last))
     .map((record) => retrace(record, programs))
     .filter((drill) => drill !== undefined);
   const explained = explainer();

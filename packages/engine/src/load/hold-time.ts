@@ -7,12 +7,7 @@ import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
  * @returns seconds
  */
 export function holdTime(records: readonly DrillRecord[]): number {
-  let heldMs = 0;
-  for (const record of records) {
-    if (record.removed) continue;
-    for (const rep of record.reps) heldMs += trueHeldMs(rep);
-  }
-  return heldMs / 1000;
+  return secondsOf(records, trueHeldMs);
 }
 
 /**
@@ -21,10 +16,14 @@ export function holdTime(records: readonly DrillRecord[]): number {
  * @returns seconds
  */
 export function seenHoldTime(records: readonly DrillRecord[]): number {
-  let seenMs = 0;
+  return secondsOf(records, seenHeldMs);
+}
+
+function secondsOf(records: readonly DrillRecord[], msOf: typeof trueHeldMs): number {
+  let sumMs = 0;
   for (const record of records) {
     if (record.removed) continue;
-    for (const rep of record.reps) seenMs += seenHeldMs(rep);
+    for (const rep of record.reps) sumMs += msOf(rep);
   }
-  return seenMs / 1000;
+  return sumMs / 1000;
 }

@@ -2,9 +2,8 @@ import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { joinRows } from '../journal/field-groups.ts';
 import type { Program } from '../program/program.ts';
-import { mondayNumber } from '../units/calendar-day.ts';
+import { dayNumberOf, mondayNumber } from '../units/calendar-day.ts';
 import { instantMs } from '../units/instant.ts';
-import { readDay } from '../units/read-day.ts';
 
 /** A drill record with its day as a number. */
 export interface PastSession {
@@ -38,7 +37,7 @@ export function sessionsOf(program: Program, records: readonly DrillRecord[], to
   let futureCount = 0;
   for (const record of versionsOf(records)) {
     if (record.removed || !isOf(program, record)) continue;
-    const day = readDay(record.date);
+    const day = dayNumberOf(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
     else if (day > today) futureCount++;
     else sessions.push({ record, day, monday: mondayNumber(day), startedSeconds: startedSeconds(record, day) });

@@ -1,8 +1,7 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { PlanRow } from '../prescription/plan-row.ts';
 import type { Program } from '../program/program.ts';
-import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
-import { readDay } from '../units/read-day.ts';
+import { dayNumberOf, dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
 
 /** One week of a climb. Times are milliseconds; 0 where there was nothing. */
 export interface ClimbWeek {
@@ -34,7 +33,7 @@ export function climbWeeks(input: {
   today: string;
   tool?: Program['tool'];
 }): ClimbWeek[] {
-  const now = readDay(input.today);
+  const now = dayNumberOf(input.today);
   if (now === undefined) throw new RangeError(`today is '${input.today}'; expected a day, ISO 8601`);
   const thisMonday = mondayNumber(now);
   const weeks = new Map<number, ClimbWeek>();
@@ -46,7 +45,7 @@ export function climbWeeks(input: {
     return week;
   };
   for (const { date, reps, tool, removed } of input.records) {
-    const day = readDay(date);
+    const day = dayNumberOf(date);
     if (day === undefined || removed || day > now || (tool ?? 'bow') !== (input.tool ?? 'bow')) continue;
     if (mondayNumber(day) < thisMonday - 7 * MOST_BEHIND) continue;
     const week = at(mondayNumber(day));
@@ -56,7 +55,7 @@ export function climbWeeks(input: {
     }
   }
   for (const { date, drills, heldMs } of input.plan) {
-    const day = readDay(date);
+    const day = dayNumberOf(date);
     if (day === undefined || day < now || drills.length === 0) continue;
     const week = at(mondayNumber(day));
     week.plannedHeldMs += heldMs;
