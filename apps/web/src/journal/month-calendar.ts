@@ -1,11 +1,18 @@
-import { dayNumber, dayOfNumber, daysOfWeek } from '@larkhold/engine';
+import {
+  dayNumber,
+  dayOfNumber,
+  daysOfMonth,
+  daysOfWeek,
+  type MonthDay,
+  type MonthWeek,
+  weeksOfMonth,
+} from '@larkhold/engine';
 import { limbPath } from '@larkhold/ui';
 import { formatDay, formatDuration, presentWords, say, weekTitle } from '@larkhold/words';
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { monthCalendarStyles } from './month-calendar-styles.ts';
-import { daysOfMonth, type MonthDay, type MonthWeek, weeksOfMonth } from './month-days.ts';
 
 /** A day's drawing in its own units: what was held stands on the ground, arrows hang below it. */
 const BOX = { width: 16, ground: 40, height: 54 } as const;

@@ -1,4 +1,4 @@
-import type { DrillRecord, Prescription } from '@larkhold/engine';
+import { cleanRecord as allHeld, type DrillRecord, type Prescription } from '@larkhold/engine';
 import type { App } from '../shell/app-context.ts';
 
 /**
@@ -7,25 +7,9 @@ import type { App } from '../shell/app-context.ts';
  * @param app the app
  * @returns a record of middling effort and no pain
  */
-export function cleanRecord({ blocks, tool }: Prescription, { view }: App): DrillRecord {
-  const reps = blocks.flatMap(({ block, sets, reps, holdMs }) =>
-    Array.from({ length: sets * reps }, (_, index) => ({
-      ...{ block, set: Math.floor(index / reps), rep: index % reps, hand: 'usual' as const },
-      ...{ prescribedMs: holdMs, heldMs: holdMs, outcome: 'held' as const },
-    })),
-  );
-  const { id: programId, title: program } = view.chosen;
+export function cleanRecord(prescription: Prescription, { view }: App): DrillRecord {
+  const { id, title: program } = view.chosen;
   const at = `${view.today}T06:00:00Z`;
-  return {
-    id: 'clean',
-    program,
-    programId,
-    date: view.today,
-    startedAt: at,
-    endedAt: at,
-    tool,
-    reps,
-    effort: 5,
-    pain: false,
-  };
+  const { tool } = prescription;
+  return { ...allHeld(prescription, id, 0), program, startedAt: at, endedAt: at, tool, effort: 5, pain: false };
 }

@@ -1,12 +1,8 @@
-import {
-  dayNumber,
-  dayOfNumber,
-  daysOfWeek,
-  type Journal,
-  trueHeldMs,
-  type WeekStart,
-  weekListing,
-} from '@larkhold/engine';
+import type { Journal } from '../journal/journal.ts';
+import { createJournal } from '../journal/merge-journals.ts';
+import { createTotals, totalsByDay } from '../load/totals.ts';
+import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
+import { daysOfWeek, type WeekStart, weekListing } from '../units/iso-weeks.ts';
 
 /** What a day of the month shows. */
 export interface MonthDay {
@@ -29,25 +25,17 @@ export interface MonthWeek {
  * @returns every day of the month in order
  */
 export function daysOfMonth({ drills, days }: Journal, month: string): MonthDay[] {
+  const isIn = ({ date }: { date: string }): boolean => date.startsWith(month);
+  const done = { ...createJournal(), drills: drills.filter(isIn), days: days.filter(isIn) };
+  const totals = totalsByDay(done);
+  const painful = new Set([...done.drills, ...done.days].filter(({ pain }) => pain === true).map(({ date }) => date));
   const first = dayNumber(`${month}-01`);
-  const byDate = new Map<string, MonthDay>();
-  for (let index = 0; index < 31; index += 1) {
-    const date = dayOfNumber(first + index);
-    if (date.startsWith(month)) byDate.set(date, { date, heldMs: 0, arrowsCount: 0, hasPain: false });
-  }
-  for (const { date, reps, pain } of drills) {
-    const day = byDate.get(date);
-    if (!day) continue;
-    day.heldMs += reps.reduce((sum, rep) => sum + trueHeldMs(rep), 0);
-    day.hasPain ||= pain === true;
-  }
-  for (const { date, arrows, pain } of days) {
-    const day = byDate.get(date);
-    if (!day) continue;
-    day.arrowsCount += (arrows ?? []).reduce((sum, { count }) => sum + count, 0);
-    day.hasPain ||= pain === true;
-  }
-  return [...byDate.values()];
+  return Array.from({ length: 31 }, (_, index) => dayOfNumber(first + index))
+    .filter((date) => date.startsWith(month))
+    .map((date) => {
+      const { holdMs, arrowsCount } = totals.get(date) ?? createTotals();
+      return { date, heldMs: holdMs, arrowsCount, hasPain: painful.has(date) };
+    });
 }
 
 /**

@@ -1,5 +1,6 @@
-import { createJournal, type Journal } from '@larkhold/engine';
 import { expect, test } from 'vitest';
+import type { Journal } from '../journal/journal.ts';
+import { createJournal } from '../journal/merge-journals.ts';
 import { daysOfMonth, weeksOfMonth } from './month-days.ts';
 
 const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 5000, heldMs: 5000, outcome: 'held' } as const;
