@@ -9,3 +9,6 @@ export type AskedNumber =
   | 'setRest'
   | 'addedWeight'
   | 'duration';
+
+/** Those that a ladder climbs by. */
+export const levers = ['sets', 'reps', 'hold', 'addedWeight'] as const satisfies readonly AskedNumber[];

@@ -1,6 +1,7 @@
 import { CAPACITY_DAYS, capacityOf } from '../archer/capacity.ts';
 import type { Tool } from '../archer/capacity-state.ts';
 import { repeatableHoldSeconds } from '../archer/careful-reserve.ts';
+import { levers } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
 import { type BlockState, placeOf } from './block-state.ts';
 import { halfSeconds } from './dose.ts';
@@ -58,8 +59,7 @@ export function firstDose(
     ...{ from, knownHold: Math.round(held * 10) / 10 },
     ...(told === undefined ? {} : { longestHold: Math.round(told) }),
   };
-  const acts = ['sets', 'reps', 'hold', 'addedWeight'] as const;
-  return { state: begun, reason: reasonOf('firstDose', facts, { block: rules.index, acts }) };
+  return { state: begun, reason: reasonOf('firstDose', facts, { block: rules.index, acts: levers }) };
 }
 
 /** The hold at which the block's reps and rests ask for no more than a longest hold, read with care. */

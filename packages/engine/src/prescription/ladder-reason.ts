@@ -1,14 +1,13 @@
 import { nextPrograms } from '../program/next-programs.ts';
 import type { Program } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
-import type { AskedNumber } from './asked-number.ts';
+import { levers } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
-import { type BlockMove, type BlockState, cleanDaysFor, neededAfter, stepUp } from './block-state.ts';
+import type { BlockMove, BlockState } from './block-state.ts';
 import type { Dose } from './dose.ts';
+import { cleanDaysFor, neededAfter, stepUp } from './move-block.ts';
 import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
-
-const levers = ['sets', 'reps', 'hold', 'addedWeight'] as const satisfies readonly AskedNumber[];
 
 /**
  * Where a block's numbers come from, before today asks for less.

@@ -1,10 +1,8 @@
-import type { AskedNumber } from './asked-number.ts';
+import { type AskedNumber, levers } from './asked-number.ts';
 import { doseOf } from './block-dose.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { lessFacts } from './todays-eases.ts';
-
-const levers = ['sets', 'reps', 'hold', 'addedWeight'] as const;
 
 /**
  * One reason for each block of which something was taken.

@@ -9,10 +9,11 @@ import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
-import { type BlockState, goDown, goUp, holdPlace, layOff, notBegun, placeOf, takeLighter } from './block-state.ts';
+import { type BlockState, notBegun, placeOf } from './block-state.ts';
 import { leastHold, shrink } from './dose.ts';
 import { gravest, isMostlyHeld, judgeDrill, type Verdict } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
+import { goDown, goUp, holdPlace, layOff, takeLighter } from './move-block.ts';
 
 /** What one of the last drills asked for. */
 export interface AskedDrill {

@@ -1,6 +1,7 @@
 import { arrowsOf } from '../archer/body-state.ts';
 import { ANSWERS_A_STAGE } from '../archer/pain-state.ts';
 import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
+import { levers } from './asked-number.ts';
 import { doseOf, withDose } from './block-dose.ts';
 import type { BlockRules } from './block-rules.ts';
 import type { BlockState } from './block-state.ts';
@@ -126,7 +127,7 @@ function lessReason<R extends 'away' | 'wayBack' | 'elsewhere'>(
   to: Dose,
   more: Omit<RuleFacts[R], keyof ReturnType<typeof lessFacts>>,
 ): Reason {
-  const acts = (['sets', 'reps', 'hold', 'addedWeight'] as const).filter((lever) => from[lever] !== to[lever]);
+  const acts = levers.filter((lever) => from[lever] !== to[lever]);
   return reasonOf(rule, { ...lessFacts(title, from, to), ...more } as unknown as RuleFacts[R], { block, acts });
 }
 

@@ -113,7 +113,7 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
     expect(top?.change).toMatch(/^Short holds: this is the top of its ladder. If it stays easy, go on with /);
   });
 
-  it('who begins at the top is told after as many clean days as a step would take, and not before', () => {
+  it('says that an archer who begins at the top is there, after as many clean days as a step would take and not before', () => {
     const program = trialProgram({ ladder: { rungs: [{ raise: 'hold', by: 5, until: 45 }] } });
     let records: DrillRecord[] = [];
     const isTop = [0, 1, 2, 3].map((at) => {

@@ -57,7 +57,7 @@ describe('a test is a test, by example', () => {
   const ago = (days: number, more: object) => ({ date: dayOfNumber(20_000 - days), ...more });
   const ruleOf = (input: object) => prescribe({ program, records: [], today, ...input }).rest?.rule;
 
-  it('on the way back from pain there is none, in no stage: not mimed, and not when the band is next', () => {
+  it('no test is given on the way back from pain, neither while drills are mimed nor when the band is next', () => {
     expect(ruleOf({ days: [ago(1, { pain: true })] })).toBe('painMimed');
     const answered = [ago(6, { pain: true }), ago(5, { pain: false }), ago(3, { pain: false })];
     expect(ruleOf({ days: answered })).toBe('testPain');
@@ -70,11 +70,11 @@ describe('a test is a test, by example', () => {
     expect(ruleOf({ days: [ago(0, { pain: true })] })).toBe('pain');
   });
 
-  it('under 16 there is none', () => {
+  it('no test is given under 16', () => {
     expect([11, 15, 16].map((ageYears) => ruleOf({ archer: { ageYears } }))).toEqual(['testAge', 'testAge', undefined]);
   });
 
-  it('two days before a competition there is none, three days before there is', () => {
+  it('no test is given in the two days before a competition; three days before, one is', () => {
     const rules = [0, 1, 2, 3].map((days) => ruleOf({ competitionDay: dayOfNumber(20_000 + days) }));
     expect(rules).toEqual(['competition', 'competition', 'testCompetition', undefined]);
   });
