@@ -1,3 +1,7 @@
+/** What a person would have to write where a text stops being JSON. */
+const wanted =
+  '{wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}' as const;
+
 /**
  * What can be wrong in a file, in English: the one place where it is said. Unicode (ICU) message format, as far as `faultMessage` knows
  * it: `{name}`, `{name, number}`, plural and select without anything nested, and braces in quotes. `packages/words` has the same keys in
@@ -14,10 +18,8 @@ export const faultSentences = {
     "The file is empty. A {thing, select, program {program} season {season} other {Larkhold}} file is JSON text that begins with '{'.",
   'fault.fileTooLarge':
     'The file is larger than 1 MiB and was not read. A {thing, select, program {program} season {season} other {Larkhold}} file is a page or two of text.',
-  'fault.notJson':
-    'This is not JSON: expected {wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}, found “{seen}”. Check for a comma, a quote or a bracket that is missing, or one too many, just before this place.',
-  'fault.jsonEnds':
-    'This is not JSON: the file ends too early. Expected {wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}. The file may be cut off, or a quote or a bracket is missing before this place.',
+  'fault.notJson': `This is not JSON: expected ${wanted}, found “{seen}”. Check for a comma, a quote or a bracket that is missing, or one too many, just before this place.`,
+  'fault.jsonEnds': `This is not JSON: the file ends too early. Expected ${wanted}. The file may be cut off, or a quote or a bracket is missing before this place.`,
   'fault.keyTooLong': 'This key is {length} characters long; no key of such a file is. Remove it.',
   'fault.keyTwice': 'The key "{key}" is in the same object twice. Keep one.',
   'fault.halfCharacter': 'This text holds half of a character (a lone surrogate). Type it again.',

@@ -1,5 +1,9 @@
 import type { faultSentences as en } from '@larkhold/engine';
 
+/** What a person would have to write where a text stops being JSON. */
+const wanted =
+  '{wanted, select, start {eine öffnende geschweifte Klammer} value {ein Wert wie 30, true oder ein Text in Anführungszeichen} valueOrEnd {ein Wert oder eine schließende eckige Klammer} key {ein Schlüssel in Anführungszeichen} keyOrEnd {ein Schlüssel in Anführungszeichen oder eine schließende geschweifte Klammer} colon {ein Doppelpunkt} memberEnd {ein Komma oder eine schließende geschweifte Klammer} entryEnd {ein Komma oder eine schließende eckige Klammer} quote {ein schließendes Anführungszeichen} escape {eine Escape-Folge von JSON wie \\n oder \\u00e9} hex {vier Hexadezimalziffern} straight {ein gerades doppeltes Anführungszeichen} number {eine Zahl wie 30, 0.5 oder -2} other {das Ende der Datei}}' as const;
+
 /** What is wrong in a file. */
 export const fault: Readonly<Record<keyof typeof en, string>> = {
   'fault.missing': 'Der Schlüssel "{key}" fehlt.',
@@ -10,10 +14,8 @@ export const fault: Readonly<Record<keyof typeof en, string>> = {
     "Die Datei ist leer. Eine {thing, select, program {Programmdatei} season {Saisondatei} other {Larkhold-Datei}} ist JSON-Text und beginnt mit '{'.",
   'fault.fileTooLarge':
     'Die Datei ist größer als 1 MiB und wurde nicht gelesen. Eine {thing, select, program {Programmdatei} season {Saisondatei} other {Larkhold-Datei}} ist ein, zwei Seiten Text.',
-  'fault.notJson':
-    'Das ist kein JSON. Erwartet: {wanted, select, start {eine öffnende geschweifte Klammer} value {ein Wert wie 30, true oder ein Text in Anführungszeichen} valueOrEnd {ein Wert oder eine schließende eckige Klammer} key {ein Schlüssel in Anführungszeichen} keyOrEnd {ein Schlüssel in Anführungszeichen oder eine schließende geschweifte Klammer} colon {ein Doppelpunkt} memberEnd {ein Komma oder eine schließende geschweifte Klammer} entryEnd {ein Komma oder eine schließende eckige Klammer} quote {ein schließendes Anführungszeichen} escape {eine Escape-Folge von JSON wie \\n oder \\u00e9} hex {vier Hexadezimalziffern} straight {ein gerades doppeltes Anführungszeichen} number {eine Zahl wie 30, 0.5 oder -2} other {das Ende der Datei}}. Gefunden: „{seen}“. Schau, ob kurz davor ein Komma, ein Anführungszeichen oder eine Klammer fehlt oder zu viel ist.',
-  'fault.jsonEnds':
-    'Das ist kein JSON: Die Datei endet zu früh. Erwartet: {wanted, select, start {eine öffnende geschweifte Klammer} value {ein Wert wie 30, true oder ein Text in Anführungszeichen} valueOrEnd {ein Wert oder eine schließende eckige Klammer} key {ein Schlüssel in Anführungszeichen} keyOrEnd {ein Schlüssel in Anführungszeichen oder eine schließende geschweifte Klammer} colon {ein Doppelpunkt} memberEnd {ein Komma oder eine schließende geschweifte Klammer} entryEnd {ein Komma oder eine schließende eckige Klammer} quote {ein schließendes Anführungszeichen} escape {eine Escape-Folge von JSON wie \\n oder \\u00e9} hex {vier Hexadezimalziffern} straight {ein gerades doppeltes Anführungszeichen} number {eine Zahl wie 30, 0.5 oder -2} other {das Ende der Datei}}. Vielleicht ist die Datei abgeschnitten, oder davor fehlt ein Anführungszeichen oder eine Klammer.',
+  'fault.notJson': `Das ist kein JSON. Erwartet: ${wanted}. Gefunden: „{seen}“. Schau, ob kurz davor ein Komma, ein Anführungszeichen oder eine Klammer fehlt oder zu viel ist.`,
+  'fault.jsonEnds': `Das ist kein JSON: Die Datei endet zu früh. Erwartet: ${wanted}. Vielleicht ist die Datei abgeschnitten, oder davor fehlt ein Anführungszeichen oder eine Klammer.`,
   'fault.keyTooLong': 'Dieser Schlüssel ist {length} Zeichen lang; so lang ist keiner in so einer Datei. Entferne ihn.',
   'fault.keyTwice': 'Der Schlüssel "{key}" steht zweimal im selben Objekt. Behalte einen.',
   'fault.halfCharacter': 'In diesem Text steht ein halbes Zeichen (ein einzelnes Surrogat). Tipp ihn neu.',
