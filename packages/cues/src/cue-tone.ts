@@ -127,11 +127,13 @@ function addNote(samples: Float32Array, note: Note, sampleRate: number, quiet: b
   const attackCount = (ATTACK_MS / 1000) * sampleRate;
   const peak = PEAK_RATIO * (quiet ? QUIET_RATIO : 1) * shortnessGain(note.durationMs);
   const pitchRatio = quiet ? QUIET_PITCH_RATIO : 1;
+  const steady = evenGain(note.hz);
   let phase = 0;
   for (let index = 0; index < count && first + index < samples.length; index += 1) {
     const passedRatio = index / count;
-    const hz = note.hz * ((note.toHz ?? note.hz) / note.hz) ** passedRatio;
-    const level = peak * evenGain(hz) * envelope(index, count, attackCount);
+    const hz = note.toHz === undefined ? note.hz : note.hz * (note.toHz / note.hz) ** passedRatio;
+    const evenly = note.toHz === undefined ? steady : evenGain(hz);
+    const level = peak * evenly * envelope(index, count, attackCount);
     samples[first + index]! += level * wave(phase, passedRatio, pitchRatio * hz);
     phase += (2 * Math.PI * pitchRatio * hz) / sampleRate;
   }
@@ -151,7 +153,7 @@ function wave(phase: number, passedRatio: number, hz: number): number {
  * @source IEC 61672-1, A-weighting
  */
 function evenGain(hz: number): number {
-  return Math.min(1, aWeight(LOWEST_HZ) / aWeight(hz));
+  return Math.min(1, LOWEST_WEIGHT / aWeight(hz));
 }
 
 function aWeight(hz: number): number {
@@ -161,6 +163,9 @@ function aWeight(hz: number): number {
     ((square + 20.6 ** 2) * Math.sqrt((square + 107.7 ** 2) * (square + 737.9 ** 2)) * (square + 12_194 ** 2))
   );
 }
+
+/** Reckoned once: every sample of a note that glides is compared with it. */
+const LOWEST_WEIGHT = aWeight(LOWEST_HZ);
 
 function shortnessGain(durationMs: number): number {
   return Math.sqrt(Math.max(1, EAR_MS / durationMs));
