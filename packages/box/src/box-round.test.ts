@@ -1,35 +1,19 @@
-import { canonicalText, createJournal, mergeJournals } from '@larkhold/engine';
+import { createJournal, mergeJournals } from '@larkhold/engine';
 import { createWords } from '@larkhold/words';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { boxFileName, readBoxFileName } from './box-file-name.ts';
+import { describe, expect, it } from 'vitest';
+import { boxFileName } from './box-file-name.ts';
 import { readBoxLink } from './box-link.ts';
 import { boxTroubleKinds, troubled, troubleWords } from './box-trouble.ts';
-import { createMemoryBox } from './memory-box.ts';
-import { type BoxKeys, createPairing, deriveBoxKeys, type Pairing } from './pairing.ts';
 import { sealState } from './sealed-state.ts';
-import { type Cipher, createAgeCipher, sealText } from './sealed-text.ts';
+import type { Cipher } from './sealed-text.ts';
 import { TrialDevice, trialDrill } from './trial/trial-device.ts';
-
-let pairing: Pairing;
-let keys: BoxKeys;
-beforeAll(async () => {
-  pairing = createPairing();
-  keys = await deriveBoxKeys(pairing);
-});
+import { keys, pairing, textOf, twoDevices } from './trial/two-devices.ts';
 
 const plainCipher: Cipher = { seal: async (plain) => plain, open: async (sealed) => sealed };
-const textOf = async (device: TrialDevice): Promise<string> =>
-  canonicalText(mergeJournals(await device.journal(), createJournal()));
-function devices() {
-  const box = createMemoryBox();
-  const phone = new TrialDevice('Phone', pairing, keys);
-  const laptop = new TrialDevice('Laptop', pairing, keys);
-  return { box, phone, laptop, file: () => phone.link.own.file ?? 'none' };
-}
 
 describe('a round', () => {
   it('brings a drill from the phone to the laptop, and the laptop’s day to the phone; then nothing is left to do', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     await laptop.store.putDay({ date: '2026-11-25', note: 'Windy', editedAt: await laptop.instant() });
     expect(await phone.meet(box)).toMatchObject({ isPushed: true, merged: [], troubles: [] });
@@ -43,7 +27,7 @@ describe('a round', () => {
   });
 
   it('restores a new device: programs, season, kit and journal are there', async () => {
-    const { box, phone } = devices();
+    const { box, phone } = twoDevices();
     await phone.store.putKit({ ...(await phone.store.kit()), bow: 'barebow', drawWeightLbf: 34, soundLevel: 0.1 });
     await phone.store.putSeason({ format: 'larkhold/season', version: 1 });
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
@@ -56,7 +40,7 @@ describe('a round', () => {
   });
 
   it('carries each device’s own controls for another one to take over, and changes nobody’s by itself', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     phone.kit = { soundLevel: 0.2, keys: { begin: ['F13'] } };
     await phone.meet(box);
     expect((await laptop.meet(box)).link.met[phone.link.device]?.kit).toEqual(phone.kit);
@@ -72,7 +56,7 @@ describe('a round', () => {
   });
 
   it('reads the journal of a device whose controls are no controls', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     phone.kit = ['not', 'a', 'kit'] as never;
     await phone.meet(box);
@@ -81,7 +65,7 @@ describe('a round', () => {
   });
 
   it('leaves nothing in the box that a host could read', async () => {
-    const { box, phone } = devices();
+    const { box, phone } = twoDevices();
     await phone.store.putDay({ date: '2026-11-25', note: 'the hall at the mill', editedAt: await phone.instant() });
     await phone.meet(box);
     for (const [name, { content }] of box.files) {
@@ -95,141 +79,9 @@ describe('a round', () => {
   });
 });
 
-describe('a bad file in the box', () => {
-  const spoil = async (change: (content: Uint8Array) => Uint8Array | Promise<Uint8Array>) => {
-    const { box, phone, laptop, file } = devices();
-    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
-    await phone.meet(box);
-    const good = box.files.get(file())!;
-    box.files.set(file(), { content: await change(good.content), mark: 'other' });
-    await laptop.store.putDay({ date: '2026-11-25', note: 'Windy', editedAt: await laptop.instant() });
-    const round = await laptop.meet(box);
-    expect(round.isPushed).toBe(true); // the app goes on
-    expect((await laptop.journal()).days).toHaveLength(1);
-    // The device that wrote it mends it, and all is there.
-    const mended = await phone.meet(box);
-    await laptop.meet(box);
-    expect(await textOf(laptop)).toBe(await textOf(phone));
-    return { kinds: round.troubles.map(({ kind }) => kind), mended: mended.isPushed };
-  };
-  /** Puts another content under a name that fits it, as whoever can write into the folder may do. */
-  const replaced = async (text: string | ((owner: string, turn: number) => string), recipient = keys.recipient) => {
-    const { box, phone, laptop, file } = devices();
-    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
-    await phone.meet(box);
-    const named = readBoxFileName(file())!;
-    const whole = typeof text === 'string' ? text : text(named.owner, named.turn);
-    const content = await sealText(whole, createAgeCipher({ recipient }));
-    box.files.clear();
-    box.files.set(await boxFileName(named.owner, named.turn, content), { content, mark: 'other' });
-    const round = await laptop.meet(box);
-    expect(round.isPushed).toBe(true);
-    expect((await laptop.meet(box)).troubles).toEqual([]); // told once
-    await phone.meet(box);
-    await laptop.meet(box);
-    expect(await textOf(laptop)).toBe(await textOf(phone));
-    expect((await laptop.journal()).drills).toHaveLength(1);
-    return round.troubles.map(({ kind }) => kind);
-  };
-
-  it.each([0, 1, 100, 200, 300])(
-    'that is cut off after %i bytes is left alone, told of, and mended',
-    async (length) => {
-      const { kinds, mended } = await spoil((content) => content.slice(0, length));
-      expect(kinds).toEqual(['damaged']);
-      expect(mended).toBe(true);
-    },
-  );
-
-  it('in which one bit is turned is left alone', async () => {
-    const { kinds } = await spoil(
-      (content) => content.with(content.length - 5, content[content.length - 5]! ^ 1) as Uint8Array,
-    );
-    expect(kinds).toEqual(['damaged']);
-  });
-
-  it('that is sealed with another secret, or is of another box, is foreign', async () => {
-    const other = await deriveBoxKeys(createPairing());
-    expect(await replaced('{}', other.recipient)).toEqual(['foreign']);
-    const state = { format: 'larkhold/box-file', version: 1, box: other.path, device: 'x', title: '', turn: 1 };
-    expect(await replaced(JSON.stringify({ ...state, madeAt: '', journal: '{}' }))).toEqual(['foreign']);
-  });
-
-  it('that holds no journal, a newer one, or gigabytes of nothing is told apart', async () => {
-    expect(await replaced('[]')).toEqual(['damaged']);
-    expect(await replaced('{"format":"larkhold/box-file","version":2}')).toEqual(['newer']);
-    const head = { format: 'larkhold/box-file', version: 1, box: keys.path, title: 'Phone', madeAt: '' };
-    const journal = '{"format":"larkhold/journal","version":99}';
-    expect(await replaced((owner, turn) => JSON.stringify({ ...head, device: owner, turn, journal }))).toEqual([
-      'newer',
-    ]);
-    expect(await replaced(' '.repeat(64 * 1024 * 1024 + 1))).toEqual(['enormous']);
-  });
-
-  it('that says it has nine megabytes is not even fetched', async () => {
-    const { box, phone, laptop, file } = devices();
-    await phone.meet(box);
-    const list = box.list;
-    let isFetched = false;
-    const round = await laptop.meet({
-      ...box,
-      list: async () => {
-        const listed = await list();
-        return listed.ok
-          ? { ok: true, value: listed.value.map((one) => ({ ...one, bytes: 9 * 1024 * 1024 })) }
-          : listed;
-      },
-      get: async (name) => {
-        isFetched ||= name === file();
-        return box.get(name);
-      },
-    });
-    expect(round.troubles).toMatchObject([{ kind: 'enormous' }]);
-    expect(isFetched).toBe(false);
-  });
-
-  it('that was swapped with another device’s is told of: under its own digest, and under one that was made to fit', async () => {
-    const { box, phone, laptop, file } = devices();
-    const tablet = new TrialDevice('Tablet', pairing, keys);
-    await phone.meet(box);
-    await tablet.meet(box);
-    const [one, other] = [file(), tablet.link.own.file!];
-    const [a, b] = [box.files.get(one)!, box.files.get(other)!];
-    box.files.clear();
-    box.files.set(one, b).set(other, a);
-    expect((await laptop.meet(box)).troubles.map(({ kind }) => kind)).toEqual(['damaged', 'damaged']);
-    box.files.clear();
-    const forged = await boxFileName(phone.link.device, 9, new Uint8Array(b.content));
-    box.files.set(forged, b);
-    expect((await laptop.meet(box)).troubles).toMatchObject([{ kind: 'swapped' }]);
-  });
-
-  it('that is played back brings nothing back from the dead', async () => {
-    const { box, phone, laptop, file } = devices();
-    await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
-    await phone.meet(box);
-    const old = [file(), { ...box.files.get(file())!, mark: 'played back' }] as const;
-    await laptop.meet(box);
-    for (let turn = 0; turn < 2; turn += 1) {
-      await phone.store.removeDrills(['d1']);
-      await phone.store.putDay({ date: '2026-11-25', note: `Windy ${turn}`, editedAt: await phone.instant() });
-      await phone.meet(box);
-      await laptop.meet(box);
-    }
-    for (const name of [...box.files.keys()]) if (name.startsWith(phone.link.device)) box.files.delete(name);
-    box.files.set(...old);
-    expect((await laptop.meet(box)).troubles).toMatchObject([{ kind: 'replayed', title: 'Phone' }]);
-    expect((await phone.meet(box)).troubles).toMatchObject([{ kind: 'replayed' }]);
-    expect(box.files.has(old[0])).toBe(false);
-    await laptop.meet(box);
-    for (const device of [phone, laptop]) expect((await device.journal()).drills).toEqual([]);
-    expect(await textOf(laptop)).toBe(await textOf(phone));
-  });
-});
-
 describe('two devices of one name', () => {
   it('find out, and go on under two names with nothing lost', async () => {
-    const { box, phone } = devices();
+    const { box, phone } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     await phone.meet(box);
     const copy = new TrialDevice('Phone', pairing, keys);
@@ -249,7 +101,7 @@ describe('two devices of one name', () => {
   });
 
   it('a device that was put back from an old backup does not undo what it did since', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDay({ date: '2026-11-25', note: 'first', editedAt: await phone.instant() });
     const backup = { journal: await phone.journal(), link: structuredClone(phone.link) };
     phone.pass(60_000);
@@ -265,7 +117,7 @@ describe('two devices of one name', () => {
   });
 
   it('that put at one moment lose nothing: both files are there, and both are read', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.meet(box);
     const copy = new TrialDevice('Phone', pairing, keys);
     copy.link = structuredClone(phone.link);
@@ -280,7 +132,7 @@ describe('two devices of one name', () => {
   });
 
   it('a device that was closed between putting its file and knowing it goes on under its own name', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     let isPut = false;
     const put = phone.meet({
@@ -301,7 +153,7 @@ describe('two devices of one name', () => {
   });
 
   it('a clock a year off, on either device, loses no edit that was made after a round', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     phone.pass(366 * 86_400_000);
     await phone.store.putDay({ date: '2026-11-25', note: 'a year ahead', editedAt: await phone.instant() });
     await phone.meet(box);
@@ -315,7 +167,7 @@ describe('two devices of one name', () => {
   });
 
   it('an old app beside a new one: what only the new one knows goes through the old one and comes back whole', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     const newer = { date: '2026-11-25', note: 'Windy', windMps: 4, editedAt: await phone.instant() };
     await phone.store.putDay(newer);
     await phone.meet(box);
@@ -331,7 +183,7 @@ describe('two devices of one name', () => {
 
 describe('an odd box', () => {
   it('with the files of 500 devices is read once, each of them, and then only listed', async () => {
-    const { box, phone } = devices();
+    const { box, phone } = twoDevices();
     for (let index = 0; index < 500; index += 1) {
       const journal = { ...createJournal(), drills: [trialDrill(`d${index}`, 1)] };
       const state = {
@@ -355,7 +207,7 @@ describe('an odd box', () => {
   });
 
   it('in which names are paths, or no names of a box’s files, is read as if they were not there', async () => {
-    const { box, phone, laptop, file } = devices();
+    const { box, phone, laptop, file } = twoDevices();
     await phone.meet(box);
     const good = box.files.get(file())!;
     const names = [
@@ -381,7 +233,7 @@ describe('an odd box', () => {
   });
 
   it('that two new devices join at one moment ends with all of it on each', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     await phone.meet(box);
     const tablet = new TrialDevice('Tablet', pairing, keys);
@@ -393,7 +245,7 @@ describe('an odd box', () => {
   });
 
   it('into which half a file was written when the power was cut: it is put anew, whole, by its device', async () => {
-    const { box, phone, laptop, file } = devices();
+    const { box, phone, laptop, file } = twoDevices();
     await phone.meet(box);
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     const before = file();
@@ -405,7 +257,7 @@ describe('an odd box', () => {
       },
     });
     await expect(cut).rejects.toThrow('power');
-    // The file before is whole: who meets the box now loses nothing and is told.
+    // The file before is whole: a device that meets the box now loses nothing and hears of it.
     expect((await laptop.meet(box)).troubles.map(({ kind }) => kind)).toEqual(['damaged']);
     expect(laptop.link.met[phone.link.device]?.files).toEqual([before]);
     expect((await phone.meet(box)).isPushed).toBe(true);
@@ -415,7 +267,7 @@ describe('an odd box', () => {
   });
 
   it('between whose putting and reading a clock jumps: the edit that is made afterwards wins on both devices', async () => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDay({ date: '2026-11-25', note: 'on the phone', editedAt: await phone.instant() });
     await phone.meet(box);
     const jump = async (name: string) => {
@@ -435,7 +287,7 @@ describe('an odd box', () => {
 it.each(['full', 'slow', 'gone', 'refused', 'fault', 'noBox'] as const)(
   'a host that is %s: nothing is lost, and all goes there once it can',
   async (kind) => {
-    const { box, phone, laptop } = devices();
+    const { box, phone, laptop } = twoDevices();
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });
     const bad = async () => troubled(kind);
     // At the first call, and at each one after it: half-way through a round as well.
