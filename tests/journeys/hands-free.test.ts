@@ -169,7 +169,7 @@ describe.concurrent('hands-free', () => {
       .filter(({ visibility }) => visibility === 'hidden')
       .map(({ kind }) => kind)
       .filter((kind, at, all) => kind !== all[at - 1]); // a hold is told anew every two seconds
-    // A look on a busy machine can be late by more than a phase is long: a phase may be passed over, none is told out of its order.
+    // A look on a busy machine can be late by more than a phase is long: a phase may be passed over, but none may be announced out of order.
     let toCome = ['draw', 'hold', 'letDown', 'rest', 'draw', 'hold', 'letDown'];
     for (const kind of unseen.slice(unseen[0] === 'ready' ? 1 : 0)) {
       if (kind === undefined) continue; // the drill is over

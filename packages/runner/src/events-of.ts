@@ -10,6 +10,6 @@ import { type DrillAction, isDrawn, type Stand } from './action-of-key.ts';
 export function eventsOf(action: DrillAction, stand: Stand): SessionEvent['type'][] {
   if (action !== 'pauseOrResume') return action === 'begin' || action === 'stop' ? [] : [action];
   if (stand.state === 'paused') return ['resume'];
-  // Nobody should stand at full draw while time stands still.
+  // Nobody should be left at full draw while the clock is paused.
   return isDrawn(stand) ? ['letDownNow', 'pause'] : ['pause'];
 }

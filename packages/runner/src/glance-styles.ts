@@ -15,7 +15,7 @@ const numberFirst = css`
   svg {
     opacity: 0.5;
   }
-  /* A pause is told by its two bars. */
+  /* A pause shows two bars. */
   .paused .digits {
     display: none;
   }

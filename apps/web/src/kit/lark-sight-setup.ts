@@ -96,7 +96,7 @@ export class LarkSightSetup extends LitElement {
       ${isLooking ? html`<small>${say('sight.looking')}</small>` : nothing}`;
   }
 
-  override updated(changed: PropertyValues<this> & Map<string, unknown>): void {
+  override updated(changed: PropertyValues): void {
     if (!changed.has('camera') || this.camera !== 'looking') return;
     const { videoWidth = 4, videoHeight = 3 } = this.#watched?.video ?? {};
     this.style.setProperty('--aspect', String(videoWidth / videoHeight || 4 / 3));

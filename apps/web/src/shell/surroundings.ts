@@ -22,7 +22,7 @@ export interface Surroundings {
   askForPersistence(): Promise<Persistence>;
   /** Lets the archer choose a folder; left out where the browser cannot. */
   pickFolder?: FolderBackupParts['pickFolder'];
-  /** All that lies on the disk, table by table; left out where there is none. */
+  /** All that lies on the disk, table by table; left out where nothing is kept on a disk. */
   dumpStored?(): Promise<Record<string, Record<string, unknown>>>;
   /** Hears of a fault of Larkhold's own, for the console of whoever looks for it. */
   report?(error: unknown): void;

@@ -56,7 +56,7 @@ describe('what is shown of a session', () => {
     expect(session.view().offsetMs).toBe(offsetMs);
   });
 
-  it('[S13] with a gap limit of 0 every lateness is a gap; a limit that is none is refused by its name', () => {
+  it('[S13] with a gap limit of 0 every lateness is a gap; a limit that is not a number of milliseconds is refused by its name', () => {
     const session = made(timelineOf(), { gapLimitMs: 0 });
     send(session, 'begin', 0);
     session.advance(10_000);

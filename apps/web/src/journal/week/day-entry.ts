@@ -90,13 +90,12 @@ export class DayEntryElement extends LitElement {
         .value=${line.count}
         @count-change=${(event: CustomEvent<number>) => this.#change({ arrows: changeArrows(lines, index, { count: event.detail }) })}
       ></count-field>
-      ${line.count === 0 && line.distanceM === undefined && this.added !== line.kind ? nothing : this.#distance(lines, line, index)}
+      ${line.count === 0 && line.distanceM === undefined && this.added !== line.kind ? nothing : this.#distance(lines, line, index, name)}
     </div>`;
   }
 
   /** Asked once there are arrows. */
-  #distance(lines: readonly Arrows[], line: Arrows, index: number) {
-    const name = say(line.kind === 'blank bale' ? 'day.blankBale' : `day.${line.kind}`);
+  #distance(lines: readonly Arrows[], line: Arrows, index: number, name: string) {
     const isImperial = this.units === 'imperial';
     const distance = line.distanceM === undefined ? '' : tenths(line.distanceM / (isImperial ? METRES_PER_YARD : 1));
     return html`<label class="beside"

@@ -1,5 +1,15 @@
 import { css } from 'lit';
 
+/** A day's times where they are under its drill. */
+const underDrill = css`
+  width: auto;
+  padding: 0 0 0.5rem 1.1rem;
+  border-bottom: 1px solid var(--rule);
+  color: var(--dim);
+  font-size: var(--text-small);
+  text-align: left;
+`;
+
 /** A plain table; on a telephone the times stand under the drill. */
 export const planPageStyles = css`
   .forecast {
@@ -109,12 +119,7 @@ export const planPageStyles = css`
       border-bottom: 0;
     }
     td.times {
-      width: auto;
-      padding: 0 0 0.5rem 1.1rem;
-      border-bottom: 1px solid var(--rule);
-      color: var(--dim);
-      font-size: var(--text-small);
-      text-align: left;
+      ${underDrill}
     }
     .at-draw {
       display: inline;
@@ -155,12 +160,7 @@ export const planPageStyles = css`
     }
     .in-two td.times {
       grid-column: 2;
-      width: auto;
-      padding: 0 0 0.5rem 1.1rem;
-      border-bottom: 1px solid var(--rule);
-      color: var(--dim);
-      font-size: var(--text-small);
-      text-align: left;
+      ${underDrill}
     }
     .in-two .at-draw {
       display: inline;
