@@ -67,6 +67,19 @@ test('a hold that can be neither seen nor heard is not credited: the drill stops
   expect(await glanceText(drill, '.place')).toBe('Set 1 of 2 · rep 2 of 2');
 });
 
+test('a hidden drill that nobody hears says so too where its look comes late', async () => {
+  const { drill, environment } = await trialDrill();
+  const notices = heard<{ message: string }>(drill, 'lark-notice');
+  drill.begin();
+  environment.pass(HOLD_AT_MS + 4_000);
+  environment.trouble(NO_SOUND);
+  environment.setSeen(false);
+  environment.sleep(1_500);
+  environment.pass(50);
+  expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
+  expect(notices.at(-1)?.message).toContain('The page was hidden and could not be heard.');
+});
+
 test('a rest that can be neither seen nor heard goes on, but no draw begins after it', async () => {
   const { drill, environment } = await trialDrill();
   const reps = heard<{ rep: RepRecord }>(drill, 'lark-rep');

@@ -47,7 +47,8 @@ export class TimeWatch {
     if (spanMs > GAP_LIMIT_MS || sleptMs > GAP_LIMIT_MS) return 'lost';
     const isUnnoticed = look.nowMs - this.#noticedMs > UNNOTICED_MS;
     if (!isUnnoticed || isLongWait(view, spanMs)) return undefined;
-    return spanMs > UNNOTICED_MS ? 'lost' : 'unnoticed';
+    // A hidden page is looked at less often by browsers: only where it was on the screen all the while has it stood still.
+    return last.isSeen && look.isSeen && spanMs > UNNOTICED_MS ? 'lost' : 'unnoticed';
   }
 }
 
