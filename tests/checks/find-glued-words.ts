@@ -26,7 +26,7 @@ const NOT_READ =
 export function findGluedWords(root: string, folders: readonly string[]): GluedWords[] {
   return folders.flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
-      .filter((name) => name.endsWith('.ts') && !/\.(test|browser|d)\.ts$|trial-/.test(name))
+      .filter((name) => name.endsWith('.ts') && !/\.(test|browser|d)\.ts$|trial[-/]|-acceptance\.ts$/.test(name))
       .sort()
       .flatMap((name) => inFile(join(root, folder, name), relative(root, join(root, folder, name)))),
   );
@@ -57,6 +57,9 @@ function inFile(path: string, file: string): GluedWords[] {
     if (ts.isTemplateExpression(node)) {
       const text = [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join('{}');
       if (/[A-Za-z’']{2,}[,.:;]? [A-Za-z’'{]{2,}|\{\} [A-Za-z]{2,}[ .,]|^[A-Z][a-z]+ \{\}/.test(text)) note(node, text);
+      const said = node.templateSpans.map(({ expression }) => expression.getText(source)).filter(isSaid);
+      // Two messages in a row have one order in every language.
+      if (said.length > 1) note(node, said.join(' '));
       for (const span of node.templateSpans) visit(span.expression);
       return;
     }
@@ -69,6 +72,8 @@ function inFile(path: string, file: string): GluedWords[] {
   visit(source);
   return found;
 }
+
+const isSaid = (code: string): boolean => /^(\w+\.)?say\(/.test(code);
 
 function isNotRead(callee: ts.Expression, source: ts.SourceFile): boolean {
   const name = ts.isPropertyAccessExpression(callee) ? callee.name.text : callee.getText(source);

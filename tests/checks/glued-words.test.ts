@@ -1,4 +1,5 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
@@ -8,16 +9,47 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 /** Names of states, keys and classes, and what a machine reads: not words, though they look like some. */
 const names = new Set([
   ...['no folder', 'not allowed', 'not said', '50 and over', 'lighter week', 'lighter before the competition'],
+  ...['may be cleared', 'larkhold box path 1', 'larkhold box key 1', 'Usage:', 'Options:', 'Commands:'],
   ...['Larkhold', 'Tab', 'Escape', 'Clap', 'Space', 'Enter', 'Gamepad:', 'main begin', 'large long', 'focus short'],
   ...['(prefers-color-scheme: light)', '(forced-colors: active)', '3x10 hold 30 rest 2x, set rest 2m'],
   'a[href], button, input, select, textarea, summary, [tabindex="0"]',
 ]);
-const rooms = ['apps/web/src', 'packages/runner/src', 'packages/ui/src'];
+const rooms = [
+  ...[
+    'apps/web/src',
+    'apps/cli/src',
+    'packages/runner/src',
+    'packages/ui/src',
+    'packages/box/src',
+    'packages/store/src',
+  ],
+];
 
 it('keeps every sentence in packages/words: none is left elsewhere', () => {
   // A text that is new here belongs in packages/words: docs/words.md.
   const found = findGluedWords(root, rooms).filter(({ text }) => !names.has(text));
   expect(found.map(({ file, line, text }) => `${file}:${line}: ${text}`)).toEqual([]);
+});
+
+it('finds a sentence in each of the ways in which it could be glued, and none in what is a message', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'larkhold-glued-'));
+  const found = (code: string): string[] => {
+    // '#' stands for the sign that would begin an expression in this file too.
+    writeFileSync(join(folder, 'src', 'one.ts'), code.replaceAll('#', '$'));
+    return findGluedWords(folder, ['src']).map(({ text }) => text);
+  };
+  try {
+    mkdirSync(join(folder, 'src'));
+    expect(found("say('rep.held', { n });")).toEqual([]);
+    expect(found("around.print('The box is full.');")).toEqual(['The box is full.']);
+    expect(found('around.print(`#{n} of #{all} held`);')).toEqual(['{} of {} held']);
+    expect(found("const words = say('a.b') + ' and then rest';")).toEqual(['and then rest']);
+    expect(found('const words = html`<p>Rest #{ms} ms</p>`;')).toEqual(['Rest {} ms']);
+    expect(found('const words = html`<button aria-label="Stop now"></button>`;')).toEqual(['Stop now']);
+    expect(found('const words = `#{say("a.b")} #{say("c.d")}`;')).toEqual(['say("a.b") say("c.d")']);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
 });
 
 it('says every message somewhere', () => {

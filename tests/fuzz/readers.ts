@@ -242,7 +242,7 @@ export const readers: readonly Reader[] = [
     ),
     read(text) {
       const read = parsePairing(text);
-      if (!read.ok) return { ok: false, messages: [read.message] };
+      if (!read.ok) return { ok: false, messages: ['no pairing'] };
       const again = (written: string) => formatPairing(sure(parsePairing(written)).pairing);
       return { ok: true, value: read.pairing, written: formatPairing(read.pairing), again };
     },

@@ -7,12 +7,14 @@ import type { Surroundings } from './surroundings.ts';
 
 /** What a journal can be turned into. */
 export const targets = ['csv', 'ics', 'parquet', 'journal'] as const;
+/** Tables that CSV and Parquet can have, the usual one first. */
+export const tables = ['drills', 'reps', 'days'] as const;
 
 /** What `larkhold convert` is asked. */
 export interface ConvertOptions {
   to: (typeof targets)[number];
   /** Which table, for CSV and Parquet. */
-  table: keyof ReturnType<typeof journalTables>;
+  table: (typeof tables)[number];
   /** Notes are private: left out of a calendar unless this is true. */
   notes?: boolean;
   output?: string;

@@ -1,12 +1,13 @@
 import { createWords, isSpoken, languages, say, useWords } from '@larkhold/words';
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { checkFiles } from './check-files.ts';
-import { convertFile, targets } from './convert-file.ts';
+import { convertFile, tables, targets } from './convert-file.ts';
 import { formatFile } from './format-file.ts';
+import { helpInWords, isMisuse, misuseWords } from './help-in-words.ts';
 import { sayToday } from './say-today.ts';
 import { simulateWeeks } from './simulate-weeks.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
-import { syncFile } from './sync-file.ts';
+import { SECRET_VARIABLE, syncFile } from './sync-file.ts';
 import { writeCues } from './write-cues.ts';
 
 /** The version that `--version` prints. */
@@ -20,11 +21,14 @@ const VERSION = '0.2.0';
  */
 export async function run(args: readonly string[], around: Surroundings): Promise<number> {
   try {
-    useWords(createWords(localeOf(around)));
+    useWords(createWords(asked(args) ?? localeOf(around)));
     await createCommands(around).parseAsync([...args], { from: 'user' });
     return exitCodes.good;
   } catch (cause) {
-    if (cause instanceof CommanderError) return cause.exitCode === 0 ? exitCodes.good : exitCodes.usage;
+    if (cause instanceof CommanderError) {
+      if (isMisuse(cause)) around.complain(`${misuseWords(cause)}\n`);
+      return cause.exitCode === 0 ? exitCodes.good : exitCodes.usage;
+    }
     if (!(cause instanceof CommandEnd)) throw cause;
     if (cause.message !== '') around.complain(`${cause.message}\n`);
     return cause.code;
@@ -33,75 +37,70 @@ export async function run(args: readonly string[], around: Surroundings): Promis
 
 function createCommands(around: Surroundings): Command {
   const root = new Command('larkhold')
-    .description('Draw-and-hold training for archers, at a prompt. A file named - is standard input or output.')
-    .version(VERSION)
-    .option(
-      '--language <tag>',
-      'what results are said in, such as de; without it, as LC_ALL, LC_MESSAGES or LANG say',
-      spoken,
-    )
-    .hook('preAction', (root) => {
-      const { language } = root.opts<{ language?: string }>();
-      if (language !== undefined) useWords(createWords(language));
-    })
+    .description(say('prompt.about'))
+    .version(VERSION, '-V, --version', say('prompt.version'))
+    .helpOption('-h, --help', say('prompt.help'))
+    .helpCommand('help [command]', say('prompt.help'))
+    .configureHelp(helpInWords())
+    .option('--language <tag>', say('prompt.inLanguage'), spoken)
     .exitOverride()
-    .configureOutput({ writeOut: (text) => around.print(text), writeErr: (text) => around.complain(text) })
-    .addHelpText(
-      'after',
-      '\nExit codes: 0 done, 1 a file is not right, 2 the call is not understood, 3 a file cannot be reached.',
-    );
+    .configureOutput({
+      writeOut: (text) => around.print(text),
+      writeErr: (text) => around.complain(text),
+      outputError: () => undefined, // said by `run`, in words of ours
+    })
+    .addHelpText('after', `\n${say('prompt.exitCodes')}`);
   const command = (words: string, description: string): Command =>
     root.command(words).description(description).exitOverride();
 
-  command(
-    'check <files...>',
-    'say whether program, season, journal, backup and hand-over files are right, and if not, what is wrong where',
-  )
-    .option('--json', 'findings as JSON')
+  command('check <files...>', say('prompt.check'))
+    .option('--json', say('prompt.findingsJson'))
     .action((paths: string[], options) => checkFiles(paths, options, around));
 
-  command('format <file>', 'write a program or a season in its canonical form')
-    .option('-o, --output <file>', 'where to', '-')
-    .addOption(new Option('-w, --write', 'into the file itself').conflicts('check'))
-    .option('--check', 'only say whether it is in this form')
+  command('format <file>', say('prompt.format'))
+    .option('-o, --output <file>', say('prompt.output'), '-')
+    .addOption(new Option('-w, --write', say('prompt.write')).conflicts('check'))
+    .option('--check', say('prompt.onlyCheck'))
     .action((path: string, options) => formatFile(path, options, around));
 
-  withWish(command('today <file>', "a day's numbers and the reason for each, from a backup or a program"))
-    .option('--json', 'the prescription as JSON')
+  withWish(command('today <file>', say('prompt.today')))
+    .option('--json', say('prompt.prescriptionJson'))
     .action((path: string, options) => sayToday(path, options, around));
 
-  withWish(command('cues <file>', "a day's drill as a sound file: tones, WAV, 16-bit mono"))
-    .requiredOption('-o, --output <file>', 'where to')
+  withWish(command('cues <file>', say('prompt.cues')))
+    .requiredOption('-o, --output <file>', say('prompt.output'))
     .action((path: string, options) => writeCues(path, options, around));
 
-  command('convert <file>', 'a journal, backup or hand-over as another kind of file')
-    .addOption(new Option('--to <kind>', 'what to').choices(targets).makeOptionMandatory())
-    .addOption(
-      new Option('--table <name>', 'for csv and parquet').choices(['drills', 'reps', 'days']).default('drills'),
-    )
-    .option('--notes', 'private notes go into a calendar too')
-    .option('-o, --output <file>', 'where to', '-')
+  command('convert <file>', say('prompt.convert'))
+    .requiredOption('--to <kind>', say('prompt.to', { kinds: targets.join(', ') }), oneOf(targets))
+    .option('--table <name>', say('prompt.table', { tables: tables.join(', ') }), oneOf(tables), tables[0])
+    .option('--notes', say('prompt.notes'))
+    .option('-o, --output <file>', say('prompt.output'), '-')
     .action((path: string, options) => convertFile(path, options, around));
 
-  command('simulate <file>', 'the coming weeks, as if every hold were held')
-    .option('--program <name>', "a program's id or title, from a backup")
-    .option('--weeks <count>', 'how many', wholeNumber(1, 52), 8)
-    .option('--days <count>', 'days with a drill in a week', wholeNumber(1, 7), 3)
-    .option('--day <day>', 'the first day, such as 2026-11-25', calendarDay)
-    .option('--json', 'the days as JSON')
+  command('simulate <file>', say('prompt.simulate'))
+    .option('--program <name>', say('prompt.program'))
+    .option('--weeks <count>', say('prompt.weeks'), wholeNumber(1, 52), 8)
+    .option('--days <count>', say('prompt.days'), wholeNumber(1, 7), 3)
+    .option('--day <day>', say('prompt.firstDay'), calendarDay)
+    .option('--json', say('prompt.daysJson'))
     .action((path: string, options) => simulateWeeks(path, options, around));
 
-  command(
-    'sync <file>',
-    "meet the archer's box: merge what other devices wrote into a journal or backup, and send what is in it",
-  )
-    .option('--secret-file <file>', 'where the pairing link is; without it, in LARKHOLD_BOX_SECRET')
-    .option('--folder <folder>', 'a box in a folder')
-    .option('--origin <address>', "the app's address, for a box on its own host")
-    .option('--title <name>', 'what the other devices call this one', 'Prompt')
-    .option('--json', 'what was done as JSON')
+  command('sync <file>', say('prompt.sync'))
+    .option('--secret-file <file>', say('prompt.secretFile', { variable: SECRET_VARIABLE }))
+    .option('--folder <folder>', say('prompt.folder'))
+    .option('--origin <address>', say('prompt.origin'))
+    .option('--title <name>', say('prompt.title'), say('prompt.device'))
+    .option('--json', say('prompt.doneJson'))
     .action((path: string, options) => syncFile(path, options, around));
   return root;
+}
+
+/** The language that a call asks for, wherever in it; the help is in it too. A wrong one is complained of where options are read. */
+function asked(args: readonly string[]): string | undefined {
+  const at = args.findIndex((arg) => /^--language(=|$)/.test(arg));
+  const tag = args[at]?.split('=')[1] ?? args[at + 1];
+  return at >= 0 && tag !== undefined && isSpoken(tag) ? tag : undefined;
 }
 
 /** The language of the surroundings, as POSIX names it: `de_AT.UTF-8` is `de-AT`. */
@@ -117,16 +116,24 @@ function spoken(tag: string): string {
 
 function withWish(command: Command): Command {
   return command
-    .option('--program <name>', "a program's id or title, from a backup; without it, the one on the archer's line")
-    .option('--minutes <count>', 'the time there is', wholeNumber(1, 1440))
-    .option('--day <day>', 'which day, such as 2026-11-25; without it, today', calendarDay);
+    .option('--program <name>', say('prompt.program'))
+    .option('--minutes <count>', say('prompt.minutes'), wholeNumber(1, 1440))
+    .option('--day <day>', say('prompt.day'), calendarDay);
 }
 
 function wholeNumber(least: number, most: number) {
   return (text: string): number => {
     const value = Number(text);
     if (/^\d+$/.test(text) && value >= least && value <= most) return value;
-    throw new InvalidArgumentError(`Expected a whole number from ${least} to ${most}.`);
+    throw new InvalidArgumentError(say('prompt.wholeNumber', { least, most }));
+  };
+}
+
+function oneOf<Choice extends string>(choices: readonly Choice[]) {
+  return (text: string): Choice => {
+    const choice = choices.find((one) => one === text);
+    if (choice !== undefined) return choice;
+    throw new InvalidArgumentError(say('prompt.oneOf', { choices: choices.join(', ') }));
   };
 }
 
@@ -134,5 +141,5 @@ function calendarDay(text: string): string {
   const date = new Date(`${text}T12:00:00Z`);
   if (/^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(date.getTime()) && date.toISOString().startsWith(text))
     return text;
-  throw new InvalidArgumentError('Expected a calendar day such as 2026-11-25.');
+  throw new InvalidArgumentError(say('prompt.calendarDay'));
 }

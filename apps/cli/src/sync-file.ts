@@ -21,7 +21,7 @@ import { openFile, readText, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /** Where the secret is, if no file is named: never among the arguments, which every process on the machine can read. */
-const SECRET_VARIABLE = 'LARKHOLD_BOX_SECRET';
+export const SECRET_VARIABLE = 'LARKHOLD_BOX_SECRET';
 
 /** How the box is reached, and what is printed. */
 export interface SyncOptions {

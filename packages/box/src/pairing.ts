@@ -64,10 +64,10 @@ export function formatPairing({ secret, address }: Pairing): string {
 /**
  * Reads the end of a pairing link.
  * @param text as `formatPairing` gave it.
- * @returns the pairing, or what is wrong in plain words.
+ * @returns the pairing; not ok where the text is cut off or changed.
  */
-export function parsePairing(text: string): { ok: true; pairing: Pairing } | { ok: false; message: string } {
-  const refused = { ok: false as const, message: 'This pairing link is cut off or changed. Copy it again, whole.' };
+export function parsePairing(text: string): { ok: true; pairing: Pairing } | { ok: false } {
+  const refused = { ok: false as const };
   const [secret = '', address, ...more] = text.trim().split('.');
   if (more.length > 0 || text.length > 600) return refused;
   try {

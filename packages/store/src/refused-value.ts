@@ -47,14 +47,26 @@ export class RefusedValueError extends TypeError {
   }
 }
 
-function reasonOf(issue: z.core.$ZodIssue | undefined, found: unknown): string {
+/**
+ * Why a value does not fit.
+ * @param issue what its schema says
+ * @param found the value at the issue's place
+ * @returns one sentence
+ */
+export function reasonOf(issue: z.core.$ZodIssue | undefined, found: unknown): string {
   if (issue?.code === 'too_big' && typeof found === 'string')
     return say('trouble.tooLong', { length: found.length, most: Number(issue.maximum) });
   const { fault } = issue ? complaintOf(issue, found) : { fault: { rule: 'unfit' } as const };
   return problemWords({ fault });
 }
 
-function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
+/**
+ * What is at a place.
+ * @param value where to look
+ * @param path keys, outermost first
+ * @returns the value; undefined where there is none
+ */
+export function valueAt(value: unknown, path: readonly PropertyKey[]): unknown {
   return path.reduce<unknown>(
     (at, key) => (typeof at === 'object' && at !== null ? Reflect.get(at, key) : undefined),
     value,

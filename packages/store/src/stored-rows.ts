@@ -11,11 +11,12 @@ import {
   type SingleName,
   singleNames,
 } from '@larkhold/engine';
+import { say } from '@larkhold/words';
 import * as z from 'zod';
 import type { Change, Found, Table } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
 import { kitSchema, salvageKit } from './kit.ts';
-import { RefusedValueError } from './refused-value.ts';
+import { RefusedValueError, reasonOf, valueAt } from './refused-value.ts';
 import { runningDrillSchema } from './running-drill.ts';
 import { placeSchema } from './running-rows.ts';
 import { markKey } from './stamp-change.ts';
@@ -95,7 +96,7 @@ export function checkTable(
     if (table === 'single' && key === 'kit') {
       // One bad value must not cost the archer the whole kit: it is set aside as found, and what is good of it is used.
       const read = salvageKit(value);
-      if (read.damaged) damaged.push({ table, key, message: 'The kit had a value that could not be read.', value });
+      if (read.damaged) damaged.push({ table, key, message: say('odd.kitValue'), value });
       good.set(key, read.kit);
       continue;
     }
@@ -103,7 +104,7 @@ export function checkTable(
     const read = copied ? { success: true as const, data: copied } : schemaOf(table, key)?.safeParse(value);
     if (read === undefined) good.set(key, value);
     else if (read.success) good.set(key, read.data);
-    else damaged.push({ table, key, message: sentenceOf(read.error), value });
+    else damaged.push({ table, key, message: sentenceOf(read.error, value), value });
   }
   return good;
 }
@@ -182,7 +183,8 @@ function schemaOf(table: Table, key: string): z.ZodType | undefined {
   return Object.hasOwn(singleSchemas, key) ? singleSchemas[key as keyof typeof singleSchemas] : undefined;
 }
 
-function sentenceOf(error: z.ZodError): string {
-  const first = error.issues[0];
-  return first === undefined ? 'not readable' : `${first.path.join('/') || 'the value'}: ${first.message}`;
+function sentenceOf({ issues: [issue] }: z.ZodError, value: unknown): string {
+  const path = issue?.path ?? [];
+  const reason = reasonOf(issue, valueAt(value, path));
+  return path.length === 0 ? reason : say('odd.at', { where: path.map(String).join('/'), reason });
 }

@@ -7,6 +7,8 @@ export const odd: Readonly<Record<keyof typeof en, string>> = {
   'odd.entry': '{thing}: {message}',
   'odd.things':
     '{table, select, opened {Programm} programs {Programm} drills {Übung} days {Tag} weeks {Wochenseite} notes {Notiz} milestones {Meilenstein} removed {Zeichen von etwas Entferntem} other {Einstellung}}',
+  'odd.kitValue': 'In der Ausrüstung war ein Wert, der sich nicht lesen ließ.',
+  'odd.at': '{where}: {reason}',
   'odd.save': 'Als Datei sichern',
   'odd.remove': 'Entfernen',
   'odd.surely': 'Endgültig entfernen',

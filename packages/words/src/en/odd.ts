@@ -5,6 +5,8 @@ export const odd = {
   'odd.entry': '{thing}: {message}',
   'odd.things':
     '{table, select, opened {Program} programs {Program} drills {Drill} days {Day} weeks {Week page} notes {Note} milestones {Milestone} removed {Mark of something removed} other {Setting}}',
+  'odd.kitValue': 'The kit had a value that could not be read.',
+  'odd.at': '{where}: {reason}',
   'odd.save': 'Save as a file',
   'odd.remove': 'Remove',
   'odd.surely': 'Remove for good',
