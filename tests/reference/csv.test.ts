@@ -116,6 +116,11 @@ describe('CSV', () => {
       'short',
       'd-1',
       '',
+      // The clock's own word, and no camera.
+      '28.4',
+      'short',
+      '',
+      '',
     ]);
   });
 

@@ -73,6 +73,7 @@ export * from './journal/day-lines.ts';
 export * from './journal/drill-record.ts';
 export { canonicalText, compareInstants, isSame } from './journal/edit-order.ts';
 export { groupsOf, joinRows, latestStamp, type MergeRow, type MergeRules, rowOf } from './journal/field-groups.ts';
+export { type HeldSum, heldOf } from './journal/held-of.ts';
 export * from './journal/journal.ts';
 export { journalInstantSchema } from './journal/journal-instant.ts';
 export { keepUnknown } from './journal/keep-unknown.ts';

@@ -1,5 +1,5 @@
 import { type CuePlayer, phrases } from '@larkhold/cues';
-import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
+import { correctOutcome, type DrillRecord, heldOf, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
 import '@larkhold/ui/ribbon';
 import { isAsAsked, type ShortReason } from '@larkhold/ui/ribbon';
 import { drillWords, placeOfRep, say } from '@larkhold/words';
@@ -192,7 +192,7 @@ export class LarkAfter extends LitElement {
   /** What was done, large enough to be read where the archer stands; it goes by itself, or at the first press. */
   #closing(record: DrillRecord) {
     if (this.isRead || record.reps.length === 0) return nothing;
-    const held = record.reps.filter(({ outcome }) => outcome === 'held').length;
+    const { fullCount: held } = heldOf(record.reps);
     return html`<div class="closing ${this.flipped ? 'flipped' : ''}" aria-hidden="true" @pointerdown=${this.#onRead}>
       <p class="word">${say('after.closing')}</p>
       <p class="count">${say('after.closingCount', { held, of: Math.max(record.prescribedReps ?? 0, record.reps.length) })}</p>

@@ -11,14 +11,16 @@ import { reasonWords } from './reason-words.ts';
  */
 export function calendarWords(words: Words = presentWords()): CalendarWords {
   return {
-    drill({ program, heldCount: held, repCount: reps, heldMs, effort }) {
-      const ms = Math.round(heldMs / 1000) * 1000;
+    drill({ program, heldCount: held, repCount: reps, heldMs, seenMs, effort }) {
+      const ms = wholeSeconds(heldMs);
+      const about =
+        effort === undefined
+          ? words.say('calendar.drillAbout', { ms })
+          : words.say('calendar.drillEffort', { ms, effort });
+      const seen = seenMs > 0 ? [words.say('calendar.drillSeen', { ms: wholeSeconds(seenMs) })] : [];
       return {
         summary: words.say('calendar.drill', { program, held, reps }),
-        description:
-          effort === undefined
-            ? words.say('calendar.drillAbout', { ms })
-            : words.say('calendar.drillEffort', { ms, effort }),
+        description: [about, ...seen].join(' '),
       };
     },
     day: ({ arrows, work }) =>
@@ -91,4 +93,8 @@ export function plannedWords(
 export function plannedReasons({ kind, reasons }: PlanRow, words: Words = presentWords()): string[] {
   if (kind === 'competition') return [words.say('calendar.competitionAbout')];
   return reasons.map((reason) => reasonWords(reason, words));
+}
+
+function wholeSeconds(ms: number): number {
+  return Math.round(ms / 1000) * 1000;
 }

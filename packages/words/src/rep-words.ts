@@ -1,4 +1,4 @@
-import { type DrillRecord, type RepRecord, trueHeldMs } from '@larkhold/engine';
+import { type DrillRecord, heldOf, type RepRecord, trueHeldMs } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
@@ -24,8 +24,7 @@ export function repWords(
  * @returns '4 of 5 reps held. 118 s at full draw.'
  */
 export function drillWords({ reps, prescribedReps }: DrillRecord, words: Words = presentWords()): string {
-  const held = reps.filter(({ outcome }) => outcome === 'held').length;
-  const ms = reps.reduce((sum, rep) => sum + trueHeldMs(rep), 0);
+  const { heldMs: ms, fullCount: held } = heldOf(reps);
   const isSeen = reps.some((rep) => trueHeldMs(rep) !== rep.heldMs);
   return words.say(isSeen ? 'rep.drillSeen' : 'rep.drill', {
     held,

@@ -1,4 +1,4 @@
-import { type DrillRecord, dayNumber, dayOfNumber, type Prescription } from '@larkhold/engine';
+import { type DrillRecord, dayNumber, dayOfNumber, heldOf, type Prescription } from '@larkhold/engine';
 
 /** A month is four weeks here, so that every one has the same mornings. */
 const MONTH_DAYS = 28;
@@ -24,9 +24,8 @@ export function heldMonths(drills: readonly DrillRecord[], tool: Prescription['t
   for (const drill of drills) {
     const back = Math.floor((last - dayNumber(drill.date)) / MONTH_DAYS);
     if (back < 0 || back >= MOST_MONTHS || (drill.tool ?? 'bow') !== (tool ?? 'bow')) continue;
-    for (const { outcome, heldMs } of drill.reps) {
-      if (outcome === 'held') longest.set(back, Math.max(longest.get(back) ?? 0, heldMs));
-    }
+    const { longestMs } = heldOf(drill.reps);
+    if (longestMs > 0) longest.set(back, Math.max(longest.get(back) ?? 0, longestMs));
   }
   return [...longest]
     .sort(([one], [other]) => other - one)

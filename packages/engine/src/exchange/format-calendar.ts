@@ -1,5 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { compareInstants } from '../journal/edit-order.ts';
+import { heldOf } from '../journal/held-of.ts';
 import type { DayEntry, Journal } from '../journal/journal.ts';
 import { visibleJournal } from '../journal/merge-journals.ts';
 import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc, readUtc } from './calendar-lines.ts';
@@ -12,8 +13,15 @@ export interface EventWords {
 
 /** How a calendar says what was done; `calendarWords` of `@larkhold/words` gives it in every language. */
 export interface CalendarWords {
-  /** A drill; times are milliseconds, effort 0 to 10 where the archer gave one. */
-  drill(drill: { program: string; heldCount: number; repCount: number; heldMs: number; effort?: number }): EventWords;
+  /** A drill; times are milliseconds: `heldMs` at full draw, `seenMs` of that as a camera saw it. Effort 0 to 10 where the archer gave one. */
+  drill(drill: {
+    program: string;
+    heldCount: number;
+    repCount: number;
+    heldMs: number;
+    seenMs: number;
+    effort?: number;
+  }): EventWords;
   /** A day's arrows and other work, none of them nothing. */
   day(done: { arrows: NonNullable<DayEntry['arrows']>; work: NonNullable<DayEntry['work']> }): string;
 }
@@ -56,9 +64,9 @@ export function formatCalendar(journal: Journal, options: CalendarOptions): stri
 
 function drillEvent(record: DrillRecord, stamp: string, { includesNotes, words }: CalendarOptions): string[] {
   const { program, reps, effort } = record;
+  const { heldMs, seenMs, fullCount } = heldOf(reps);
   const { summary, description } = words.drill({
-    ...{ program, repCount: reps.length, heldCount: reps.filter(({ outcome }) => outcome === 'held').length },
-    ...{ heldMs: reps.reduce((sum, rep) => sum + rep.heldMs, 0), effort },
+    ...{ program, repCount: reps.length, heldCount: fullCount, heldMs, seenMs, effort },
   });
   const note = includesNotes && record.note ? `\n${record.note}` : '';
   return [

@@ -1,6 +1,8 @@
 import type { DrillRecord, Outcome, RepRecord } from '../journal/drill-record.ts';
+import { heldOf } from '../journal/held-of.ts';
 import type { Arrows, DayEntry, Journal } from '../journal/journal.ts';
 import { visibleJournal } from '../journal/merge-journals.ts';
+import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import { createTotals, type Totals, totalsByDay } from '../load/totals.ts';
 
 /** What a cell of a table holds; `undefined` where nothing is known. */
@@ -28,7 +30,11 @@ interface DayRow {
 const column = <Row>(name: string, says: string, cell: (row: Row) => Cell): Column<Row> => ({ name, says, cell });
 
 function countOf(outcome: Outcome): (record: DrillRecord) => number {
-  return ({ reps }) => reps.reduce((count, rep) => count + (rep.outcome === outcome ? 1 : 0), 0);
+  return ({ reps }) => reps.reduce((count, rep) => count + (trueOutcome(rep) === outcome ? 1 : 0), 0);
+}
+
+function secondsOf(ms: number | undefined): number | undefined {
+  return ms === undefined ? undefined : ms / 1000;
 }
 
 function arrowsOf(kind: Arrows['kind']): (row: DayRow) => number {
@@ -46,7 +52,7 @@ const drillColumns: readonly Column<DrillRecord>[] = [
   column('short', 'reps let down early', countOf('short')),
   column('skipped', 'reps skipped', countOf('skipped')),
   column('unsure', 'reps that nobody can say', countOf('unsure')),
-  column('hold seconds', 'time at full draw, s', ({ reps }) => reps.reduce((sum, rep) => sum + rep.heldMs, 0) / 1000),
+  column('hold seconds', 'time at full draw, s', ({ reps }) => heldOf(reps).heldMs / 1000),
   column('effort', '0 to 10', ({ effort }) => effort),
   column('pain', 'yes or no; empty where it was not answered', ({ pain }) => pain),
   column('on the fingers lbf', 'weight on the fingers, pounds-force', ({ onFingersLbf }) => onFingersLbf),
@@ -55,9 +61,8 @@ const drillColumns: readonly Column<DrillRecord>[] = [
   column('id', 'the drill', ({ id }) => id),
   column('program id', "the program file's id, where it has one", ({ programId }) => programId),
   column('prescribed reps', 'reps that were asked, done or not', ({ prescribedReps }) => prescribedReps),
-  column('duration seconds', 'length without pauses, s', ({ durationMs }) =>
-    durationMs === undefined ? undefined : durationMs / 1000,
-  ),
+  column('duration seconds', 'length without pauses, s', ({ durationMs }) => secondsOf(durationMs)),
+  column('seen seconds', 'of the time at full draw, what a camera saw, s', ({ reps }) => heldOf(reps).seenMs / 1000),
 ];
 
 const repColumns: readonly Column<RepRow>[] = [
@@ -68,10 +73,16 @@ const repColumns: readonly Column<RepRow>[] = [
   column('rep', 'from 1', ({ rep }) => rep.rep + 1),
   column('hand', 'usual or opposite', ({ rep }) => rep.hand),
   column('prescribed seconds', 'the hold that was asked, s', ({ rep }) => rep.prescribedMs / 1000),
-  column('held seconds', 'the hold, s', ({ rep }) => rep.heldMs / 1000),
-  column('outcome', 'held, short, skipped or unsure', ({ rep }) => rep.outcome),
+  column('held seconds', 'the hold, s', ({ rep }) => trueHeldMs(rep) / 1000),
+  column('outcome', 'held, short, skipped or unsure', ({ rep }) => trueOutcome(rep)),
   column('drill id', 'the drill', ({ record }) => record.id),
   column('program id', "the program file's id, where it has one", ({ record }) => record.programId),
+  column('clock seconds', 'the hold as the clock has it, s', ({ rep }) => rep.heldMs / 1000),
+  column('clock outcome', 'held, short, skipped or unsure, as the clock has it', ({ rep }) => rep.outcome),
+  column('seen from', 'where a camera saw it: from the moment at which the hold began by the clock, s', ({ rep }) =>
+    secondsOf(rep.seen?.fromMs),
+  ),
+  column('seen to', 'as `seen from`, to the end of the hold, s', ({ rep }) => secondsOf(rep.seen?.toMs)),
 ];
 
 const dayColumns: readonly Column<DayRow>[] = [
@@ -92,6 +103,7 @@ const dayColumns: readonly Column<DayRow>[] = [
   column('pain', 'yes or no; empty where it was not answered', ({ entry }) => entry?.pain),
   column('note', "the archer's own words", ({ entry }) => entry?.note),
   column('place', "the archer's own name for it", ({ entry }) => entry?.place),
+  column('seen seconds', 'of the time at full draw, what a camera saw, s', ({ totals }) => (totals.seenMs ?? 0) / 1000),
 ];
 
 /** The tables that a journal can be written as. */

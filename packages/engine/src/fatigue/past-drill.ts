@@ -1,4 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import type { Program } from '../program/program.ts';
 import { type Compartments, FRESH, solveSteady } from './compartments.ts';
 import { DRAW_JOINT, HALF_DRAWN_SHARE } from './hold-fraction.ts';
@@ -27,9 +28,10 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
   let drawSeconds: number | undefined;
   for (const [index, rep] of record.reps.entries()) {
     const block = program?.blocks[rep.block];
-    if (block === undefined || rep.outcome === 'unsure' || rep.outcome === 'skipped') return undefined;
+    const [heldMs, outcome] = [trueHeldMs(rep), trueOutcome(rep)];
+    if (block === undefined || outcome === 'unsure' || outcome === 'skipped') return undefined;
     // Let down in the draw: no hold was begun, so none was given up. An interruption says nothing.
-    if (rep.outcome === 'short' && (rep.heldMs === 0 || rep.why === 'interrupted')) break;
+    if (outcome === 'short' && (heldMs === 0 || rep.why === 'interrupted')) break;
     const before = record.reps[index - 1];
     const blockBefore = before && program?.blocks[before.block];
     if (before !== undefined && blockBefore !== undefined) {
@@ -42,9 +44,9 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
     }
     drawSeconds ??= block.draw;
     stretches.push({ share: HALF_DRAWN_SHARE, seconds: block.draw, isHold: false });
-    stretches.push({ share: 1, seconds: rep.heldMs / 1000, isHold: true });
+    stretches.push({ share: 1, seconds: heldMs / 1000, isHold: true });
     // Let down because the form went: so long was held, and nobody knows how much longer it could have been.
-    if (rep.outcome === 'short') return { stretches, drawSeconds, endsEarly: rep.why !== 'form' };
+    if (outcome === 'short') return { stretches, drawSeconds, endsEarly: rep.why !== 'form' };
   }
   return drawSeconds === undefined ? undefined : { stretches, drawSeconds, endsEarly: false };
 }

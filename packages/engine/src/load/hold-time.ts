@@ -1,5 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
+import { type HeldSum, heldOf } from '../journal/held-of.ts';
 
 /**
  * Time at full draw over some drills, as it was seen where a camera saw it, else as the clock has it; removed records don't count.
@@ -7,7 +7,7 @@ import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
  * @returns seconds
  */
 export function holdTime(records: readonly DrillRecord[]): number {
-  return secondsOf(records, trueHeldMs);
+  return secondsOf(records, 'heldMs');
 }
 
 /**
@@ -16,14 +16,13 @@ export function holdTime(records: readonly DrillRecord[]): number {
  * @returns seconds
  */
 export function seenHoldTime(records: readonly DrillRecord[]): number {
-  return secondsOf(records, seenHeldMs);
+  return secondsOf(records, 'seenMs');
 }
 
-function secondsOf(records: readonly DrillRecord[], msOf: typeof trueHeldMs): number {
+function secondsOf(records: readonly DrillRecord[], key: keyof HeldSum): number {
   let sumMs = 0;
   for (const record of records) {
-    if (record.removed) continue;
-    for (const rep of record.reps) sumMs += msOf(rep);
+    if (!record.removed) sumMs += heldOf(record.reps)[key];
   }
   return sumMs / 1000;
 }

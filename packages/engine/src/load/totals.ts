@@ -1,5 +1,5 @@
+import { heldOf } from '../journal/held-of.ts';
 import type { Journal } from '../journal/journal.ts';
-import { seenHeldMs, trueHeldMs } from '../journal/true-held-ms.ts';
 
 /** What was done in a stretch of days. */
 export interface Totals {
@@ -51,11 +51,10 @@ export function totalsByDay(journal: Journal): Map<string, Totals> {
     const totals = totalsOf(record.date);
     totals.drillsCount += 1;
     totals.repsCount += record.reps.length;
-    for (const rep of record.reps) {
-      totals.holdMs += trueHeldMs(rep);
-      addSeen(totals, seenHeldMs(rep));
-      if (rep.outcome === 'held') totals.heldCount += 1;
-    }
+    const { heldMs, seenMs, fullCount } = heldOf(record.reps);
+    totals.holdMs += heldMs;
+    addSeen(totals, seenMs);
+    totals.heldCount += fullCount;
   }
   for (const entry of journal.days) {
     if (entry.removed) continue;

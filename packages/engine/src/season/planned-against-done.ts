@@ -1,4 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { heldOf } from '../journal/held-of.ts';
+import { trueHeldMs } from '../journal/true-held-ms.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import type { ProgramRef, Season } from './season.ts';
 import { writtenDay } from './season-day.ts';
@@ -81,10 +83,10 @@ function plannedOn(programs: readonly ProgramRef[], date: string, doseOf: Planne
 }
 
 function doneOn(drills: readonly DrillRecord[]) {
-  const reps = drills.flatMap((drill) => drill.reps).filter(({ heldMs }) => heldMs > 0);
+  const reps = drills.flatMap((drill) => drill.reps).filter((rep) => trueHeldMs(rep) > 0);
   return {
     programs: drills.map(({ program }) => program),
-    seconds: total(reps.map(({ heldMs }) => heldMs)) / 1000,
+    seconds: heldOf(reps).heldMs / 1000,
     reps: reps.length,
   };
 }

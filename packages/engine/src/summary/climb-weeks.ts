@@ -1,4 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { heldOf } from '../journal/held-of.ts';
 import type { PlanRow } from '../prescription/plan-row.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumberOf, dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
@@ -49,10 +50,9 @@ export function climbWeeks(input: {
     if (day === undefined || removed || day > now || (tool ?? 'bow') !== (input.tool ?? 'bow')) continue;
     if (mondayNumber(day) < thisMonday - 7 * MOST_BEHIND) continue;
     const week = at(mondayNumber(day));
-    for (const { heldMs, outcome } of reps) {
-      week.heldMs += heldMs;
-      if (outcome === 'held') week.longestMs = Math.max(week.longestMs, heldMs);
-    }
+    const { heldMs, longestMs } = heldOf(reps);
+    week.heldMs += heldMs;
+    week.longestMs = Math.max(week.longestMs, longestMs);
   }
   for (const { date, drills, heldMs } of input.plan) {
     const day = dayNumberOf(date);

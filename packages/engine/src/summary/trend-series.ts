@@ -1,5 +1,6 @@
+import { heldOf } from '../journal/held-of.ts';
 import type { Journal } from '../journal/journal.ts';
-import { trueHeldMs, trueOutcome, wholeHeldMs } from '../journal/true-held-ms.ts';
+import { wholeHeldMs } from '../journal/true-held-ms.ts';
 import { dailyLoads } from '../load/daily-loads.ts';
 import { addTotals, createTotals, type Totals, totalsByDay } from '../load/totals.ts';
 import { weekLoad } from '../load/week-load.ts';
@@ -113,10 +114,8 @@ export function createTrends(journal: Journal, today: string, weekCount?: number
 function longestByDay({ drills }: Journal): Map<string, number> {
   const longest = new Map<string, number>();
   for (const { date, reps } of drills) {
-    for (const rep of reps) {
-      const heldMs = trueHeldMs(rep);
-      if (trueOutcome(rep) === 'held' && heldMs > (longest.get(date) ?? 0)) longest.set(date, heldMs);
-    }
+    const { longestMs } = heldOf(reps);
+    if (longestMs > (longest.get(date) ?? 0)) longest.set(date, longestMs);
   }
   return longest;
 }

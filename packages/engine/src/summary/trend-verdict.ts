@@ -1,7 +1,7 @@
 import { OWN_NOISE_SHARE } from '../archer/capacity.ts';
 import type { TestResult } from '../archer/test-results.ts';
+import { heldOf } from '../journal/held-of.ts';
 import type { Journal } from '../journal/journal.ts';
-import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import { dayNumber } from '../units/calendar-day.ts';
 
 /** Days that are compared with as many before them: four weeks. */
@@ -48,9 +48,8 @@ export function trendVerdict(
 function longestCleanByDay({ drills }: Pick<Journal, 'drills'>): Map<string, number> {
   const longest = new Map<string, number>();
   for (const { date, reps } of drills) {
-    for (const rep of reps) {
-      if (trueOutcome(rep) === 'held') longest.set(date, Math.max(longest.get(date) ?? 0, trueHeldMs(rep)));
-    }
+    const { longestMs } = heldOf(reps);
+    if (longestMs > 0) longest.set(date, Math.max(longest.get(date) ?? 0, longestMs));
   }
   return longest;
 }

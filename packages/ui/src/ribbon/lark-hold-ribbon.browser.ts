@@ -84,3 +84,14 @@ test('a rep is chosen with the arrow keys and by pressing its stroke', async () 
   ribbon.renderRoot.querySelector('svg')?.dispatchEvent(new PointerEvent('pointerdown', press));
   expect(picked.at(-1)).toBe(3);
 });
+
+test('draws and says a rep as a camera saw it, where one did', async () => {
+  // The clock has 30 s of it, the camera 12: the same as one that was let down after 12.
+  const seen = await ribbonOf([{ ...rep, seen: { fromMs: 0, toMs: 12_000 } }, rep]);
+  const [broken, missing] = [pathOf(seen, 'full'), pathOf(seen, 'missing')];
+  const words = seen.renderRoot.querySelector('[role=img]')?.getAttribute('aria-label');
+  document.body.replaceChildren();
+  const let12 = await ribbonOf([{ ...rep, heldMs: 12_000, outcome: 'short' }, rep]);
+  expect([broken, missing]).toEqual([pathOf(let12, 'full'), pathOf(let12, 'missing')]);
+  expect(words).toBe(let12.renderRoot.querySelector('[role=img]')?.getAttribute('aria-label'));
+});

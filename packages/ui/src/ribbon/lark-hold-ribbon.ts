@@ -2,7 +2,7 @@ import { ribbonRepWords, ribbonWords, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { placeRibbon, RIBBON, type RibbonPlaces, ROW } from './ribbon-places.ts';
-import type { RibbonRep } from './ribbon-rep.ts';
+import { drawnRep, type RibbonRep } from './ribbon-rep.ts';
 import { brokenPath, laidPath, limbPath, missingPath, reasonPath, tallestOf, tallOf } from './ribbon-strokes.ts';
 import { ribbonStyles } from './ribbon-styles.ts';
 
@@ -49,12 +49,14 @@ export class LarkHoldRibbon extends LitElement {
   #places: RibbonPlaces = placeRibbon([]);
   #drawn: Drawn = { full: '', hollow: '', missing: '', marks: '', coming: '' };
   #words = '';
+  #reps: readonly RibbonRep[] = [];
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('reps') && !changed.has('tallestMs') && !changed.has('widest')) return;
     this.#places = placeRibbon(this.reps, this.widest);
+    this.#reps = this.reps.map(drawnRep);
     this.#drawn = this.#draw();
-    this.#words = ribbonWords(this.reps);
+    this.#words = ribbonWords(this.#reps);
   }
 
   override render() {
@@ -65,7 +67,7 @@ export class LarkHoldRibbon extends LitElement {
 
   #choice() {
     const at = this.picked ?? 0;
-    const rep = this.reps[at];
+    const rep = this.#reps[at];
     return html`<div
       role="slider"
       tabindex="0"
@@ -116,9 +118,9 @@ export class LarkHoldRibbon extends LitElement {
   }
 
   #draw(): Drawn {
-    const tallestMs = this.tallestMs ?? tallestOf(this.reps);
+    const tallestMs = this.tallestMs ?? tallestOf(this.#reps);
     const drawn: Drawn = { full: '', hollow: '', missing: '', marks: '', coming: '' };
-    for (const [index, rep] of this.reps.entries()) {
+    for (const [index, rep] of this.#reps.entries()) {
       const { x = 0, y = 0 } = this.#places.feet[index] ?? {};
       const [held, asked] = [tallOf(rep.heldMs, tallestMs), tallOf(rep.prescribedMs, tallestMs)];
       if (rep.outcome === 'held') drawn.full += limbPath(x, y, held);

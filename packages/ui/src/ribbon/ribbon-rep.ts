@@ -1,4 +1,11 @@
-import { DISAGREEMENT_MS, disagreementMs, type Outcome, type RepRecord } from '@larkhold/engine';
+import {
+  DISAGREEMENT_MS,
+  disagreementMs,
+  type Outcome,
+  type RepRecord,
+  trueHeldMs,
+  trueOutcome,
+} from '@larkhold/engine';
 
 /** Why a rep was let down early, where the archer said so. */
 export type ShortReason = 'form' | 'tired' | 'interrupted';
@@ -17,6 +24,18 @@ export interface RibbonRep extends Pick<RepRecord, 'block' | 'set' | 'prescribed
 export function isAsAsked(rep: RibbonRep): boolean {
   const { outcome, seen } = rep;
   return outcome === 'coming' || outcome === 'now' || (outcome === 'held' && !isApart(rep) && !seen?.moved?.length);
+}
+
+/**
+ * A rep as it is drawn: as a camera saw it where one did, like the sums beside it.
+ * @param rep of a ribbon
+ * @returns the same rep where it was not seen
+ */
+export function drawnRep(rep: RibbonRep): RibbonRep {
+  const { outcome } = rep;
+  if (rep.seen === undefined || outcome === 'coming' || outcome === 'now') return rep;
+  const logged = { ...rep, outcome };
+  return { ...rep, heldMs: trueHeldMs(logged), outcome: trueOutcome(logged) };
 }
 
 /**

@@ -5,6 +5,7 @@ export const calendar: Readonly<Record<keyof typeof en, string>> = {
   'calendar.drill': '{program}: {held, number} von {reps, number} gehalten',
   'calendar.drillAbout': '{ms, number, duration} im Vollauszug.',
   'calendar.drillEffort': '{ms, number, duration} im Vollauszug. Anstrengung {effort, number} von 10.',
+  'calendar.drillSeen': 'Davon, wie die Kamera es sah: {ms, number, duration}.',
   'calendar.arrows':
     '{n, plural, one {# Pfeil} other {# Pfeile}}, {kind, select, blankBale {Blankscheibe} practice {Training} other {Wertung}}',
   'calendar.work': '{kind, select, strength {Kraft} mobility {Beweglichkeit} other {Ausdauer}}, {ms, number, minutes}',

@@ -3,6 +3,7 @@ export const calendar = {
   'calendar.drill': '{program}: {held, number} of {reps, number} held',
   'calendar.drillAbout': '{ms, number, duration} at full draw.',
   'calendar.drillEffort': '{ms, number, duration} at full draw. Effort {effort, number} of 10.',
+  'calendar.drillSeen': 'Of that, as the camera saw it: {ms, number, duration}.',
   'calendar.arrows':
     '{n, plural, one {# arrow} other {# arrows}}, {kind, select, blankBale {blank bale} practice {practice} other {scoring}}',
   'calendar.work': '{kind, select, strength {strength} mobility {mobility} other {fitness}}, {ms, number, minutes}',
