@@ -88,8 +88,8 @@ export default defineConfig({
           testTimeout: 400_000,
           hookTimeout: 120_000,
           expect: { poll: { timeout: 90_000 } },
-          // Journeys mostly wait: two at a time on two cores still leave the processors half idle.
-          maxWorkers: 2,
+          // Journeys mostly wait: two at a time on two cores leave the processors half idle, and no journey minds a busy machine.
+          maxWorkers: 3,
         },
       },
     ],

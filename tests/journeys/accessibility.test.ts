@@ -148,7 +148,7 @@ describe.concurrent('every screen', () => {
       const faults = isDark ? [...(await spoken(page)), ...(await otherLooks(page))] : await axeFaults(page, 'colours');
       found.push(...faults.map((fault) => `${name}: ${fault}`));
     };
-    await takeProgram(page, holdsFile(120, 2));
+    await takeProgram(page, holdsFile(120, 2, 'Attic holds', 3));
     const heard = await listen(page);
     await page.keyboard.press('Enter');
     await phase(page, 'Hold').waitFor();

@@ -4,9 +4,11 @@ import type { Page } from 'playwright-core';
  * A program file with one block of band holds.
  * @param holdSeconds how long each hold is
  * @param reps how many
+ * @param title of the program
+ * @param drawSeconds how long each draw is: half a second may be over before a busy machine looks
  * @returns the file's text
  */
-export function holdsFile(holdSeconds: number, reps: number, title = 'Attic holds'): string {
+export function holdsFile(holdSeconds: number, reps: number, title = 'Attic holds', drawSeconds = 0.5): string {
   return JSON.stringify({
     format: 'larkhold/program',
     version: 1,
@@ -18,7 +20,7 @@ export function holdsFile(holdSeconds: number, reps: number, title = 'Attic hold
         drill: 'holding',
         sets: 1,
         reps,
-        draw: 0.5,
+        draw: drawSeconds,
         hold: holdSeconds,
         letDown: 0.5,
         rest: { seconds: 1 },

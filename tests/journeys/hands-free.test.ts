@@ -45,7 +45,7 @@ async function arriveAtKit({ before, ...options }: Omit<Arrival, 'holdSeconds' |
 async function begin(page: Page, holdSeconds: number, reps = 1): Promise<void> {
   await takeProgram(page, holdsFile(holdSeconds, reps));
   await page.keyboard.press('Space');
-  await phase(page, 'Get ready').waitFor();
+  await page.locator('lark-drill').waitFor();
 }
 
 /** The drill's own notice: the app has others. */

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
 import { arrive, leaveAll } from './archer.ts';
-import { holdsFile, phase, takeProgram } from './drill-program.ts';
+import { holdsFile, takeProgram } from './drill-program.ts';
 import { everyPage, goTo } from './every-page.ts';
 import { outcomesOf, storedDrills } from './stored-rows.ts';
 import { serveCopy } from './update.ts';
@@ -31,7 +31,6 @@ it('after one load everything works without any network: pages, sound files, a d
     addEventListener('lark-notice', (event) => notices.push((event as CustomEvent).detail.message));
   });
   await page.getByRole('button', { name: 'Begin' }).click();
-  await phase(page, 'Hold').waitFor();
   await page.getByText('How was it?').waitFor();
   const heard = await page.evaluate(() => ({
     notices: (window as unknown as { notices: string[] }).notices,
@@ -58,7 +57,7 @@ it('a newer version waits while a drill runs, is offered after it, and reaches t
 
   await page.bringToFront();
   await page.getByRole('button', { name: 'Begin' }).click();
-  await phase(page, 'Hold').waitFor();
+  await page.locator('lark-drill').waitFor();
   host.renew('second');
   await page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
   await page.waitForFunction(async () => Boolean((await navigator.serviceWorker.ready).waiting), undefined, {
@@ -71,7 +70,6 @@ it('a newer version waits while a drill runs, is offered after it, and reaches t
   await expect.poll(() => version(other)).toBe('second');
   await other.getByRole('heading', { level: 1 }).waitFor();
   expect(await version(page)).toBeNull();
-  await page.locator('lark-drill').waitFor();
   await page.getByText('How was it?').waitFor();
   expect(outcomesOf((await storedDrills(other))[0])).toEqual(['held', 'held']);
   await page.getByRole('button', { name: 'Skip', exact: true }).click();

@@ -2,7 +2,7 @@ import { deflateRawSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { arrive, leaveAll } from './archer.ts';
-import { phase, takeProgram } from './drill-program.ts';
+import { takeProgram } from './drill-program.ts';
 import { everyPage, goTo, unfold } from './every-page.ts';
 import { putRows } from './stored-rows.ts';
 
@@ -101,7 +101,7 @@ describe('what comes from strangers', () => {
 
     await goTo(page, '#/line', { id: '', drill: '' });
     await page.getByRole('button', { name: 'Begin' }).click();
-    await phase(page, 'Hold').waitFor();
+    await page.locator('lark-glance').waitFor();
     expect(await inspect(page)).toMatchObject({ strange: 0, hit: false });
     await page.getByText('How was it?').waitFor();
     expect(await inspect(page)).toMatchObject({ strange: 0, hit: false });
