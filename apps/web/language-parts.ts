@@ -1,7 +1,7 @@
 import type { Plugin } from 'vite';
 
-/** Where each language's texts are built from. */
-const sources = { en: '/words/src/en/english.ts', de: '/words/src/de/german.ts' };
+/** Where a language's texts are built from. */
+const source = /\/words\/src\/(\w+)\/\w+\.ts$/;
 
 /** Tells the page's first script which built file holds which language, so that the right one is fetched along with the rest. */
 export const languageParts: Plugin = {
@@ -10,12 +10,11 @@ export const languageParts: Plugin = {
   transformIndexHtml: {
     order: 'post',
     handler(html, { bundle = {} }) {
-      const chunks = Object.values(bundle).filter((one) => one.type === 'chunk');
-      const attributes = Object.entries(sources).map(([language, source]) => {
-        const part = chunks.find(({ facadeModuleId }) => facadeModuleId?.endsWith(source));
-        if (!part) throw new Error(`no part of its own holds ${source}`);
-        return ` data-${language}="./${part.fileName}"`;
+      const attributes = Object.values(bundle).flatMap((part) => {
+        const language = part.type === 'chunk' && part.isDynamicEntry && source.exec(part.facadeModuleId ?? '')?.[1];
+        return language ? [` data-${language}="./${part.fileName}"`] : [];
       });
+      if (attributes.length === 0) throw new Error('no part of its own holds the texts of a language');
       return html.replace('<script src="./first-language.js"', `$&${attributes.join('')}`);
     },
   },

@@ -1,6 +1,7 @@
 import type { Plugin } from 'vite';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { aboutPage } from './about-page.ts';
 import { contentSecurityPolicy, isSightWorker, securityHeaders, sightWorkerPolicy } from './content-policy.ts';
 import { languageParts } from './language-parts.ts';
 import { manifest } from './manifest.ts';
@@ -44,7 +45,7 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
     rollupOptions: {
-      input: ['index.html', 'about.html', 'about.de.html'].map((page) => `${import.meta.dirname}/${page}`),
+      input: ['index.html', 'about.html'].map((page) => `${import.meta.dirname}/${page}`),
     },
   },
   preview: { headers: securityHeaders },
@@ -54,6 +55,7 @@ export default defineConfig({
     sightWorkerHeaders,
     servedFiles,
     languageParts,
+    aboutPage,
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,

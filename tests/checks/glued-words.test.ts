@@ -56,12 +56,13 @@ it('says every message somewhere', () => {
   const sources = ['apps', 'packages'].flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
       .filter(
-        (name) => /\.(ts|tsx)$/.test(name) && !/node_modules|[/\\]dist[/\\]|words[/\\]src[/\\](en|de)[/\\]/.test(name),
+        (name) => /\.(ts|html)$/.test(name) && !/node_modules|[/\\]dist[/\\]|words[/\\]src[/\\](en|de)[/\\]/.test(name),
       )
       .map((name) => readFileSync(join(root, folder, name), 'utf8')),
   );
   const text = sources.join('\n');
   const literals = new Set(text.match(/[`'][a-z][A-Za-z]*\.[A-Za-z0-9]+(?=['`])/g)?.map((one) => one.slice(1)));
+  for (const [, key = ''] of text.matchAll(/\{(about\.\w+)\}/g)) literals.add(key);
   const begun = [...new Set(text.match(/`[a-z][A-Za-z]*\.[A-Za-z]*\$\{/g)?.map((one) => one.slice(1, -2)))];
   const english = join(root, 'packages/words/src/en');
   const keys = readdirSync(english).flatMap((name) =>

@@ -10,20 +10,21 @@ const house = fileURLToPath(new URL('../..', import.meta.url));
 const runner = join(house, 'packages/runner');
 
 describe('a page of one’s own', () => {
-  let site: string;
+  let folder: string;
   let server: PreviewServer;
   let address: string;
 
   // The page as it stands in `docs`, and the package built as for publishing, where the page looks for it; nothing else.
   beforeAll(async () => {
-    site = mkdtempSync(join(tmpdir(), 'larkhold-embed-'));
+    folder = mkdtempSync(join(tmpdir(), 'larkhold-embed-'));
+    const site = join(folder, 'site');
     cpSync(join(house, 'docs/embed.html'), join(site, 'docs/embed.html'));
     writeFileSync(join(site, 'favicon.ico'), ''); // a browser asks for it, whatever the page says
     const outDir = join(site, 'packages/runner/dist/bundle');
     await build({ configFile: join(runner, 'vite.config.ts'), logLevel: 'warn', build: { outDir } });
     server = await preview({
-      ...{ root: site, configFile: false, logLevel: 'warn', appType: 'mpa' },
-      ...{ build: { outDir: '.' }, preview: { port: 0, host: '127.0.0.1' } },
+      ...{ root: folder, configFile: false, logLevel: 'warn', appType: 'mpa' },
+      ...{ build: { outDir: 'site' }, preview: { port: 0, host: '127.0.0.1' } },
     });
     address = server.resolvedUrls?.local[0] ?? '';
   });
@@ -31,7 +32,7 @@ describe('a page of one’s own', () => {
   afterAll(async () => {
     await leaveAll();
     await server?.close();
-    rmSync(site, { recursive: true });
+    rmSync(folder, { recursive: true });
   });
 
   it('is ten lines of HTML', () => {

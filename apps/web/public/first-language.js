@@ -10,7 +10,7 @@
   const locale = chosen ?? navigator.language;
   document.documentElement.lang = locale;
   // In the built page: its file is fetched along with the rest.
-  const { de, en } = document.currentScript.dataset;
-  const part = /^de\b/i.test(locale) ? de : en;
+  const parts = document.currentScript.dataset;
+  const part = parts[locale.split('-')[0].toLowerCase()] ?? parts.en;
   if (part) document.head.append(Object.assign(document.createElement('link'), { rel: 'modulepreload', href: part }));
 })();

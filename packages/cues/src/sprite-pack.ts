@@ -1,4 +1,4 @@
-import { presentWords } from '@larkhold/words';
+import { type Language, presentWords } from '@larkhold/words';
 import type { SoundCue, SoundKind } from './press-sound.ts';
 
 /** Where a phrase is in a pack's sound file. */
@@ -36,12 +36,13 @@ export type DecodeSound = (bytes: ArrayBuffer) => Promise<{ sampleRate: number; 
 const SILENCE_LEVEL = 0.01;
 
 /**
- * The spoken words that come with this package, in the present language.
+ * The spoken words that come with this package: in the present language, or in English where that one has none.
  *
- * @returns where a file of the pack is found, by its name
+ * @param name of a file of the pack
+ * @returns where it is found
  */
 export function ownPackUrl(name: string): URL {
-  return (presentWords().language === 'de' ? germanPackUrl : englishPackUrl)(name);
+  return (packs[presentWords().language] ?? englishPackUrl)(name);
 }
 
 // Written out one by one, so that a bundler sees each file; never inlined, so that no data: URL is fetched under a strict policy.
@@ -56,6 +57,8 @@ function germanPackUrl(name: string): URL {
   if (name === 'pack.webm') return new URL('../sprites/de/pack.webm?no-inline', import.meta.url);
   return new URL('../sprites/de/pack.mp3?no-inline', import.meta.url);
 }
+
+const packs: Partial<Record<Language, (name: string) => URL>> = { de: germanPackUrl };
 
 /**
  * Fetches and decodes a pack.

@@ -1,4 +1,5 @@
 import { keepUnknown, spokenAmounts } from '@larkhold/engine';
+import { languageTags } from '@larkhold/words';
 import * as z from 'zod';
 
 /** More programs than anybody drills; the answers to the oldest are asked for again. */
@@ -61,7 +62,7 @@ export const kitSchema = keepUnknown({
   layout: z.enum(['bow', 'numbers']).default('bow'),
   theme: z.enum(['system', 'dark', 'light', 'contrast']).default('system'),
   /** What the app speaks; the browser's language where left out. */
-  language: z.enum(['en', 'de']).optional(),
+  language: z.enum(languageTags).optional(),
   keys: keysSchema.prefault({}),
   /** What is listened to beside keys and screen. The microphone only when the archer has asked for it. */
   listens: z

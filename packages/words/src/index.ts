@@ -10,7 +10,7 @@ export * from './fatigue-words.ts';
 export * from './feel-words.ts';
 export * from './format-for-people.ts';
 export * from './formats.ts';
-export * from './language.ts';
+export { isSpoken, type Language, languageOf, languages, languageTags, localeOf } from './language.ts';
 export * from './leads-words.ts';
 export * from './locale-here.ts';
 export * from './message-key.ts';

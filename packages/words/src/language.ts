@@ -1,11 +1,39 @@
-/** The languages Larkhold speaks, each by its own name. A new one is added here and as a folder. */
-export const languages = { en: 'English', de: 'Deutsch' } as const;
+import type { LanguageTexts } from './language-texts.ts';
+
+/** The languages Larkhold speaks: each has a folder, and a line here. */
+const spoken = {
+  en: { name: 'English', usualLocale: 'en-GB', load: async () => (await import('./en/english.ts')).english },
+  de: { name: 'Deutsch', usualLocale: 'de', load: async () => (await import('./de/german.ts')).german },
+} as const satisfies Record<string, SpokenLanguage>;
+
+interface SpokenLanguage {
+  /** In the language itself. */
+  name: string;
+  /** What numbers and days follow where a tag names another language, or none. */
+  usualLocale: string;
+  /** Fetches what is written in it. */
+  load(): Promise<LanguageTexts>;
+}
 
 /** A language Larkhold speaks. */
-export type Language = keyof typeof languages;
+export type Language = keyof typeof spoken;
 
-/** What numbers and days follow where a tag names another language, or none. */
-const USUAL: Readonly<Record<Language, string>> = { en: 'en-GB', de: 'de' };
+/** The tags of the languages Larkhold speaks, English first. */
+export const languageTags = Object.keys(spoken) as [Language, ...Language[]];
+
+/** The languages Larkhold speaks, each by its own name. */
+export const languages = Object.fromEntries(languageTags.map((tag) => [tag, spoken[tag].name])) as {
+  readonly [Tag in Language]: (typeof spoken)[Tag]['name'];
+};
+
+/**
+ * Fetches what is written in a language.
+ * @param language which
+ * @returns its texts; rejects where they can't be fetched
+ */
+export function fetchTexts(language: Language): Promise<LanguageTexts> {
+  return spoken[language].load();
+}
 
 /**
  * The language that serves a locale.
@@ -27,7 +55,7 @@ export function languageOf(tag: string): Language {
 export function localeOf(tag: string): string {
   const locale = localeOrNone(tag);
   const language = languageOf(tag);
-  return locale?.language === language && locale.region !== undefined ? locale.baseName : USUAL[language];
+  return locale?.language === language && locale.region !== undefined ? locale.baseName : spoken[language].usualLocale;
 }
 
 /**

@@ -1,12 +1,8 @@
-import { type Language, languageOf } from './language.ts';
+import { fetchTexts, type Language, languageOf } from './language.ts';
 import type { LanguageTexts } from './language-texts.ts';
 import { localeHere } from './locale-here.ts';
 
 // What `#texts` is in a browser: each language is a part of its own, and only what is spoken is fetched.
-const parts: Readonly<Record<Language, () => Promise<LanguageTexts>>> = {
-  en: async () => (await import('./en/english.ts')).english,
-  de: async () => (await import('./de/german.ts')).german,
-};
 const loaded = new Map<Language, LanguageTexts>();
 
 /**
@@ -24,7 +20,7 @@ export function textsOf(language: Language): LanguageTexts | undefined {
  * @returns resolves when they are; rejects where they can't be fetched
  */
 export async function loadTexts(language: Language): Promise<void> {
-  if (!loaded.has(language)) loaded.set(language, await parts[language]());
+  if (!loaded.has(language)) loaded.set(language, await fetchTexts(language));
 }
 
 // Whoever imports the words finds those of the page: nothing is drawn before they are there, and nothing in another language.

@@ -1,10 +1,10 @@
-import { german as de } from './de/german.ts';
-import { english as en } from './en/english.ts';
-import type { Language } from './language.ts';
+import { fetchTexts, type Language, languageTags } from './language.ts';
 import type { LanguageTexts } from './language-texts.ts';
 
 // What `#texts` is outside of a browser: every language, there from the start.
-const all: Readonly<Record<Language, LanguageTexts>> = { en, de };
+const all = new Map<Language, LanguageTexts>(
+  await Promise.all(languageTags.map(async (tag) => [tag, await fetchTexts(tag)] as const)),
+);
 
 /**
  * What is written in a language.
@@ -12,7 +12,7 @@ const all: Readonly<Record<Language, LanguageTexts>> = { en, de };
  * @returns its texts
  */
 export function textsOf(language: Language): LanguageTexts | undefined {
-  return all[language];
+  return all.get(language);
 }
 
 /**

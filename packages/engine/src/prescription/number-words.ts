@@ -1,3 +1,5 @@
+import type { LessFacts } from './reason.ts';
+
 const months = 'January February March April May June July August September October November December'.split(' ');
 
 /**
@@ -31,16 +33,7 @@ export function numbersWords(dose: { hold: number; reps: number; sets: number; a
  * @param f each number, and what it was before
  * @returns 'hold 30 s to 35 s', several joined by commas; empty when nothing differs
  */
-export function lessWords(f: {
-  fromHold: number;
-  hold: number;
-  fromReps: number;
-  reps: number;
-  fromSets: number;
-  sets: number;
-  fromAddedWeight: number;
-  addedWeight: number;
-}): string {
+export function lessWords(f: Omit<LessFacts, 'title'>): string {
   return [
     f.fromHold !== f.hold && `hold ${f.fromHold} s to ${f.hold} s`,
     f.fromReps !== f.reps && `reps ${f.fromReps} to ${f.reps}`,

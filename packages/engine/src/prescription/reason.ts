@@ -58,7 +58,7 @@ export type MoveFacts = LadderFacts & {
 type CutFacts = { title: string; keep: number; from: number; reps: number; sets: number; hold: number };
 
 /** What a lever was and is. */
-type LessFacts = {
+export type LessFacts = {
   title: string;
   fromHold: number;
   hold: number;
