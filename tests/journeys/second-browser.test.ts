@@ -51,9 +51,10 @@ it('Firefox: a program from a file, a drill, its record after a reload, every pa
   await giveToRack(holdsFile(2, 2));
   await press('>>> button[aria-label="Use today: Attic holds"]');
   await go('#/line');
+  // The rack's choice is written before the line shows it.
+  await wait('>>> lark-line >>> h1::-p-text(Attic holds)');
   await press('>>> .begin');
   await wait('>>> lark-drill');
-  await wait('>>> lark-glance >>> .face.hold');
   await wait('>>> lark-after >>> form');
   // The closing frame stands above all of it for some seconds; a press sends it away.
   await press('>>> lark-after >>> .closing');

@@ -14,7 +14,8 @@ import { storedDrills } from './stored-rows.ts';
  * seconds does: the hold begins in the drill's first draw, or, where a busy machine takes long to load what sees, in the hold that follows.
  */
 const FILM = { reps: [{ holdS: 5 }], firstMs: 7_500, fps: 10 } as const;
-const EARLY_MS = 30_000;
+/** Long enough for seven rounds of the film: a machine too busy to see one let-down sees one of the next. */
+const EARLY_MS = 90_000;
 const block = (hold: number) => ({ title: 'Holds', drill: 'holding', sets: 1, reps: 1, hold, letDown: 1 });
 const program = (...blocks: object[]) =>
   JSON.stringify({ format: 'larkhold/program', version: 1, title: 'Watched holds', tool: 'band', blocks });
@@ -23,9 +24,9 @@ const WATCHED = program(
   { ...block(0.5), draw: 0.5, rest: { seconds: 0 } },
 );
 const SHORT = program({ ...block(1), draw: 0.5, rest: { seconds: 0 } });
-const PATIENCE = { timeout: 60_000 };
+const PATIENCE = { timeout: EARLY_MS + 60_000 };
 /** Three quarters of a minute of real time, and what a busy machine adds. */
-const LONG = 240_000;
+const LONG = 400_000;
 
 const folder = mkdtempSync(join(tmpdir(), 'larkhold-sight-'));
 const film = join(folder, 'drill.y4m');
@@ -148,7 +149,7 @@ describe.concurrent('a drill with the camera', () => {
       await kept(page);
       await switchOn(page);
       await page.getByRole('button', { name: 'Set up the camera' }).click();
-      await page.getByText('Full draw is seen.').waitFor({ timeout: 120_000 });
+      await page.getByText('Full draw is seen.').waitFor(PATIENCE);
       await page.getByRole('button', { name: 'Done', exact: true }).click();
       expect(await page.locator('video').count()).toBe(0);
 

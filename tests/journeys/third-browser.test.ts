@@ -71,8 +71,13 @@ it('WebKit: a program, a drill, its record after a reload, and every page', asyn
   );
   await press('button[aria-label="Use today: Attic holds"]');
   await go('#/line');
+  // The rack's choice is written before the line shows it.
+  await until(() => {
+    const line = (window as unknown as Equipped).seek('lark-line');
+    return line?.shadowRoot?.querySelector('h1')?.textContent?.includes('Attic holds') ?? false;
+  });
   await press('.begin');
-  await shows('.face.hold');
+  await shows('lark-drill');
   // A busy machine can lose time in the drill, which then waits: nobody vouches for that rep, and the drill is told to go on.
   await until(() => {
     const page = window as unknown as Equipped;
