@@ -15,6 +15,17 @@ export function cautionWords({ rule, facts }: Caution, words: Words = presentWor
 }
 
 /**
+ * The caution of a drawn string, where nothing is shot.
+ * @param prescription today's
+ * @param words the language
+ * @returns one or two short sentences; undefined where it does not apply
+ */
+export function drawnStringCaution({ cautionFacts }: Prescription, words: Words = presentWords()): string | undefined {
+  const caution = cautionFacts?.find(({ rule }) => rule === 'dryFire');
+  return caution && cautionWords(caution, words);
+}
+
+/**
  * The cautions of a prescription, the gravest first.
  * @param prescription today's
  * @param words the language

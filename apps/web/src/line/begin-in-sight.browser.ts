@@ -19,6 +19,8 @@ afterEach(async () => {
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 const begin = () => line()?.querySelector<HTMLButtonElement>('.begin');
+/** The caution of a drawn string. */
+const caution = () => line()?.querySelector<HTMLElement>('.bar .string');
 
 /** What keeps the button from being fully seen and pressed; empty when nothing does. */
 function hiddenBy(button: HTMLElement | null | undefined): string[] {
@@ -59,7 +61,7 @@ const sizes = [
 ] as const;
 
 test.each(sizes.flatMap(([width, height]) => [[width, height, '100%'] as const, [width, height, '200%'] as const]))(
-  'at %i x %i and text of %s Begin is fully on the screen, and stays there when the page is scrolled',
+  'at %i x %i and text of %s Begin and the caution of a drawn string are fully on the screen, and stay there when the page is scrolled',
   async (width, height, text) => {
     await frame.viewport(width, height);
     document.documentElement.style.fontSize = text;
@@ -73,10 +75,10 @@ test.each(sizes.flatMap(([width, height]) => [[width, height, '100%'] as const, 
     await trial.state.app?.act.chooseProgram('00000000-0000-4000-8000-00000000aaaa');
     await expect.poll(() => textOf(line()?.querySelector('h1'))).toMatch(/^Haltekraft/);
     await expect.poll(() => hiddenBy(begin())).toEqual([]);
-    for (const share of [0.5, 1]) {
+    for (const share of [0, 0.5, 1]) {
       scrollTo(0, document.documentElement.scrollHeight * share);
       await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-      expect(hiddenBy(begin())).toEqual([]);
+      expect([hiddenBy(begin()), hiddenBy(caution())]).toEqual([[], []]);
     }
     expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
   },
@@ -103,6 +105,8 @@ test.each(['100%', '200%'])(
       ] as const) {
         await frame.viewport(width, height);
         await expect.poll(() => [width, height, hiddenBy(begin())]).toEqual([width, height, []]);
+        expect(hiddenBy(caution())).toEqual([]);
+        expect(textOf(caution())).toMatch(/gespannte Sehne/);
         expect(textOf(begin())).toMatch(/^Beginnen|^Los/);
       }
     } finally {
@@ -130,16 +134,84 @@ test.each([
   }
 });
 
-test('the caution of a drawn string is never folded away, whatever stands before it', async () => {
-  const open = () => {
-    const numbers = line()?.querySelector('lark-prescription')?.shadowRoot;
-    return [...(numbers?.querySelectorAll('.cautions p') ?? [])].map(textOf);
-  };
-  await trial.state.app?.act.chooseProgram(builtInPrograms[1]?.id ?? '');
-  await expect.poll(open).toContainEqual(expect.stringContaining('Never let go of a drawn string'));
+const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 5000, heldMs: 5000, outcome: 'held' } as const;
+const drillOn = (date: string): DrillRecord => ({
+  ...{ date, startedAt: `${date}T06:00:00+00:00`, endedAt: `${date}T06:02:00+00:00` },
+  ...{ id: date, program: 'Other', reps: [rep], pain: false, effort: 3 },
+});
+
+/** What an archer may be when the caution has to be in sight. */
+const situations: readonly (readonly [string, () => Promise<unknown>])[] = [
+  ['at the first run', async () => undefined],
+  ['after a drill', async () => trial.state.app?.act.putDrill(drillOn('2026-11-23'))],
+  [
+    'under 16, with a compound bow, on a long journal of reasons',
+    async () => {
+      await trial.state.app?.act.changeKit({ ageBand: '12 to 15', bow: 'compound' });
+      await trial.state.app?.act.putDrill(drillOn('2026-11-02'));
+    },
+  ],
+  [
+    'after pain, at a light bow again',
+    async () => {
+      await trial.state.app?.act.putDay({ date: '2026-11-18', pain: true });
+      for (const day of [19, 20, 21, 22, 23])
+        await trial.state.app?.act.putDay({ date: `2026-11-${day}`, pain: false });
+    },
+  ],
+  [
+    'on a day that is better without a drill',
+    async () => {
+      for (const day of [19, 20, 21, 22, 23, 24]) await trial.state.app?.act.putDrill(drillOn(`2026-11-${day}`));
+    },
+  ],
+  [
+    'where today is done',
+    async () => trial.state.app?.act.putDrill({ ...drillOn('2026-11-25'), program: trial.state.app.view.chosen.title }),
+  ],
+];
+
+test.each(situations)(
+  '%s the caution of a drawn string is in sight beside Begin, and nothing covers it',
+  async (_, arrange) => {
+    await arrange();
+    await expect.poll(() => textOf(caution())).toMatch(/^Never let go of a drawn string/);
+    for (const text of ['100%', '200%']) {
+      document.documentElement.style.fontSize = text;
+      for (const [width, height] of [
+        [320, 480],
+        [360, 640],
+        [390, 844],
+        [667, 320],
+      ] as const) {
+        await frame.viewport(width, height);
+        await expect
+          .poll(() => [width, height, text, hiddenBy(caution()), hiddenBy(begin())])
+          .toEqual([width, height, text, [], []]);
+        // No smaller than small text is at the usual size.
+        expect(Number.parseFloat(getComputedStyle(caution()!).fontSize)).toBeGreaterThanOrEqual(14);
+      }
+    }
+  },
+);
+
+test('the other cautions of a drill are never folded away', async () => {
   await trial.state.app?.act.changeKit({ ageBand: '12 to 15', bow: 'compound' });
-  await expect.poll(() => open().length).toBeGreaterThan(2);
-  expect(open()).toContainEqual(expect.stringContaining('Never let go of a drawn string'));
+  const numbers = () => line()?.querySelector('lark-prescription')?.shadowRoot;
+  const open = () => [...(numbers()?.querySelectorAll('.cautions p') ?? [])].map(textOf);
+  await expect.poll(open).toContainEqual(expect.stringContaining('Under 16'));
+  expect(open()).toContainEqual(expect.stringContaining('A compound bow pulls hard'));
+  // Said once, where the drill begins.
+  expect(open().filter((said) => said.includes('drawn string'))).toEqual([]);
+  expect(textOf(caution())).toMatch(/^Never let go of a drawn string/);
+});
+
+test('with a band there is no string to let go of, and its own caution is said', async () => {
+  await trial.state.app?.act.changeKit({ ageBand: 'under 12' });
+  const open = () =>
+    [...(line()?.querySelector('lark-prescription')?.shadowRoot?.querySelectorAll('.cautions p') ?? [])].map(textOf);
+  await expect.poll(open).toContainEqual(expect.stringContaining('Check the band'));
+  expect(caution()).toBeNull();
 });
 
 test('with pain today there is the reason and nothing to begin, not even by key; on a rest day only the button begins', async () => {

@@ -7,7 +7,7 @@ import type { App } from '../shell/app-context.ts';
 import './calls-asked.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { drillWords, formatDay, say } from '@larkhold/words';
+import { drawnStringCaution, drillWords, formatDay, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -217,13 +217,15 @@ export class LarkLine extends PlaceElement {
     this.dispatchEvent(new CustomEvent('lark-pick-files', { detail, bubbles: true, composed: true }));
   };
 
-  /** Always on the screen: the one press that begins, and how long it will take. */
+  /** Always on the screen: never to let go of a drawn string, the one press that begins, and how long it will take. */
   #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
     // With pain nothing is offered, so there is nothing to begin.
     if (prescription.blocks.length === 0) return nothing;
     const isRest = (prescription.rest ?? seasonRest(app.view)) !== undefined;
     const isQuiet = done !== undefined || isRest;
+    const caution = drawnStringCaution(prescription);
     return html`<div class="bar">
+      ${caution ? html`<p class="string">${caution}</p>` : nothing}
       <p class="length numbers">${say('today.length', { ms: prescription.durationMs })}</p>
       <button class=${isQuiet ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
         ${done ? say('today.again') : isRest ? say('rest.drill') : say('line.begin')}

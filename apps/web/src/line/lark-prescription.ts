@@ -18,11 +18,15 @@ import { whyLine, whyStyles } from '../shell/why-line.ts';
 /** More blocks than these are listed in smaller numbers. */
 const MOST_LARGE = 2;
 
+/** Cautions that hold for every drill. */
+const GENERAL = ['stopOnPain', 'coachFirst'];
+
 /** So many characters stand in the largest size across a phone. */
 const SHORT_NUMBERS = 9;
 
 /**
- * Today's numbers, large, each with its reason in words and more at a press; cautions and warm-up below.
+ * Today's numbers, large, each with its reason in words and more at a press; cautions and warm-up below. The caution of a drawn string is not among
+ * them: it is where the drill begins.
  *
  * @prop prescription today's numbers
  * @prop units the archer's
@@ -108,13 +112,12 @@ export class LarkPrescription extends LitElement {
     if (!prescription) return nothing;
     const { blocks, reasons, cautionFacts, warmUp, coolDown } = prescription;
     const cautions = cautionsOf(prescription);
-    // What is special to this drill is never folded away; what holds for every drill is with the warm-up.
-    const isGeneral = (_: string, index: number): boolean => {
-      const rule = cautionFacts?.[index]?.rule;
-      return rule === 'stopOnPain' || rule === 'coachFirst';
-    };
-    const [first, ...others] = cautions.filter((caution, index) => !isGeneral(caution, index));
-    const general = cautions.filter(isGeneral);
+    // What is special to this drill is never folded away; what holds for every drill is with the warm-up. That of a drawn string is beside Begin.
+    const ofRules = (rules: readonly string[]) =>
+      cautions.filter((_, index) => rules.includes(cautionFacts?.[index]?.rule ?? ''));
+    const general = ofRules(GENERAL);
+    const elsewhere = [...general, ...ofRules(['dryFire'])];
+    const [first, ...others] = cautions.filter((caution) => !elsewhere.includes(caution));
     return html`<div class=${blocks.length > MOST_LARGE ? 'many' : ''}>
         ${blocks.map((block) => this.#block(block, prescription))}
       </div>

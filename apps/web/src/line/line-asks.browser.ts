@@ -81,7 +81,8 @@ test('age and bow chosen in the kit change today’s tool, its reason and its fi
   };
   const whys = () => [...(numbers()?.querySelectorAll('.why li') ?? [])].map(textOf).join(' ');
   const caution = () => textOf(numbers()?.querySelector('.caution'));
-  await expect.poll(caution).toMatch(/^Never let go of a drawn string/);
+  const ofString = () => textOf(line()?.querySelector('.bar .string'));
+  await expect.poll(ofString).toMatch(/^Never let go of a drawn string/);
 
   await choose('Bow', 'Compound');
   await expect.poll(caution).toMatch(/^A compound bow pulls hard as it is let down/);
@@ -91,6 +92,7 @@ test('age and bow chosen in the kit change today’s tool, its reason and its fi
   await choose('Age', 'Under 12');
   await expect.poll(whys).toContain('Under 12: take a stretch band, not a bow.');
   expect(caution()).toMatch(/^Under 12: a stretch band only, with a coach or another adult beside you/);
+  expect(ofString()).toBe('');
   expect(await trial.faults()).toEqual([]);
   await choose('Age', '18 to 49');
   await expect.poll(whys).not.toMatch(/Under 12|From 12 to 15/);

@@ -83,6 +83,13 @@ export const lineStyles = css`
     background: var(--ground);
     border-top: 1px solid var(--rule);
   }
+  /* On the smallest screens with very large text it stays small enough to leave the page its room. */
+  .string {
+    flex: 1 0 100%;
+    font-size: min(var(--text-small), 5.2vmin);
+    font-weight: 600;
+    line-height: 1.3;
+  }
   .length {
     flex: none;
     color: var(--dim);
