@@ -1,4 +1,7 @@
-import { css } from 'lit';
+import { css, unsafeCSS } from 'lit';
+import { NARROWEST_LETTERS } from './narrowed-letters.ts';
+
+const NARROWEST_RATIO = unsafeCSS(NARROWEST_LETTERS);
 
 /** The number stands before the bow, which is an outline behind it. */
 const numberFirst = css`
@@ -34,6 +37,8 @@ export const glanceStyles = css`
     --wide: 96cqw;
     --digits-em: 1.4;
     --word-em: 3;
+    --word-narrow: 1;
+    --what-narrow: 1;
     --count-em: 3;
     --what-em: 6;
     --two-em: 6;
@@ -161,8 +166,27 @@ export const glanceStyles = css`
     fill: var(--ink);
   }
   .words {
+    /* As wide as its place, or larger and narrowed (narrowed-letters.ts) where the archer could not read it otherwise. */
+    --word-fits: max(
+      var(--wide) / var(--word-em),
+      min(var(--wide) / (var(--word-em) * ${NARROWEST_RATIO}), var(--least))
+    );
     text-align: center;
     min-width: 0;
+  }
+  /* What is narrowed takes no more room than is seen of it. */
+  .narrowed {
+    display: inline-block;
+    transform: scaleX(var(--narrow));
+    margin-inline: calc(var(--em) * 0.5em * (var(--narrow) - 1));
+  }
+  .word .narrowed {
+    --em: var(--word-em);
+    --narrow: var(--word-narrow);
+  }
+  .what .narrowed {
+    --em: var(--what-em);
+    --narrow: var(--what-narrow);
   }
   /* Every line as large as its own signs allow across the screen: what is read at three metres needs all of it. */
   .word,
@@ -175,7 +199,7 @@ export const glanceStyles = css`
     font-variant-numeric: tabular-nums;
   }
   .word {
-    font-size: min(var(--wide) / var(--word-em), clamp(12cqh, var(--least), 18cqh), 20rem);
+    font-size: min(var(--word-fits), clamp(12cqh, var(--least), 18cqh), 20rem);
   }
   .count {
     font-size: min(var(--wide) / var(--count-em), clamp(8cqh, var(--least), 14cqh), 16rem);
@@ -308,7 +332,7 @@ export const glanceStyles = css`
       --share: 14cqh;
     }
     .word {
-      font-size: min(var(--wide) / var(--word-em), var(--share));
+      font-size: min(var(--word-fits), var(--share));
     }
     .count {
       font-size: min(var(--wide) / var(--count-em), var(--share));
@@ -357,7 +381,7 @@ export const glanceStyles = css`
       text-align: left;
     }
     .word {
-      font-size: min(var(--wide) / var(--word-em), var(--share));
+      font-size: min(var(--word-fits), var(--share));
       line-height: 0.95;
     }
     .count {

@@ -1,6 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { page } from 'vitest/browser';
 import './index.ts';
+import { loadWords, useWords } from '@larkhold/words';
 import { arcMinutesOf } from './legibility.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { trialDrill } from './trial-drill.ts';
@@ -63,6 +64,53 @@ test.each([
     expect(arc('.what')).toBeGreaterThanOrEqual(next);
   },
 );
+
+// 15 where the screen is too narrow even for narrowed letters: DejaVu, the widest plain typeface there is, stands on the machine that tests run on.
+test.each([
+  ['a phone', 390, 844, 15.95, 15.95],
+  ['a small phone', 360, 640, 15.4, 14.5],
+  ['a phone on its side', 844, 390, 15.95, 15.95],
+] as const)(
+  'on %s, %i x %i, also the long words of a phase are read at 2 m, whole, in English and German',
+  async (_, width, height, english, german) => {
+    try {
+      for (const [locale, least, getReady] of [
+        ['en-GB', english, 'Get ready'],
+        ['de', german, 'Bereit'],
+      ] as const) {
+        useWords(await loadWords(locale));
+        const { drill, pass, arc, find, glance } = await drillAt(width, height, 2, PHONE);
+        const isWhole = (words: string) => {
+          const word = find('.word .narrowed').getBoundingClientRect();
+          const place = find('.words').getBoundingClientRect();
+          expect(find('.word').textContent).toBe(words);
+          expect([word.left >= place.left - 1, word.right <= place.right + 1], words).toEqual([true, true]);
+          expect(arc('.word'), words).toBeGreaterThanOrEqual(least);
+          expect(glance.scrollHeight).toBeLessThanOrEqual(glance.clientHeight + 1);
+        };
+        await pass(100);
+        isWhole(getReady);
+        const [draw, letDown] = locale === 'de' ? ['Ausziehen', 'Absetzen'] : ['Draw', 'Let down'];
+        await pass(10_000);
+        isWhole(draw);
+        await pass(HOLD_AT_MS + 10_000 + 1000 - 10_100);
+        isWhole(letDown);
+        drill.remove();
+      }
+    } finally {
+      useWords(await loadWords('en-GB'));
+    }
+  },
+);
+
+test('a screen that is turned narrows its words anew', async () => {
+  const { pass, find } = await drillAt(360, 640, 2, PHONE);
+  await pass(100);
+  const narrowed = () => new DOMMatrix(getComputedStyle(find('.word .narrowed')).transform).a;
+  expect(narrowed()).toBeLessThan(0.95);
+  await page.viewport(820, 1180);
+  await expect.poll(narrowed).toBe(1);
+});
 
 test('words too wide for one line at the size that is needed have two on a phone; a coach’s line and a notice never push anything out of sight', async () => {
   const { glance, find, arc, pass } = await drillAt(390, 844, 2, PHONE);

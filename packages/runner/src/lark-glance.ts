@@ -10,6 +10,7 @@ import { emWidth, twoLineEmWidth } from './em-width.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
+import { NARROWEST_LETTERS, narrowedRatio } from './narrowed-letters.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
 /** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
@@ -83,7 +84,10 @@ export class LarkGlance extends LitElement {
   };
 
   /** Enlarged text and a long notice may be more than fits: what can be scrolled must be reached by the keyboard. */
-  readonly #room = new ResizeObserver(() => this.#giveStops());
+  readonly #room = new ResizeObserver(() => {
+    this.#narrow();
+    this.#giveStops();
+  });
 
   #giveStops(): void {
     for (const element of [this, this.renderRoot.querySelector('.words')]) {
@@ -120,7 +124,7 @@ export class LarkGlance extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has('leastPx')) this.style.setProperty('--least', `${this.leastPx}px`);
-    this.#fit();
+    if (this.#fit() || changed.has('leastPx') || changed.has('layout')) this.#narrow();
     const words = this.renderRoot.querySelector('.words');
     if (words && words !== this.#watchedWords) {
       this.#watchedWords = words;
@@ -137,19 +141,44 @@ export class LarkGlance extends LitElement {
 
   /** What each line said when it was last measured. */
   readonly #fitted = new Map<string, string>();
+  /** How wide each line is, font sizes. */
+  readonly #widths = new Map<string, number>();
 
-  /** Tells the style sheet how wide each line is, so that it is as large as fits. An inline style in the template would be refused by a content policy. */
-  #fit(): void {
+  /**
+   * Tells the style sheet how wide each line is, so that it is as large as fits. An inline style in the template would be refused by a content policy.
+   * Tells whether a line has other words.
+   */
+  #fit(): boolean {
+    let isOther = false;
     for (const line of ['digits', 'word', 'count', 'what'] as const) {
       const element = this.renderRoot.querySelector<HTMLElement>(`.${line}`);
       // Any digit is as wide as another: a number that counts down keeps its size.
       const words = element?.textContent?.replaceAll(/\d/g, '8') ?? '';
       if (!element || words === '' || this.#fitted.get(line) === words) continue;
       this.#fitted.set(line, words);
+      isOther = true;
       const { fontFamily: family } = getComputedStyle(element);
       const look = { family, weight: line === 'what' ? 400 : 700 } as const;
-      this.style.setProperty(`--${line}-em`, emWidth(words, look).toFixed(3));
-      if (line === 'what') this.style.setProperty('--two-em', twoLineEmWidth(words, look).toFixed(3));
+      const widthEm = emWidth(words, look);
+      this.#widths.set(line, widthEm);
+      this.style.setProperty(`--${line}-em`, widthEm.toFixed(3));
+      // What can't be parted is narrowed.
+      const twoEm = words.includes(' ') ? twoLineEmWidth(words, look) : widthEm * NARROWEST_LETTERS;
+      if (line === 'what') this.style.setProperty('--two-em', twoEm.toFixed(3));
+    }
+    return isOther;
+  }
+
+  /** A word that the archer could not read at the size that fits is larger, and its letters stand narrower. */
+  #narrow(): void {
+    for (const line of ['word', 'what'] as const) {
+      const element = this.renderRoot.querySelector<HTMLElement>(`.${line}`);
+      const widthEm = this.#widths.get(line);
+      if (!element || widthEm === undefined) continue;
+      const isOneWord = line === 'word' || !element.textContent?.trim().includes(' ');
+      const fontPx = Number.parseFloat(getComputedStyle(element).fontSize);
+      const ratio = isOneWord ? narrowedRatio(element.clientWidth, { widthEm, fontPx }) : 1;
+      this.style.setProperty(`--${line}-narrow`, ratio.toFixed(3));
     }
   }
 
@@ -179,7 +208,7 @@ export class LarkGlance extends LitElement {
         <span class="unseen" role="timer">${seconds}</span>
       </div>
       <div class="words">
-        <p class="word" part="word" aria-live="polite">${phaseWord(view)}</p>
+        <p class="word" part="word" aria-live="polite"><span class="narrowed">${phaseWord(view)}</span></p>
         ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
@@ -252,7 +281,7 @@ export class LarkGlance extends LitElement {
     const words = this.#next(view);
     const cut = words.indexOf(': ') + 1;
     const what = words.slice(cut).trim();
-    return html`<p class="next">${cut > 0 ? html`<span class="lead">${words.slice(0, cut)}</span> ` : nothing}<span class="what">${what}</span></p>`;
+    return html`<p class="next">${cut > 0 ? html`<span class="lead">${words.slice(0, cut)}</span> ` : nothing}<span class="what"><span class="narrowed">${what}</span></span></p>`;
   }
 
   /** What comes next; in a rest before a plain draw, how long it will be held. */

@@ -3,7 +3,7 @@ import type { phase as en } from '../en/phase.ts';
 /** What the archer does now, and what comes next. */
 export const phase: Readonly<Record<keyof typeof en, string>> = {
   'phase.waiting': 'Bereit',
-  'phase.ready': 'Bereit machen',
+  'phase.ready': 'Bereit',
   'phase.draw': 'Ausziehen',
   'phase.hold': 'Halten',
   'phase.letDown': 'Absetzen',
