@@ -1,0 +1,167 @@
+// Every screen at six sizes, in both themes and, in a drill, straight and flipped: sheets to be looked at one by one, and each page's length in
+// screens. `npm run pictures:grid -- FOLDER [PART]`; run `npm run build` first. Nothing of it is kept in the repository.
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { openStudio } from './studio.mjs';
+
+const sizes = [
+  [360, 640, 0.6],
+  [390, 844, 0.6],
+  [844, 390, 0.4],
+  [820, 1180, 0.32],
+  [1180, 820, 0.32],
+  [1440, 900, 0.28],
+];
+const schemes = ['dark', 'light'];
+const [, , folder, part] = process.argv;
+if (!folder) throw new Error('expected a folder for the sheets: npm run pictures:grid -- FOLDER');
+mkdirSync(folder, { recursive: true });
+
+const pages = {
+  line: '#/line',
+  week: '#/week',
+  journal: '#/journal',
+  trends: '#/trends',
+  coach: '#/coach',
+  milestones: '#/milestones',
+  rack: '#/rack',
+  bench: '#/bench/new',
+  season: '#/season',
+  plan: '#/plan',
+  kit: '#/kit',
+  bow: '#/kit/bow',
+  process: '#/kit/shot-process',
+  sound: '#/kit/sound',
+  display: '#/kit/display',
+  controls: '#/kit/controls',
+  camera: '#/kit/camera',
+  backup: '#/kit/backup',
+  stored: '#/kit/stored',
+  safety: '#/kit/safety',
+  known: '#/known',
+  files: '#/files',
+  box: '#/box',
+};
+const studio = await openStudio();
+
+/** All sizes of what is on the screen, as one sheet a name. */
+async function sheetOf(name, sitting, looks = [{}]) {
+  const shots = [];
+  for (const changes of looks)
+    for (const scheme of schemes)
+      for (const [width, height, scale] of sizes) {
+        if (Object.keys(changes).length > 0) await sitting.changeKit(changes);
+        await sitting.look({ width, height, scheme });
+        shots.push({ width: width * scale, data: (await sitting.shoot()).toString('base64') });
+      }
+  await writeSheet(name, shots);
+}
+
+async function writeSheet(name, shots) {
+  const sheet = await studio.browser.newPage({ viewport: { width: 1720, height: 400 } });
+  await sheet.setContent(
+    `<body style="margin:8px;display:flex;flex-wrap:wrap;gap:8px;background:#888;align-items:flex-start">${shots
+      .map(({ width, data }) => `<img width="${Math.round(width)}" src="data:image/png;base64,${data}">`)
+      .join('')}</body>`,
+  );
+  await sheet.screenshot({ path: `${folder}/${name}.png`, fullPage: true });
+  await sheet.close();
+}
+
+/** How many screens of a phone a page is long. */
+async function lengthOf(sitting) {
+  await sitting.look({ width: 390, height: 844 });
+  return sitting.page.evaluate(() => (document.documentElement.scrollHeight / innerHeight).toFixed(2));
+}
+
+const parts = {
+  async lengths() {
+    const lines = [];
+    const [english, german] = [
+      await studio.sitting({ hasDemo: true }),
+      await studio.sitting({ hasDemo: true, locale: 'de-DE' }),
+    ];
+    for (const [name, hash] of Object.entries(pages)) {
+      const both = [];
+      for (const sitting of [english, german]) {
+        await sitting.go(hash);
+        both.push(await lengthOf(sitting));
+      }
+      lines.push(`${name}: ${both.join(', ')}`);
+    }
+    writeFileSync(`${folder}/lengths.txt`, `${lines.join('\n')}\n`);
+    console.log(lines.join('\n'));
+  },
+  async whole() {
+    for (const locale of ['en-GB', 'de-DE']) {
+      const sitting = await studio.sitting({ hasDemo: true, locale });
+      for (const [name, hash] of Object.entries(pages)) {
+        await sitting.go(hash);
+        await sitting.look({ width: 390, height: 844, scheme: 'light' });
+        await sitting.page.screenshot({ path: `${folder}/whole-${locale.slice(0, 2)}-${name}.png`, fullPage: true });
+      }
+    }
+  },
+  async pages() {
+    const sitting = await studio.sitting({ hasDemo: true });
+    for (const [name, hash] of Object.entries(pages)) {
+      await sitting.go(hash);
+      await sheetOf(name, sitting);
+    }
+  },
+  async empty() {
+    const sitting = await studio.sitting();
+    for (const name of ['line', 'journal', 'coach', 'trends', 'rack', 'week', 'known', 'milestones']) {
+      await sitting.go(pages[name]);
+      await sheetOf(`empty-${name}`, sitting);
+    }
+  },
+  async drill() {
+    const sitting = await studio.sitting();
+    const looks = [{ viewing: { flipped: false } }, { viewing: { flipped: true } }];
+    const { page } = sitting;
+    await sitting.go('#/line');
+    await sitting.begin();
+    await sitting.settle();
+    for (const kind of ['ready', 'draw', 'hold', 'letDown', 'rest']) {
+      await sitting.passTo((view) => view.kind === kind);
+      // No time passes from one picture to the next.
+      const still = { ...sitting, settle: () => page.waitForTimeout(60) };
+      still.look = async ({ width, height, scheme }) => {
+        await page.setViewportSize({ width, height });
+        await page.emulateMedia({ colorScheme: scheme });
+        await page.waitForTimeout(90);
+      };
+      await sheetOf(`drill-${kind}`, still, looks);
+      if (kind === 'rest') {
+        await page.keyboard.press('KeyP');
+        await sitting.pass(300);
+        await sheetOf('drill-paused', still, looks);
+        await page.keyboard.press('KeyP');
+        await sitting.pass(4000);
+      }
+    }
+    await sitting.passTo((view) => view.state === 'done');
+    await sitting.pass(300);
+    await sheetOf(
+      'closing',
+      {
+        ...sitting,
+        look: async ({ width, height, scheme }) => {
+          await page.setViewportSize({ width, height });
+          await page.emulateMedia({ colorScheme: scheme });
+          await page.waitForTimeout(90);
+        },
+      },
+      looks,
+    );
+    await sitting.changeKit({ viewing: { flipped: false } });
+    await page.locator('lark-after').click();
+    await sitting.pass(1500);
+    await sheetOf('after', sitting);
+  },
+};
+try {
+  for (const [name, take] of Object.entries(parts)) if (part === undefined || part === name) await take();
+} finally {
+  await studio.close();
+}
