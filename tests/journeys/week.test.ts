@@ -50,14 +50,14 @@ test('a day and a week are kept as they are typed', async () => {
   await page.getByLabel('Good', { exact: true }).check();
   await page.getByLabel('Pain today').check();
   await page.getByText('Stop for today.').waitFor();
-  await page.getByLabel('What goes into next week').fill('Count two before every draw');
+  await page.getByLabel("Next week's focus").fill('Count two before every draw');
   // Left at once: what was typed must still arrive.
   await page.getByRole('link', { name: 'The week after' }).click();
   await expect
     .poll(() => page.getByLabel('Focus: the one thing worked on').inputValue())
     .toBe('Count two before every draw');
   await page.reload();
-  await page.getByText('Carried over from the last review').waitFor();
+  await page.getByText('From the last review; type to change it.').waitFor();
   await go('#/week');
   await expect.poll(() => page.getByLabel('Practice arrows', { exact: true }).inputValue()).toBe('30');
   expect(await page.getByLabel('Good', { exact: true }).isChecked()).toBe(true);
@@ -97,7 +97,7 @@ test.each(['A4', 'Letter'])('the week is one %s page, however much was written',
   await page.getByLabel("This week's goal").fill(long.slice(0, 1000));
   await page.getByLabel('Focus: the one thing worked on').fill(long.slice(0, 400));
   for (const name of ['What went right', 'What needs work']) await page.getByLabel(name).fill(long);
-  await page.getByLabel('What goes into next week').fill(long.slice(0, 400));
+  await page.getByLabel("Next week's focus").fill(long.slice(0, 400));
   const margin = { top: '12mm', bottom: '12mm', left: '10mm', right: '10mm' };
   const pdf = (await page.pdf({ format, margin })).toString('latin1');
   // ISO 32000-1, 7.7.3: every page is an object of /Type /Page.

@@ -17,11 +17,18 @@ export class RangeCheck extends LitElement {
     pageStyles,
     controlStyles,
     css`
+      .notice {
+        padding: 0.3rem 0.8rem;
+        gap: 0.2rem;
+      }
       details {
         border: 0;
       }
       summary {
+        min-height: var(--touch);
         font-weight: 500;
+        font-size: var(--text-small);
+        line-height: 1.35;
       }
       ul {
         margin: 0.4rem 0;

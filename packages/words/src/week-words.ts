@@ -48,16 +48,31 @@ export function spanWordsWithYear(dates: readonly string[], words: Words = prese
  * @returns one line; undefined where nothing is
  */
 export function doneWords({ totals, entry }: DaySummary, words: Words = presentWords()): string | undefined {
+  const parts = totalsParts(totals, words);
+  if (entry?.feel !== undefined) parts.push(feltWords(entry.feel, words));
+  if (parts.length > 0) return parts.join(' · ');
+  return entry?.note || entry?.feelWords ? words.say('week.note') : undefined;
+}
+
+/**
+ * What was done in a week.
+ * @param summary of the week
+ * @param words the language
+ * @returns one line; undefined where nothing is
+ */
+export function weekDoneWords({ now }: Pick<WeekSummary, 'now'>, words: Words = presentWords()): string | undefined {
+  const parts = totalsParts(now.totals, words);
+  return parts.length > 0 ? parts.join(' · ') : undefined;
+}
+
+function totalsParts(totals: Totals, words: Words): string[] {
   const { drillsCount, repsCount, heldCount, holdMs, arrowsCount } = totals;
   const workMinutes = workMinutesOf(totals);
-  const parts = [
+  return [
     drillsCount > 0 && words.say('week.drills', { drills: drillsCount, held: heldCount, reps: repsCount, ms: holdMs }),
     arrowsCount > 0 && words.say('week.arrows', { n: arrowsCount }),
     workMinutes > 0 && words.say('week.otherWork', { ms: workMinutes * 60_000 }),
-    entry?.feel !== undefined && feltWords(entry.feel, words),
   ].filter((part) => part !== false);
-  if (parts.length > 0) return parts.join(' · ');
-  return entry?.note || entry?.feelWords ? words.say('week.note') : undefined;
 }
 
 /**

@@ -25,7 +25,7 @@ export const appStyles = css`
     width: 100%;
     max-width: calc(var(--page) + 2 * var(--gap));
     margin: 0 auto;
-    padding: calc(var(--gap) * 1.2) var(--gap) 7.5rem;
+    padding: calc(var(--gap) * 1.2) var(--gap) calc(var(--foot) + 1.5rem);
   }
   /* Places with two columns take the width there is. */
   @media (min-width: 68rem) {

@@ -4,8 +4,7 @@ import type { range as en } from '../en/range.ts';
 export const range: Readonly<Record<keyof typeof en, string>> = {
   'range.shooting': 'Schießen zu Hause',
   'range.question': 'Schießt du zu Hause?',
-  'range.rules':
-    'Örtliche Regeln und die deines Vereins gehen vor. Dann prüf Pfeilfang, Umgebung, Unbeteiligte und Licht.',
+  'range.rules': 'Örtliche Regeln und die des Vereins gehen vor. Prüf Pfeilfang, Umgebung, Unbeteiligte, Licht.',
   'range.ifNot': 'Trifft eine Zeile nicht zu, schieß nicht.',
   'range.namePlace': 'Gib dem Ort einen Namen, dann kannst du das für ihn wegräumen.',
   'range.checked': 'Geprüft: für {place} wegräumen',

@@ -2,8 +2,7 @@
 export const range = {
   'range.shooting': 'Shooting at home',
   'range.question': 'Shooting at home?',
-  'range.rules':
-    "Local rules and your club's rules come first. Then check backstop, surroundings, bystanders and light.",
+  'range.rules': "Local rules and your club's come first. Check backstop, surroundings, bystanders, light.",
   'range.ifNot': 'If one line is not true, do not shoot.',
   'range.namePlace': 'Name the place, and this can be put away for it.',
   'range.checked': 'Checked: put this away for {place}',

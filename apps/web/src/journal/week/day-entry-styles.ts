@@ -5,21 +5,36 @@ export const dayEntryStyles = css`
   :host {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 1.1rem;
+    gap: 0.7rem;
     container-type: inline-size;
   }
   fieldset {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
-    gap: 0.5rem;
+    gap: 0.35rem;
     margin: 0;
     padding: 0;
     border: 0;
     min-width: 0;
   }
-  legend {
-    padding: 0 0 0.4rem;
+  /* What a group is about, and the one field that belongs to all of it. */
+  .headed {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 1.2rem;
+    align-items: center;
+    justify-content: space-between;
+  }
+  .headed b {
     font-weight: 650;
+  }
+  .headed .inline {
+    flex: 1 1 8.5rem;
+    min-width: 0;
+    max-width: 16rem;
+  }
+  .headed .inline input {
+    flex-basis: 4.5rem;
   }
   .kind {
     overflow-wrap: anywhere;
@@ -31,7 +46,7 @@ export const dayEntryStyles = css`
     padding-bottom: 0.4rem;
   }
   textarea {
-    min-height: 3.6rem;
+    min-height: var(--touch);
     field-sizing: content;
   }
   .line {
@@ -69,6 +84,7 @@ export const dayEntryStyles = css`
     border: 1.5px solid var(--faint);
     border-left-width: 0;
     text-align: center;
+    font-size: clamp(0.75rem, 4cqi, 1em); /* the longest word in German has room at 360 px */
     line-height: 1.15;
     cursor: pointer;
   }
@@ -105,7 +121,24 @@ export const dayEntryStyles = css`
   }
   .field input,
   .field textarea {
+    min-width: 0;
     font-weight: 400;
+  }
+  /* The name beside its field; above it where there is no room for both. */
+  .inline {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.2rem 0.7rem;
+    align-items: center;
+  }
+  .inline > span {
+    flex: 0 1 auto;
+    font-weight: 500;
+  }
+  .inline input,
+  .inline textarea {
+    flex: 1 1 9rem;
+    width: auto;
   }
   .caution:not(:empty) {
     padding-left: 0.8rem;

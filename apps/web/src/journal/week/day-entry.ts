@@ -3,7 +3,6 @@ import type { Kit } from '@larkhold/store';
 import { controlStyles, pageStyles } from '@larkhold/ui';
 import { html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { guard } from 'lit/directives/guard.js';
 import '@larkhold/ui';
 import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
 import { feelSteps, feelWord, presentWords, say } from '@larkhold/words';
@@ -52,25 +51,29 @@ export class DayEntryElement extends LitElement {
     const lines = this.#arrowLines(entry);
     const isChecked = this.place !== '' && this.checkedPlaces.includes(this.place);
     const hasShot = lines.some(({ count }) => count > 0);
-    return html`<fieldset>
-      <legend>${say('day.arrows')}</legend>
+    return html`<fieldset aria-labelledby="arrows">
+      <div class="headed"><b id="arrows">${say('day.arrows')}</b> ${this.#placeField()}</div>
       ${lines.map((line, index) => this.#arrowLine(lines, line, index))}
-      <div class="row">
-        <button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>${say('day.addDistance')}</button>
-        ${
-          isChecked
-            ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>${say('day.rangeCheck')}</button>`
-            : nothing
-        }
-      </div>
+      ${
+        hasShot || isChecked
+          ? html`<div class="row">
+              ${hasShot ? html`<button type="button" class="quiet" @click=${() => this.#addDistance(lines)}>${say('day.addDistance')}</button>` : nothing}
+              ${
+                isChecked
+                  ? html`<button type="button" class="quiet" @click=${() => this.#tell('range-check-show')}>${say('day.rangeCheck')}</button>`
+                  : nothing
+              }
+            </div>`
+          : nothing
+      }
       ${hasShot || entry.shootingMinutes !== undefined ? this.#shootingLoad(entry) : nothing}
-      ${this.#placeField()} ${isChecked ? nothing : html`<range-check .place=${this.place}></range-check>`}
+      ${isChecked ? nothing : html`<range-check .place=${this.place}></range-check>`}
     </fieldset>`;
   }
 
   #placeField() {
-    return html`<label class="field"
-        >${say('day.place')}<input
+    return html`<label class="field inline"
+        ><span>${say('day.place')}</span><input
           list="places"
           maxlength="60"
           autocomplete="off"
@@ -125,8 +128,18 @@ export class DayEntryElement extends LitElement {
   }
 
   #feel(entry: DayEntry) {
-    return html`<fieldset>
-      <legend>${say('day.felt')}</legend>
+    return html`<fieldset aria-labelledby="felt">
+      <div class="headed">
+        <b id="felt">${say('day.felt')}</b>
+        <label class="tick"
+          ><input
+            type="checkbox"
+            .checked=${entry.pain === true}
+            @change=${(event: Event) => this.#change({ pain: isTicked(event) ? true : undefined })}
+          />${say('day.pain')}</label
+        >
+      </div>
+      <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
       <div class="steps">
         ${feelSteps.map(
           (step, index) => html`<label
@@ -139,21 +152,13 @@ export class DayEntryElement extends LitElement {
           >`,
         )}
       </div>
-      <label class="field"
-        >${say('day.ownWords')}<input
+      <label class="field inline"
+        ><span>${say('day.ownWords')}</span><input
           maxlength="200"
           autocomplete="off"
           .value=${entry.feelWords ?? ''}
           @input=${(event: Event) => this.#change({ feelWords: textOf(event) || undefined })}
       /></label>
-      <label class="tick"
-        ><input
-          type="checkbox"
-          .checked=${entry.pain === true}
-          @change=${(event: Event) => this.#change({ pain: isTicked(event) ? true : undefined })}
-        />${say('day.pain')}</label
-      >
-      <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
     </fieldset>`;
   }
 
@@ -161,7 +166,7 @@ export class DayEntryElement extends LitElement {
     const lines = workLines(entry);
     const done = lines.filter(({ minutes }) => minutes > 0);
     const words = done.map(({ kind, minutes }) => say('day.workDone', { name: say(`day.${kind}`), n: minutes }));
-    return html`<details ?open=${guard([entry.date], () => done.length > 0)}>
+    return html`<details>
       <summary><span>${say('day.otherWork')} <span class="dim small">${presentWords().list(words)}</span></span></summary>
       <fieldset aria-label=${say('day.otherWork')}>
         ${lines.map((line, index) => this.#workLine(lines, line, index))}
@@ -189,9 +194,9 @@ export class DayEntryElement extends LitElement {
   }
 
   #words(entry: DayEntry) {
-    return html`<label class="field"
-      >${say('day.note')}<textarea
-        rows="2"
+    return html`<label class="field inline"
+      ><span>${say('day.note')}</span><textarea
+        rows="1"
         maxlength="4000"
         .value=${entry.note ?? ''}
         @input=${(event: Event) => this.#change({ note: textOf(event) || undefined })}

@@ -19,8 +19,9 @@ export const weekPageStyles = css`
   .field {
     display: grid;
     gap: 0.25rem;
-    margin-top: 0.7rem;
+    margin-top: 0.6rem;
     font-weight: 600;
+    line-height: 1.3;
   }
   .field input:not([type='checkbox']),
   .field textarea {
@@ -36,13 +37,51 @@ export const weekPageStyles = css`
     font-size: var(--text-large);
     font-weight: 600;
   }
+  /* The name beside its field; above it where there is no room for both. */
+  .inline {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: center;
+    gap: 0.2rem 0.7rem;
+  }
+  .inline textarea {
+    flex: 1 1 9rem;
+    width: auto;
+    min-width: 0;
+  }
+  /* Two folds in a row; an open one has the row for itself. */
+  .pair {
+    display: flex;
+    flex-wrap: wrap;
+    column-gap: var(--gap);
+  }
+  .pair details {
+    flex: 1 1 auto;
+    margin-top: 0;
+    border-top: 0;
+  }
+  .pair details[open] {
+    flex-basis: 100%;
+  }
+  .pair + details {
+    margin-top: 0;
+    border-top: 0;
+  }
+  .foot {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 1.2rem;
+    align-items: center;
+  }
   .carried {
     margin-top: 0.9rem;
     padding-left: 0.9rem;
     border-left: 3px solid var(--accent);
   }
   .two > div > section:first-child {
-    margin-top: var(--gap);
+    margin-top: 0.8rem;
+    padding-top: 0;
+    border-top: 0;
   }
   @media (min-width: 68rem) {
     .two {
@@ -65,8 +104,8 @@ export const weekPageStyles = css`
     gap: 0.2rem;
     width: 100%;
     min-width: 0;
-    min-height: 5.6rem;
-    padding: 0.5rem 0 0.3rem;
+    min-height: 5.2rem;
+    padding: 0.4rem 0 0.2rem;
     border: 0;
     border-top: 3px solid transparent;
     border-radius: 0;
@@ -105,7 +144,7 @@ export const weekPageStyles = css`
     border-color: var(--accent);
   }
   .opened {
-    padding: 0.8rem 1rem 0;
+    padding: 0.6rem 1rem 0;
     background: var(--raised);
   }
   @media (forced-colors: active) {
@@ -113,8 +152,17 @@ export const weekPageStyles = css`
       border-top-color: Canvas;
     }
   }
+  .title {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0 0.7rem;
+    align-items: baseline;
+  }
+  .title p {
+    margin: 0;
+  }
   .open {
-    padding: 0.8rem 0 1rem;
+    padding: 0.5rem 0 0.8rem;
   }
   h2 {
     margin-bottom: 0.6rem;
@@ -131,15 +179,24 @@ export const weekPageStyles = css`
     padding-bottom: 1.1rem;
   }
   summary {
-    padding: 0.5rem 0;
+    min-height: var(--touch);
+    padding: 0.4rem 0;
   }
-  .aims {
+  .aims,
+  .short {
     display: -webkit-box;
     overflow: hidden;
     -webkit-box-orient: vertical;
-    -webkit-line-clamp: 3;
-    font-weight: 400;
+    -webkit-line-clamp: 2;
     overflow-wrap: anywhere;
+  }
+  .short .dim {
+    font-weight: 400;
+  }
+  .aims {
+    -webkit-line-clamp: 1;
+    font-weight: 400;
+    font-size: var(--text-small);
   }
   details + section {
     border-top: 0;

@@ -17,7 +17,16 @@ import { JournalKeeper } from './journal-keeper.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from '@larkhold/engine';
-import { doneWords, planWords, say, spanWords, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
+import {
+  doneWords,
+  planWords,
+  say,
+  spanWords,
+  spanWordsWithYear,
+  totalsLines,
+  weekDoneWords,
+  weekTitle,
+} from '@larkhold/words';
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
@@ -58,12 +67,11 @@ export class WeekPageElement extends PlaceElement {
         <div class="two">
           <div>${this.#days(app, summary)}</div>
           <div>
-            ${this.#review(page)} ${this.#aims(page, summary)} ${this.#totals(app, week, summary)}
-            <details>
-              <summary>${say('week.notes')}</summary>
-              <lark-notes .week=${page.week}></lark-notes>
-            </details>
-            <p class="small"><a href="#/files">${say('files.title')}</a></p>
+            ${this.#review(page, summary)} ${this.#totals(app, week, summary)} ${this.#aims(page, summary)}
+            <p class="foot small">
+              <a href="#/files">${say('files.title')}</a>
+              <button class="quiet" @click=${() => window.print()}>${say('week.print')}</button>
+            </p>
           </div>
         </div>
       </div>
@@ -74,13 +82,12 @@ export class WeekPageElement extends PlaceElement {
     return html`<header>
       <div>
         <h1>${weekTitle(week)}</h1>
-        <p class="dim">${spanWordsWithYear(days.map(({ date }) => date))}</p>
+        <p class="dim small">${spanWordsWithYear(days.map(({ date }) => date))}</p>
       </div>
       <div class="row" role="group" aria-label=${say('week.weeks')}>
         <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label=${say('week.before')}>←</a>
         ${week === thisWeek ? nothing : html`<a class="button" href="#/week/${thisWeek}">${say('week.thisWeek')}</a>`}
         <a class="button" href="#/week/${shiftWeek(week, 1)}" aria-label=${say('week.after')}>→</a>
-        <button @click=${() => window.print()}>${say('week.print')}</button>
       </div>
     </header>`;
   }
@@ -100,7 +107,7 @@ export class WeekPageElement extends PlaceElement {
   #aims(page: WeekPage, summary: WeekSummary) {
     const { week } = page;
     const majorGoal = this.#keeper.goal();
-    return html`<details>
+    return html`<div class="pair"><details>
         <summary>${pieces('week.focusSketch', { drawn: page.sketch ? html`<span class="dim">${say('week.drawn')}</span>` : nothing })}</summary>
         <lark-sketch-pad
           words=${say('week.sketchOfFocus')}
@@ -109,6 +116,10 @@ export class WeekPageElement extends PlaceElement {
             this.#keeper.changeWeek(week, { sketch: detail.length > 0 ? detail : undefined })}
         ></lark-sketch-pad>
       </details>
+      <details>
+        <summary>${say('week.notes')}</summary>
+        <lark-notes .week=${week}></lark-notes>
+      </details></div>
       <details>
         <summary>
           <span
@@ -157,7 +168,7 @@ export class WeekPageElement extends PlaceElement {
 
   #days(app: App, summary: WeekSummary) {
     return html`<section aria-labelledby="days">
-      <h2 id="days">${say('week.days')}</h2>
+      <h2 id="days" class="visually-hidden">${say('week.days')}</h2>
       <ol class="days">
         ${summary.days.map((day) => this.#day(app, day))}
       </ol>
@@ -199,8 +210,10 @@ export class WeekPageElement extends PlaceElement {
     const day = summary.days.find(({ date }) => date === this.openDay);
     if (!day) return nothing;
     return html`<div class="opened">
-      <h3>${formatDay(day.date)}</h3>
-      <p class="what dim">${doneWords(day) ?? say('week.nothing')}</p>
+      <div class="title">
+        <h3>${formatDay(day.date)}</h3>
+        <p class="what dim small">${doneWords(day) ?? say('week.nothing')}</p>
+      </div>
       ${this.#openDay(view, day)}
     </div>`;
   }
@@ -242,7 +255,9 @@ export class WeekPageElement extends PlaceElement {
     const lastDay = daysOfWeek(week, view.kit.weekStart).at(-1) ?? view.today;
     const marks = markDays(view.journal, lastDay, STRIP_WEEKS * 7);
     return html`<details class="totals">
-      <summary id="totals">${say('week.totals')}</summary>
+      <summary>
+        <span class="short"><span id="totals">${say('week.totals')}</span> <span class="dim small">${weekDoneWords(summary) ?? say('week.nothing')}</span></span>
+      </summary>
       ${view.kit.weekStart === 'monday' ? nothing : html`<p class="dim small">${say('week.ofIsoWeek', { span: spanWords(isoDays) })}</p>`}
       <table aria-labelledby="totals">
         <thead>
@@ -267,21 +282,21 @@ export class WeekPageElement extends PlaceElement {
     </details>`;
   }
 
-  #review(page: WeekPage) {
-    const carried = this.app ? summarizeWeek(this.app.view.journal, page, 'monday').carried : undefined;
+  #review(page: WeekPage, { carried: fromReview, isFocusCarried }: WeekSummary) {
+    // Where it is this week's focus it is at the head of the page already.
+    const carried = isFocusCarried ? undefined : fromReview;
     return html`<section aria-labelledby="review">
       <h2 id="review">${say('week.review')}</h2>
       ${carried ? html`<p class="carried"><span class="dim small">${say('week.fromReview')}</span><br />${carried}</p>` : nothing}
       ${page.comment ? html`<p class="carried comment"><span class="dim small">${say('week.coach')}</span><br />${page.comment}</p>` : nothing}
       ${this.#reviewField(page, 'wentRight', say('week.wentRight'))} ${this.#reviewField(page, 'needsWork', say('week.needsWork'))}
       ${this.#reviewField(page, 'carriedForward', say('week.intoNext'))}
-      <p class="dim small">${say('week.lastLine')}</p>
     </section>`;
   }
 
   #reviewField(page: WeekPage, name: 'wentRight' | 'needsWork' | 'carriedForward', words: string) {
-    return html`<label class="field"
-      >${words}<textarea
+    return html`<label class="field inline"
+      ><span>${words}</span><textarea
         class="low"
         maxlength=${name === 'carriedForward' ? 400 : 4000}
         .value=${page[name] ?? ''}
