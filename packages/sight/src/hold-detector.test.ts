@@ -122,10 +122,16 @@ describe('the model alone', () => {
   });
 
   it('refuses wrists that the model is not sure of, and says what to do', () => {
-    const behind = watch(MIXED, { wristScore: 0.33 });
-    expect(ofType(behind.events, 'drawn')).toEqual([]);
-    expect(ofType(behind.events, 'refused')[0]?.reason).toBe('turnSideOn');
+    const hidden = watch(MIXED, { wristScore: 0.15 });
+    expect(ofType(hidden.events, 'drawn')).toEqual([]);
+    expect(ofType(hidden.events, 'refused')[0]?.reason).toBe('turnSideOn');
     expect(ofType(watch(MIXED, { wristScore: 0.33 }, 20).events, 'refused')[0]?.reason).toBe('moreLight');
+  });
+
+  it('believes hands that it is less sure of where there is light enough: a hand before a shirt of its own colour', () => {
+    const { events, holds } = watch([{ holdS: 2.6 }, { holdS: 3 }], { wristScore: 0.33 }, 120);
+    expect(ofType(events, 'refused')).toEqual([]);
+    expect(ofType(events, 'drawn')).toHaveLength(holds.length);
   });
 
   it('asks for light in a black picture, and takes it back when it sees again', () => {

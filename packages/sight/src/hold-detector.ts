@@ -6,8 +6,13 @@ import type { Refusal, SightEvent } from './sight-event.ts';
 
 /** Shorter holds are ignored, milliseconds: a raised bow that is not drawn looks like one for a moment. Measured on rendered films. */
 export const SHORTEST_HOLD_MS = 1_200;
-/** Less sure wrists are not believed, 0 to 1. Measured on rendered films: from behind and in the dark they lie below, else above. */
+/** Less sure wrists are not believed where there is little light, 0 to 1. Measured on rendered films: in the dark they lie below. */
 export const LEAST_WRIST_SCORE = 0.4;
+/**
+ * In ordinary light a hand before skin or a shirt of its own colour is less sure, and yet stays where it is: 0.28 to 0.4 on rendered films of archers drawn
+ * at random. What keeps a mistake out there is that a hold stays at one level, and that the pixels have a say.
+ */
+const LEAST_LIT_WRIST_SCORE = 0.26;
 /**
  * While the hands hang, a face that is less sure in a quarter of the frames is the back of a head. Measured on painted films: 0.25 to 0.35 from
  * behind, 0.44 and more from in front.
@@ -21,7 +26,12 @@ const DRAWN_FROM = 1.02;
 /** Up to here an undrawn bow can look drawn to the model, so that an uncalibrated hold must last longer to be believed. */
 const CLEARLY_DRAWN_FROM = 1.2;
 const DOUBTFUL_HOLD_MS = 2_500;
+const UNSURE_HOLD_MS = 2_000;
 const LASTING_DOUBT_MS = 4_000;
+/** Nobody's hands are farther apart at full draw than this, torso lengths: beyond it the model takes the draw elbow for the hand, and may think better of it. */
+const MOST_FULL_DRAW = 1.75;
+/** The draw hand is by the face, torso lengths; the elbow, where the model takes it for the hand, lies up to 1.04 off. An arm that is stretched out: 1.5. */
+const BY_THE_FACE = 1.2;
 /** Once full draw is known, a hold begins above this part of it and ends below the other one. */
 const DRAWN_RATIO = 0.88;
 const UNDRAWN_RATIO = 0.8;
@@ -61,6 +71,8 @@ export interface HoldDetector {
   endHold(atMs: number): SightEvent[];
   /** Pixels say that the hold goes on: what the model saw is taken back. */
   resumeHold(): void;
+  /** Pixels say that the hold began long before the model saw it: nobody knows when. */
+  forgetHold(): void;
 }
 
 /**
@@ -75,11 +87,13 @@ export function createHoldDetector(): HoldDetector {
   let risenAtMs = 0;
   let fromMs = 0;
   let level = 0;
+  /** How far the hold was at its farthest: up to here a model that had lost the hand may come back. */
+  let top = 0;
   let fullDraw: number | undefined;
   let refusal: Refusal | undefined;
   let seenAtMs = Number.NEGATIVE_INFINITY;
   let startedAtMs: number | undefined;
-  let taken: { fromMs: number; level: number } | undefined;
+  let taken: { fromMs: number; level: number; top: number } | undefined;
   /** A hold went out of sight: what looks drawn now began nobody knows when. */
   let isUnknown = false;
   /** Refused because nobody was seen: whoever is seen again takes it back. */
@@ -87,7 +101,8 @@ export function createHoldDetector(): HoldDetector {
 
   const torso = () => (torsos.length >= 4 ? median(torsos) : undefined);
   const enter = () => (fullDraw === undefined ? DRAWN_FROM : fullDraw * DRAWN_RATIO);
-  const exit = () => Math.max(enter() * (UNDRAWN_RATIO / DRAWN_RATIO), level - LET_DOWN_TORSOS);
+  const undrawn = () => enter() * (UNDRAWN_RATIO / DRAWN_RATIO);
+  const exit = () => Math.max(undrawn(), level - LET_DOWN_TORSOS);
 
   function refuse(reason: Refusal | undefined, atMs: number): SightEvent[] {
     if (reason === refusal) return [];
@@ -137,7 +152,7 @@ export function createHoldDetector(): HoldDetector {
 
   function looksDrawn(spread: number, { drawHandBelow, bowHandBelow, handToFace }: Stance, unit: number): boolean {
     const raised = Math.abs(drawHandBelow) < unit * 0.55 && Math.abs(bowHandBelow) < unit * 0.6;
-    return spread >= enter() && raised && handToFace < unit;
+    return spread >= enter() && raised && handToFace < unit * BY_THE_FACE;
   }
 
   /** How far each frame falls short of the hold's level, a single poor frame left out. */
@@ -168,11 +183,15 @@ export function createHoldDetector(): HoldDetector {
       held.filter((sample) => sample.atMs > atMs - SHORTEST_HOLD_MS).map((sample) => sample.stance.worstWrist),
     );
     if (lowerQuarter(faces) < LEAST_FACE_SCORE) return refuse('turnSideOn', atMs);
-    if (wrists < LEAST_WRIST_SCORE) {
-      if ((light ?? 255) < DARK) return refuse('moreLight', atMs);
+    const isDark = (light ?? 255) < DARK;
+    if (wrists < (isDark ? LEAST_WRIST_SCORE : LEAST_LIT_WRIST_SCORE)) {
+      if (isDark) return refuse('moreLight', atMs);
       // Hands pass in front of each other while a bow is raised: only a lasting doubt is worth a word.
       return atMs - risenAtMs < LASTING_DOUBT_MS ? [] : refuse('turnSideOn', atMs);
     }
+    // Hands that pass in front of each other while a bow is raised are unsure too, and then look drawn.
+    const isUnsure = wrists < LEAST_WRIST_SCORE && fullDraw === undefined;
+    if (isUnsure && atMs - risenAtMs < UNSURE_HOLD_MS) return [];
     level = median(held.filter((sample) => sample.atMs > atMs - SHORTEST_HOLD_MS * 0.6).map(({ spread }) => spread));
     // Still on its way: a bow that is raised and not drawn can look drawn to the model.
     if (median(samples.slice(-3).map(({ spread }) => spread)) - level > EDGE_TORSOS) return [];
@@ -181,13 +200,14 @@ export function createHoldDetector(): HoldDetector {
     if (atMs - levelFromMs < SHORTEST_HOLD_MS) return [];
     fromMs = Math.min(levelFromMs, anchoredAtMs() ?? levelFromMs);
     phase = 'drawn';
+    top = level;
     return [...refuse(undefined, atMs), { type: 'drawn', atMs: fromMs, knownAtMs: atMs }];
   }
 
   function endHold(knownAtMs: number): SightEvent[] {
     if (phase !== 'drawn') return [];
     phase = 'down';
-    taken = { fromMs, level };
+    taken = { fromMs, level, top };
     const held = shortfalls(samples).filter((reading) => reading.atMs >= fromMs);
     // A draw that has crept falls short already: what counts is how far it gives way from where it was a moment ago.
     const before = held.filter(({ atMs }) => atMs > knownAtMs - 1_600 && atMs <= knownAtMs - 600);
@@ -195,9 +215,10 @@ export function createHoldDetector(): HoldDetector {
     const lastStill = held.findLastIndex(({ value }) => value <= edge);
     const atMs = crossingAtMs(held.slice(Math.max(0, lastStill)), edge) ?? knownAtMs;
     const events: SightEvent[] = [{ type: 'letDown', atMs: Math.max(fromMs, atMs), knownAtMs }];
-    if (fullDraw === undefined || level > fullDraw * 1.1) {
-      fullDraw = level;
-      events.push({ type: 'calibrated', fullDrawTorsos: level, atMs: knownAtMs });
+    const farthest = Math.min(level, MOST_FULL_DRAW);
+    if (fullDraw === undefined || farthest > fullDraw * 1.1) {
+      fullDraw = farthest;
+      events.push({ type: 'calibrated', fullDrawTorsos: farthest, atMs: knownAtMs });
     }
     return events;
   }
@@ -205,13 +226,16 @@ export function createHoldDetector(): HoldDetector {
   function judge(atMs: number, spread: number, stance: Stance, unit: number, light: number | undefined): SightEvent[] {
     if (phase === 'drawn') {
       // The draw goes on: what looked drawn was a raised bow, and the hold begins only now.
-      if (spread > level + LET_DOWN_TORSOS) {
+      if (spread > top + LET_DOWN_TORSOS) {
         phase = 'rising';
         risenAtMs = atMs;
-        return [{ type: 'lost', atMs: fromMs, knownAtMs: atMs }];
+        taken = { fromMs, level, top };
+        return [{ type: 'lost', atMs: fromMs, knownAtMs: atMs, isRaised: true }];
       }
+      if (spread > level + LET_DOWN_TORSOS) level = Math.min(spread, top);
       // The level follows a hold that creeps, slowly enough not to follow a let-down.
       if (Math.abs(spread - level) < EDGE_TORSOS) level += (spread - level) * 0.04;
+      top = Math.max(top, level);
       return spread < exit() ? endHold(atMs) : [];
     }
     if (!looksDrawn(spread, stance, unit)) {
@@ -256,13 +280,19 @@ export function createHoldDetector(): HoldDetector {
     yardstick: torso,
     gaveWay: () => (phase === 'drawn' ? level - (samples.at(-1)?.spread ?? level) : 0),
     endHold,
+    forgetHold() {
+      phase = 'down';
+      isUnknown = true;
+    },
     resumeHold() {
       if (taken === undefined) return;
-      ({ fromMs, level } = taken);
+      ({ fromMs, level, top } = taken);
       phase = 'drawn';
-      // A creep goes on at where it has come to; a hand that the model has lost for a moment is no creep.
+      // A creep goes on at where it has come to, and a model that thinks better of where the hand is may be right; a hand that it has lost for a
+      // moment is neither.
       const now = median(samples.slice(-3).map(({ spread }) => spread));
-      if (level - now < MOST_CREEP_TORSOS) level = now;
+      if (level - now < MOST_CREEP_TORSOS || now >= undrawn()) level = now;
+      top = Math.max(top, level);
     },
   };
 }

@@ -22,8 +22,10 @@ const LONGEST_KEPT = 4_000;
 const SUDDEN_MS = 400;
 /** An edge that far from where it was looked for is some other movement's. */
 const FARTHEST_MS = 700;
-/** A twitch is over by then. */
+/** A twitch is over by then, and stays this near to the rest, times off its place. */
 const TWITCH_MS = 500;
+const TWITCH_OFFS = 4;
+const RESTING_FRAMES = 9;
 
 /** Follows the pixels of one hold, from the frame in which it was known. */
 export interface HoldTracks {
@@ -31,6 +33,8 @@ export interface HoldTracks {
   frames(): readonly TrackedFrame[];
   /** When hand and elbow came to rest, each as its pixels tell it; a patch that cannot tell is left out. `aboutMs`: when the model thinks that it was. */
   cameToRest(before: readonly TimedFrame[], aboutMs: number): RestEdge[];
+  /** Whether hand and elbow, as far as the pixels can tell, have been where they are ever since, milliseconds; false where there is nothing to tell it by. */
+  restedSince(fromMs: number): boolean;
   /**
    * When they left their place.
    * @param recent the last seconds' frames
@@ -119,6 +123,16 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       // The patches were taken a second later: new ones, taken nearer to the edge, tell more exactly.
       const exact = exactEdges([...before, now], { atMs: median([aboutMs, ...rough]), rest: 'after' });
       return exact.length > 0 ? exact : rough.map((atMs) => ({ atMs, isFollowed: false }));
+    },
+    restedSince(fromMs) {
+      const since = frames.filter(({ atMs }) => atMs >= fromMs);
+      const [first] = since;
+      if (first === undefined || first.atMs > fromMs + FARTHEST_MS / 2) return false;
+      const readings = handAndElbow(since, since.slice(-RESTING_FRAMES), off);
+      // Seen all along: of a patch that was lost for a while nobody knows where it was.
+      const isRest = (of: Reading[]) =>
+        of.length === since.length && of.every(({ value }) => value < off * TWITCH_OFFS);
+      return readings.length > 1 && readings.every(isRest);
     },
     left(recent, aboutMs) {
       const at = (frames.at(-1) as TrackedFrame).atMs;

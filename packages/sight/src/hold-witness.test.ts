@@ -34,7 +34,7 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
   } = trial;
   const { frames, holds } = bodyFilm(reps, { ...SMALL, ...film });
   const timed = timeReps(reps);
-  const paint = createPainter({ ...SMALL, ...film }, look);
+  const gray = paintedOnce(reps, film, look, lightAt);
   const witness = createHoldWitness();
   const build: Build = { size: film.size, seated: film.seated };
   const events: WitnessEvent[] = [];
@@ -43,13 +43,29 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
       events.push(...witness.blind(atMs));
       return;
     }
-    const figure: Joints = jointsAt(timed, atMs, build);
-    const frame = repaint(toGray(paint([figure], lightAt?.(atMs))), atMs);
+    const frame = repaint(
+      gray(index, () => jointsAt(timed, atMs, build), atMs),
+      atMs,
+    );
     const changed = change(rows, atMs);
     const points = index % askedEvery ? undefined : changed && nameBodyPoints(changed);
     events.push(...witness.push({ atMs, frame, points }));
   });
   return { events, holds, seen: events.filter((event): event is SeenHold => event.type === 'hold') };
+}
+
+/** The last film's pictures: to paint them takes longer than all that is tried on them. */
+let painted: { key: string; frames: GrayFrame[] } = { key: '', frames: [] };
+
+function paintedOnce(reps: ScriptedRep[], film: BodyFilmOptions, look: Look, lightAt: Trial['lightAt']) {
+  const key = JSON.stringify([reps, film, look, lightAt?.toString()]);
+  if (painted.key !== key) painted = { key, frames: [] };
+  const { frames } = painted;
+  const paint = createPainter({ ...SMALL, ...film }, look);
+  return (index: number, figure: () => Joints, atMs: number): GrayFrame => {
+    frames[index] ??= toGray(paint([figure()], lightAt?.(atMs)));
+    return frames[index];
+  };
 }
 
 const count = (events: WitnessEvent[], type: WitnessEvent['type']) =>
@@ -72,12 +88,16 @@ describe('model and pixels together', () => {
     });
   });
 
-  it('know a let-down soon', () => {
-    const { events, holds } = watch([{ holdS: 4 }], { askedEvery: 1 });
-    const letDown = events.find((event) => event.type === 'letDown');
-    // The goal is 250 ms at 15 frames a second; a rendered film measures it, this guards against a slip.
-    expect((letDown?.knownAtMs ?? Number.POSITIVE_INFINITY) - (holds[0]?.toMs ?? 0)).toBeLessThan(300);
-  });
+  it.each([1, 2])(
+    'know a let-down within a quarter of a second, the model asked about one picture in %i',
+    (askedEvery) => {
+      // Wherever the let-down falls between two pictures; the aim at 15 frames a second, the rendered films of the bench measure it.
+      const { events, holds } = watch([{ holdS: 2.2, restS: 0.5 }, { holdS: 2.232 }], { askedEvery });
+      const known = events.flatMap((event) => (event.type === 'letDown' ? [event.knownAtMs] : []));
+      expect(known).toHaveLength(2);
+      expect(Math.max(...known.map((atMs, index) => atMs - (holds[index]?.toMs ?? 0)))).toBeLessThan(250);
+    },
+  );
 
   it('overrule a model that loses the hand for a second: the pixels have not moved', () => {
     const at = { fromMs: 8_800, toMs: 9_800 };
@@ -92,6 +112,48 @@ describe('model and pixels together', () => {
     expect(Math.abs((seen[0]?.toMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(110);
   });
 
+  it('go on after a model that saw the hand nearer for a second sees it again', () => {
+    // By a fifth of a torso's length, as when somebody walks by behind: no more than a draw may creep.
+    const at = { fromMs: 8_800, toMs: 9_800 };
+    const { events, seen, holds } = watch([{ holdS: 5 }], {
+      askedEvery: 1,
+      change: (rows, atMs) => {
+        if (atMs < at.fromMs || atMs > at.toMs) return rows;
+        return rows.map(([x = 0, y = 0, score = 0], row) => [row === 9 ? x - 17 : x, y, score]);
+      },
+    });
+    expect(count(events, 'drawn')).toBe(1);
+    expect(count(events, 'lost')).toBe(0);
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.toMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(110);
+  });
+
+  it('go on where the model takes the elbow for the hand for a second, and then thinks better of it', () => {
+    const at = { fromMs: 8_800, toMs: 9_800 };
+    const { events, seen, holds } = watch([{ holdS: 5 }], {
+      askedEvery: 1,
+      change: (rows, atMs) => {
+        if (atMs < at.fromMs || atMs > at.toMs) return rows;
+        return rows.map(([x = 0, y = 0, score = 0], row) => [row === 10 ? x - 40 : x, y, score]);
+      },
+    });
+    expect(count(events, 'lost')).toBe(0);
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[0]?.fromMs ?? 0))).toBeLessThan(110);
+    expect(Math.abs((seen[0]?.toMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(110);
+  });
+
+  it('tell nothing of a hold whose beginning the model has not seen: no late start is made of it', () => {
+    // Both hands seen in one place until three seconds into the hold, as with a dark hand before a dark face.
+    const { events, seen, holds } = watch([{ holdS: 6 }, { holdS: 2.6 }], {
+      askedEvery: 1,
+      change: (rows, atMs) => (atMs > 5_000 && atMs < 9_600 ? rows.with(10, rows[9] ?? []) : rows),
+    });
+    expect(count(events, 'drawn')).toBe(1);
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[1]?.fromMs ?? 0))).toBeLessThan(110);
+  });
+
   it('do not take a quick creep for a let-down', () => {
     const { seen, holds } = watch([{ holdS: 2.2 }, { holdS: 4, creepM: 0.03 }], { askedEvery: 1 });
     expect(seen).toHaveLength(2);
@@ -99,9 +161,22 @@ describe('model and pixels together', () => {
     expect(seen[1]?.form.map(({ part }) => part)).toEqual(['creep']);
   });
 
-  it('do not take a twitch for a let-down', () => {
-    expect(watch([{ holdS: 5, twitchM: 0.025 }], { askedEvery: 1 }).seen).toHaveLength(1);
-  });
+  it.each([1, 2])(
+    'do not take a twitch of 2.5 or 4 cm for a let-down, the model asked about one picture in %i',
+    (askedEvery) => {
+      const { events, seen, holds } = watch(
+        [
+          { holdS: 3, twitchM: 0.025, restS: 0.5 },
+          { holdS: 3, twitchM: 0.04 },
+        ],
+        { askedEvery },
+      );
+      expect(count(events, 'letDown')).toBe(2);
+      holds.forEach(({ toMs }, index) => {
+        expect(Math.abs((seen[index]?.toMs ?? 0) - toMs)).toBeLessThan(110);
+      });
+    },
+  );
 
   it('do not take a twitch soon after the anchor for the anchor', () => {
     const { seen, holds } = watch([{ holdS: 2.2, twitchM: 0.025 }], { askedEvery: 1, noiseTorsos: 0.02 });

@@ -1,6 +1,6 @@
 import type { BodyPoints } from './body-points.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
-import { createHoldDetector } from './hold-detector.ts';
+import { createHoldDetector, SHORTEST_HOLD_MS } from './hold-detector.ts';
 import { type HoldTracks, trackHold } from './hold-tracks.ts';
 import { type FormPart, type FormReading, judgeForm, LIVE_MOVE_CM } from './judge-form.ts';
 import { median } from './median.ts';
@@ -50,12 +50,25 @@ export interface HoldWitness {
 }
 
 const REMEMBERED_MS = 3_200;
-/** Both hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. */
-const SURELY_MOVED = 0.1;
-const SURELY_GAVE_WAY = 0.05;
+/**
+ * Hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. The elbow stands free
+ * and leads: a twitch of 4 cm takes it 0.14 away, and the draw gives way by 0.08. The hand's patch is half face, which stays: it follows late, and a
+ * twitch of 2 cm takes it 0.03 away.
+ */
+const HAND_SURELY_MOVED = 0.03;
+const SURELY = [
+  { elbow: 0.12, gaveWay: 0.09 },
+  { elbow: 0.16, gaveWay: 0.05 },
+];
+/** A draw that gives way by so much may be a let-down: nothing is said of its form. Torso lengths. */
+const GIVES_WAY = 0.05;
+/** A hold that the pixels make as short as that was none: half of the shortest that a model may see. */
+const NO_HOLD_MS = SHORTEST_HOLD_MS / 2;
 /** Below this neither has let go of its place: the model is mistaken, or the draw creeps. About 4 cm. */
 const HARDLY_MOVED = 0.08;
 const LONGEST_VETO_MS = 2_500;
+/** A draw comes to rest within so much of where the model has it. */
+const LOOKED_BACK_MS = 1_500;
 /** How often the form is looked at while a hold goes on. */
 const FORM_EVERY_MS = 500;
 
@@ -75,24 +88,28 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   let told: FormPart[] = [];
   let doubtful: FormPart[] = [];
 
-  function begin(event: Extract<SightEvent, { type: 'drawn' }>, now: TimedFrame): WitnessEvent {
+  function begin(event: Extract<SightEvent, { type: 'drawn' }>, now: TimedFrame): WitnessEvent[] {
     const torso = detector.yardstick();
-    if (latest === undefined || torso === undefined) return event;
+    if (latest === undefined || torso === undefined) return [event];
     tracks = trackHold(now, latest, torso);
-    const from = event.atMs - 1_500;
+    const from = event.atMs - LOOKED_BACK_MS;
     const rests = tracks.cameToRest(
       recent.filter(({ atMs }) => atMs >= from && atMs < now.atMs),
       event.atMs,
     );
+    if (tracks.restedSince(from)) {
+      // Nothing came to rest then: the model had lost the hand, and when the hold began, nobody can say.
+      detector.forgetHold();
+      return forget();
+    }
     const atMs = middle(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;
     hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
-    return { ...event, atMs };
+    return [{ ...event, atMs }];
   }
 
   function end(event: Extract<SightEvent, { type: 'letDown' }>, now?: TimedFrame): WitnessEvent[] {
-    const moved = tracks?.moved() ?? [];
-    if (moved.length > 0 && moved.every((torsos) => torsos < HARDLY_MOVED)) {
+    if (stands()) {
       vetoedAtMs ??= event.knownAtMs;
       if (event.knownAtMs - vetoedAtMs < LONGEST_VETO_MS) {
         detector.resumeHold();
@@ -107,6 +124,10 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       fromMs,
       middle(event.atMs, tracks?.left(now === undefined ? recent : [...recent, now], event.atMs) ?? []),
     );
+    if (toMs - fromMs < NO_HOLD_MS) {
+      // Neither can vouch for it: what looked like a hold was something else.
+      return [{ type: 'lost', atMs: fromMs, knownAtMs: event.knownAtMs }, ...forget()];
+    }
     const read = readForm(toMs) ?? { form: [], wholeMs: toMs - fromMs, isJudged: false };
     return [{ ...event, atMs: toMs }, { type: 'hold', fromMs, toMs, ...read }, ...forget()];
   }
@@ -120,7 +141,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
 
   /** What has moved by now, each part once. A draw that gives way is a let-down, no fault. */
   function moves(atMs: number): SeenMove[] {
-    if (hold === undefined || atMs - formAtMs < FORM_EVERY_MS || detector.gaveWay() > SURELY_GAVE_WAY) return [];
+    if (hold === undefined || atMs - formAtMs < FORM_EVERY_MS || detector.gaveWay() > GIVES_WAY) return [];
     formAtMs = atMs;
     // An elbow swings before it has dropped: of the draw arm it is a creep only where it clearly is, else the elbow.
     const found = (readForm(atMs)?.form ?? [])
@@ -137,8 +158,13 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
 
   function tell(seen: readonly SightEvent[], now: TimedFrame | undefined): WitnessEvent[] {
     return seen.flatMap((event): WitnessEvent[] => {
-      if (event.type === 'drawn' && now !== undefined) return [begin(event, now)];
+      if (event.type === 'drawn' && now !== undefined) return begin(event, now);
       if (event.type === 'letDown') return end(event, now);
+      if (event.type === 'lost' && event.isRaised && stands()) {
+        // Nothing has moved: the model thinks better of where the hand is.
+        detector.resumeHold();
+        return [];
+      }
       if (event.type === 'lost') return [event, ...forget()];
       return [event];
     });
@@ -153,10 +179,17 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     return [];
   }
 
+  /** Neither hand nor elbow has moved, as far as the pixels can tell. */
+  function stands(): boolean {
+    const moved = tracks?.moved() ?? [];
+    return moved.length > 0 && moved.every((torsos) => torsos < HARDLY_MOVED);
+  }
+
   function endsSurely(): boolean {
-    if (tracks === undefined || detector.gaveWay() < SURELY_GAVE_WAY) return false;
-    const moved = tracks.moved();
-    return moved.length > 1 && moved.every((torsos) => torsos > SURELY_MOVED);
+    const gaveWay = detector.gaveWay();
+    if (tracks === undefined || gaveWay < GIVES_WAY) return false;
+    const [hand = 0, elbow = 0] = tracks.moved();
+    return hand > HAND_SURELY_MOVED && SURELY.some((least) => elbow > least.elbow && gaveWay > least.gaveWay);
   }
 
   return {

@@ -1,3 +1,5 @@
+import { chanceFrom } from '../../fixtures/sight/chance.ts';
+import type { Colour } from '../../fixtures/sight/paint-figure.ts';
 import type { FilmScript } from '../../fixtures/sight/write-film.ts';
 
 const plain = [{ holdS: 5 }, { holdS: 3, twitchM: 0.02 }, { holdS: 2.2 }];
@@ -55,5 +57,58 @@ export const films: Record<string, FilmScript> = {
   behind: { reps: short, yawDeg: 180 },
   dim: { reps: short, look: { light: 0.12, grain: 5 } },
   dark: { reps: short, look: { light: 0.03, grain: 5 } },
-  lamp: { reps: [{ holdS: 3 }, { holdS: 6 }], darkFromMs: 17_000 },
+  lamp: { reps: [{ holdS: 3 }, { holdS: 6 }], darkFromMs: 21_000 },
 };
+
+const SKINS: readonly Colour[] = [
+  [226, 176, 148],
+  [240, 200, 176],
+  [196, 140, 104],
+  [150, 100, 72],
+  [110, 72, 52],
+  [84, 54, 40],
+  [66, 42, 32],
+];
+const HAIRS: readonly Colour[] = [
+  [58, 38, 26],
+  [20, 16, 14],
+  [150, 110, 60],
+  [120, 120, 120],
+];
+
+/** An archer drawn at random within what a camera has to cope with: skin, clothes, light, build, side, distance and angle. */
+function anyArcher(seed: number): FilmScript {
+  const chance = chanceFrom(seed);
+  const oneOf = <T>(all: readonly T[]): T => all[Math.floor(chance() * all.length)] as T;
+  const shade = (from: number, to: number) => Math.round(from + chance() * (to - from));
+  const colour = (from: number, to: number): Colour => [shade(from, to), shade(from, to), shade(from, to)];
+  const skin = oneOf(SKINS);
+  const shirt = chance() < 0.3 ? colour(190, 240) : chance() < 0.5 ? colour(20, 70) : colour(40, 200);
+  return {
+    reps: [
+      { holdS: 2.6, restS: 1 },
+      { holdS: 4, twitchM: chance() < 0.5 ? 0.02 : 0, restS: 1 },
+    ],
+    yawDeg: Math.round(-30 + chance() * 60),
+    distanceM: 1.6 + chance() * 1.9,
+    leftHanded: chance() < 0.4,
+    seated: chance() < 0.2,
+    size: 0.85 + chance() * 0.25,
+    look: {
+      ...{ skin, shirt, trousers: colour(20, 120), hair: oneOf(HAIRS) },
+      ...{ band: chance() < 0.2, light: oneOf([1, 1, 1, 0.8, 0.6, 0.4]) },
+    },
+  };
+}
+
+/**
+ * A film by its name: one of `films`, or `any` with a number, an archer drawn at random.
+ * @throws RangeError where there is none of that name
+ */
+export function filmOf(name: string): FilmScript {
+  const any = /^any(\d+)$/.exec(name);
+  const film = any ? anyArcher(Number(any[1])) : films[name];
+  if (film === undefined)
+    throw new RangeError(`there is no film "${name}"; there are ${Object.keys(films)}, any1, any2 ...`);
+  return film;
+}

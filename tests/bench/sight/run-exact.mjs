@@ -1,5 +1,5 @@
 // Painted films shown to model and witness picture by picture, as slowly as it takes: the same on every machine, with no camera between.
-// Usage: npm run bench:sight-exact -- [film ...] [--asked=2] [--keep]   (--keep writes what the model said to tests/fixtures/sight/series)
+// Usage: npm run bench:sight-exact -- [film ...] [--asked=2] [--keep]   (any1, any2 ...: an archer drawn at random; --keep writes what the model said to tests/fixtures/sight/series)
 import { fileURLToPath } from 'node:url';
 import { createServer } from 'vite';
 
@@ -15,7 +15,7 @@ const server = await createServer({
 });
 const { loadHere, runExact } = await server.ssrLoadModule('./exact.ts');
 const { loadPoseModel } = await server.ssrLoadModule('../../../packages/sight/src/in-worker.ts');
-const { films } = await server.ssrLoadModule('./films.ts');
+const { filmOf, films } = await server.ssrLoadModule('./films.ts');
 const { keepSeries } = await server.ssrLoadModule('../../fixtures/sight/kept-series.ts');
 const words = process.argv.slice(2);
 const named = words.filter((word) => !word.startsWith('--'));
@@ -30,7 +30,7 @@ const three = (values) =>
 try {
   const model = await loadHere(loadPoseModel);
   for (const name of named.length > 0 ? named : Object.keys(films)) {
-    const run = runExact(model, films[name], askedEvery);
+    const run = runExact(model, filmOf(name), askedEvery);
     if (words.includes('--keep')) keepSeries(name, run.rows);
     report(name, run);
   }

@@ -22,11 +22,10 @@ const server = await createServer({
   cacheDir: `${root}node_modules/.vite-bench-sight`,
 });
 await server.listen();
-const { films } = await server.ssrLoadModule('./films.ts');
+const { filmOf } = await server.ssrLoadModule('./films.ts');
 const { writeFilm } = await server.ssrLoadModule('../../fixtures/sight/write-film.ts');
 const names = asked.length > 0 ? asked : ['plain', 'early', 'faults', 'left'];
-for (const name of names)
-  if (!(name in films)) throw new RangeError(`there is no film "${name}"; there are ${Object.keys(films)}`);
+const scripts = new Map(names.map((name) => [name, filmOf(name)]));
 
 const folder = mkdtempSync(join(tmpdir(), 'larkhold-films-'));
 const all = { start: [], end: [], known: [] };
@@ -37,7 +36,7 @@ const three = (values) =>
 try {
   for (const name of names) {
     const path = join(folder, `${name}.y4m`);
-    const truth = writeFilm(path, films[name]);
+    const truth = writeFilm(path, scripts.get(name));
     const browser = await chromium.launch({
       executablePath: findChromium(),
       args: [
