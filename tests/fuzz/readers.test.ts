@@ -1,8 +1,9 @@
+import { writeFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { readers } from './readers.ts';
 
-// So many texts for each reader; more with FUZZ_RUNS=100000, other ones with FUZZ_SEED.
+// So many texts for each reader; more with FUZZ_RUNS=100000, other ones with FUZZ_SEED; FUZZ_SLOWEST=FOLDER keeps the slowest text.
 const numRuns = Number(process.env.FUZZ_RUNS ?? 1000);
 const seed = Number(process.env.FUZZ_SEED ?? 20_261_126);
 
@@ -18,12 +19,13 @@ it.each(readers)(
   '$name: any text is read or refused in words, never thrown at, and what is taken is written and read the same',
   ({ name, hostile, read }) => {
     const counts = { taken: 0, refused: 0 };
-    let slowestMs = 0;
+    let [slowestMs, slowest] = [0, ''];
     fc.assert(
       fc.property(hostile, (text) => {
         const startedMs = performance.now();
         const answer = read(text);
-        slowestMs = Math.max(slowestMs, performance.now() - startedMs);
+        const ms = performance.now() - startedMs;
+        if (ms > slowestMs) [slowestMs, slowest] = [ms, text];
         if (answer.ok) {
           counts.taken++;
           expect(isPlain(answer.value)).toBe(true);
@@ -41,7 +43,10 @@ it.each(readers)(
     expect(Object.getOwnPropertyNames(Object.prototype)).toHaveLength(ownNamesBefore);
     expect(counts.taken + counts.refused).toBeGreaterThanOrEqual(numRuns);
     expect(counts.taken).toBeGreaterThan(0); // else nothing would have been written and read again
-    console.info(`${name}: seed ${seed}, ${JSON.stringify(counts)}, slowest ${slowestMs.toFixed(1)} ms`);
+    console.info(
+      `${name}: seed ${seed}, ${JSON.stringify(counts)}, slowest ${slowestMs.toFixed(1)} ms, of ${slowest.length} signs`,
+    );
+    if (process.env.FUZZ_SLOWEST) writeFileSync(`${process.env.FUZZ_SLOWEST}/${name}.txt`, slowest);
   },
   3_600_000,
 );
