@@ -2,6 +2,7 @@ export type { Archer } from './archer/archer.ts';
 export type { Capacity } from './archer/capacity.ts';
 export { type ArcherToday, type ExposureSum, knowArcher } from './archer/know-archer.ts';
 export { type PainStage, painStages } from './archer/pain-state.ts';
+export type { Past } from './archer/past.ts';
 export { type TestResult, testResults } from './archer/test-results.ts';
 export * from './demo/demo-diary.ts';
 export { createDemoJournal, type DemoJournalInput, removeDemoJournal } from './demo/demo-journal.ts';
@@ -101,6 +102,7 @@ export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from
 export type { Caution, CautionFacts } from './prescription/cautions.ts';
 export { explain } from './prescription/explain.ts';
 export { foldAhead } from './prescription/fold-ahead.ts';
+export { FOLD_VERSION, foldPast, pastHolds } from './prescription/fold-past.ts';
 export { type LeverValues, ladderPath } from './prescription/ladder-path.ts';
 export { cleanRecord, type PlannedDrill, type PlanRow } from './prescription/plan-row.ts';
 export type { SeasonPlanInput } from './prescription/plan-season.ts';

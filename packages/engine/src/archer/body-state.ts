@@ -85,6 +85,9 @@ const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noP
 /** The little of a body that is noted of every day, for the rules that replay a program. */
 export type BodyDay = Pick<BodyState, 'firstDay' | 'lastDay' | 'rowDay' | 'rowDays' | 'weight' | 'pain'>;
 
+// What a day of the past stands for.
+const pastBodies = new WeakMap<LoggedDay, BodyState>();
+
 const fold = foldDays(nobody, stepBody, ({ firstDay, lastDay, rowDay, rowDays, weight, pain }): BodyDay => {
   return { firstDay, lastDay, rowDay, rowDays, weight, pain };
 });
@@ -108,10 +111,19 @@ export const bodyDays = fold.notes;
  * @param count how many of them
  */
 export const foldBodyAhead = fold.ahead;
+/**
+ * Says what a day of the past stands for.
+ * @param day the first of a log, with `isPast`
+ * @param body what was known after it
+ */
+export function keepPastBody(day: LoggedDay, body: BodyState): void {
+  pastBodies.set(day, body);
+}
 /** Of somebody of whom nothing is known. */
 export const unknownBody = nobody;
 
 function stepBody(body: BodyState, today: LoggedDay): BodyState {
+  if (today.isPast) return pastBodies.get(today) ?? body;
   const { day, drills, entry } = today;
   const load = loadOf(today);
   const isDrilled = drills.length > 0;

@@ -5,8 +5,9 @@ import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { type Archer, checkArcher } from './archer.ts';
 import { type BodyState, bodyAfter, type DayLoad, type RecentDrill } from './body-state.ts';
 import { type Capacity, capacityOf } from './capacity.ts';
-import { logDays } from './logged-days.ts';
+import { countUntil, logDays } from './logged-days.ts';
 import { ANSWERS_A_STAGE, isResting, type PainStage, painAnswer, painOn } from './pain-state.ts';
+import { dayOfPast, type Past } from './past.ts';
 import { type TestResult, testResults } from './test-results.ts';
 
 /** What some days came to. */
@@ -75,7 +76,8 @@ const MISSED_SHARE = 0.2;
 /**
  * What is known of an archer today, folded from everything in the journal, whatever the program. Pure; days that were folded before are not
  * folded again.
- * @param input drill records and diary in any order; the archer's local day, ISO 8601; what the archer says of themselves; programs for their tests
+ * @param input drill records and diary in any order; the archer's local day, ISO 8601; what the archer says of themselves; programs for their
+ * tests; in place of older records and entries the past that they fold into, of which no tests are told
  * @returns every field with its evidence
  * @throws RangeError when the day or the archer cannot be
  * @source own: bounds and stages name their sources where they are defined
@@ -87,12 +89,12 @@ export function knowArcher(input: {
   today: string;
   archer?: Archer;
   programs?: readonly Program[];
+  past?: Past;
 }): ArcherToday {
   const today = dayNumber(input.today);
   const archer = checkArcher(input.archer);
-  const { days } = logDays(input.records, input.days);
-  let count = days.length;
-  while (count > 0 && days[count - 1]!.day > today) count--;
+  const { days } = logDays(input.records, input.days, dayOfPast(input.past));
+  const count = countUntil(days, today);
   const body = bodyAfter(days, count);
   const last = days[count - 1];
   const isPainful = last?.day === today && painAnswer(last) === true;

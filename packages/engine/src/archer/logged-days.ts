@@ -11,6 +11,8 @@ export interface LoggedDay {
   day: number;
   drills: readonly DrillRecord[];
   entry?: DayEntry;
+  /** It stands for itself and for everything before it, folded already; see `dayOfPast`. */
+  isPast?: true;
 }
 
 /** The journal by days, and what could not be placed. */
@@ -39,9 +41,47 @@ const kept = new WeakMap<DrillRecord, readonly [KeptLog, KeptLog?]>();
  * before is the same object as before, so that what was made of it can be kept.
  * @param records drill records in any order
  * @param entries diary entries in any order
+ * @param past the day that stands for everything before these
  * @returns the days in order, later ones than today too
+ * @throws RangeError where a record or an entry is of the past that is folded already
  */
-export function logDays(records: readonly DrillRecord[], entries: readonly DayEntry[] = []): DayLog {
+export function logDays(records: readonly DrillRecord[], entries: readonly DayEntry[] = [], past?: LoggedDay): DayLog {
+  const log = logOf(records, entries);
+  return past ? afterPast(log, past) : log;
+}
+
+const keptAfter = new WeakMap<readonly LoggedDay[], { past: LoggedDay; log: DayLog }>();
+
+function afterPast({ days, impossibleDates }: DayLog, past: LoggedDay): DayLog {
+  const known = keptAfter.get(days);
+  if (known?.past === past) return known.log;
+  const [first] = days;
+  if (first && first.day <= past.day) {
+    throw new RangeError(`something of day ${first.day} is given beside a past folded up to day ${past.day}`);
+  }
+  const log = { days: [past, ...days], impossibleDates };
+  keptAfter.set(days, { past, log });
+  return log;
+}
+
+/**
+ * How many days of a log are over or run on a day.
+ * @param days the journal by days
+ * @param today days from 1970-01-01
+ * @returns their count
+ * @throws RangeError where that day, or the one before it, is folded into the past
+ */
+export function countUntil(days: readonly LoggedDay[], today: number): number {
+  const [first] = days;
+  if (first?.isPast && today <= first.day + 1) {
+    throw new RangeError(`day ${today} is asked for beside a past folded up to day ${first.day}`);
+  }
+  let count = days.length;
+  while (count > 0 && days[count - 1]!.day > today) count--;
+  return count;
+}
+
+function logOf(records: readonly DrillRecord[], entries: readonly DayEntry[]): DayLog {
   const first = records[0];
   if (first === undefined) return build([], entries, undefined);
   const logs = kept.get(first) ?? [];

@@ -1,7 +1,8 @@
 import type { Archer } from '../archer/archer.ts';
 import { type BodyState, bodyAfter } from '../archer/body-state.ts';
-import { logDays } from '../archer/logged-days.ts';
+import { countUntil, logDays } from '../archer/logged-days.ts';
 import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
+import { dayOfPast, type Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
@@ -47,6 +48,7 @@ export function knowToday(
   given: {
     records: readonly DrillRecord[];
     days?: readonly DayEntry[];
+    past?: Past;
     day: number;
     archer: Archer;
     readiness?: KnownToday['readiness'];
@@ -56,10 +58,9 @@ export function knowToday(
   },
 ): KnownToday {
   const { day, archer } = given;
-  const { days, impossibleDates } = logDays(given.records, given.days);
-  let count = days.length;
-  let laterCount = 0;
-  while (count > 0 && days[count - 1]!.day > day) laterCount += days[--count]!.drills.length;
+  const { days, impossibleDates } = logDays(given.records, given.days, dayOfPast(given.past));
+  const count = countUntil(days, day);
+  const laterCount = days.slice(count).reduce((sum, { drills }) => sum + drills.length, 0);
   const isOlder = archer.ageYears !== undefined && archer.ageYears > OLDER_FROM_YEARS;
   const body = bodyAfter(days, count);
   const state = programAfter(program, days, count, isOlder);

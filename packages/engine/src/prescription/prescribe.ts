@@ -1,4 +1,5 @@
 import { type Archer, checkArcher } from '../archer/archer.ts';
+import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
@@ -32,6 +33,8 @@ export interface PrescribeInput {
   archer?: Archer;
   /** The diary: arrows shot, pain answered yes or no, and readiness. */
   days?: readonly DayEntry[];
+  /** In place of the records and entries before a day, what they fold into; it must hold this program. */
+  past?: Past;
   /** The day of a competition, ISO 8601: the two weeks before it are lighter, and the day before it and the day itself are for rest. */
   competitionDay?: string;
   /** What makes the day a lighter one in the archer's season, as `dueToday` gives it. */
@@ -44,7 +47,8 @@ export interface PrescribeInput {
  * Today's numbers for a program, and the reason for each. Pure: what is known of the archer is folded from records and diary, and nothing is stored.
  * @param input program, records, day, and what the archer says of today
  * @returns blocks in milliseconds and pounds-force, reasons, cautions, the timeline's length, and `rest` where today is better without a drill
- * @throws TypeError when the program is not valid; RangeError when the day, the minutes, the archer or the competition day are not
+ * @throws TypeError when the program is not valid; RangeError when the day, the minutes, the archer or the competition day are not,
+ * or when the past does not hold what is asked for
  * @example prescribe({ program: builtInPrograms[0], records: [], today: '2026-11-25' })
  */
 export function prescribe(input: PrescribeInput): Prescription {
@@ -56,10 +60,11 @@ export function prescribe(input: PrescribeInput): Prescription {
   }
   const archer = checkArcher(input.archer);
   const competitionDay = input.competitionDay === undefined ? undefined : dayNumber(input.competitionDay);
-  const { records, days, readiness } = input;
+  const { records, days, past, readiness } = input;
   const known = knowToday(program, {
     records,
     days,
+    past,
     day,
     archer,
     readiness,

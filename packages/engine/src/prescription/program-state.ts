@@ -3,6 +3,7 @@ import { type DrillSummary, summarise } from '../archer/drill-summary.ts';
 import { foldDays } from '../archer/fold-days.ts';
 import type { LoggedDay } from '../archer/logged-days.ts';
 import { painOn } from '../archer/pain-state.ts';
+import { type Past, pastOf } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Program } from '../program/program.ts';
 import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
@@ -107,11 +108,30 @@ export function isOf(program: Pick<Program, 'id' | 'title'>, record: DrillRecord
 function foldProgram(program: Program, isOlder: boolean) {
   const rules = rulesOf(program);
   return foldDays(unknownProgram(program), (state, today, at, days) => {
+    const past = pastOf(today);
+    if (past) return programOfPast(past, program, isOlder);
     const bodies = bodyDays(days);
     const own = ownDrills(program, today.drills);
     const context = { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
     return stepProgram(context, state, today, own);
   });
+}
+
+/**
+ * Names a program's state in a folded past: by all that it is made from besides the journal.
+ * @param program a valid program
+ * @param isOlder over 45
+ * @returns a text
+ */
+export function programKey(program: Program, isOlder: boolean): string {
+  return JSON.stringify([program, isOlder]);
+}
+
+function programOfPast({ programs }: Past, program: Program, isOlder: boolean): ProgramState {
+  const key = programKey(program, isOlder);
+  const found = programs.find((one) => one.key === key);
+  if (!found) throw new RangeError(`the folded past holds nothing of "${program.title}"`);
+  return found.state as ProgramState; // as `foldPast` put it there
 }
 
 function ownDrills(program: Program, drills: readonly DrillRecord[]): readonly DrillRecord[] {

@@ -1,6 +1,7 @@
 import type { Archer } from '../archer/archer.ts';
 import { knowArcher } from '../archer/know-archer.ts';
 import { logDays } from '../archer/logged-days.ts';
+import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry, SeasonCopy, WeekPage } from '../journal/journal.ts';
 import type { Problem } from '../program/problem.ts';
@@ -20,6 +21,8 @@ export interface SeasonTodayInput {
   /** Any order. */
   records: readonly DrillRecord[];
   days?: readonly DayEntry[];
+  /** In place of the records and entries before a day, what they fold into. */
+  past?: Past;
   /** Week pages: the days that are planned on this week's page. */
   weeks?: readonly WeekPage[];
   /** ISO 8601 day. */
@@ -59,12 +62,12 @@ export interface SeasonToday {
  * @example seasonToday({ records: [], programs: builtInPrograms, today: '2026-11-25' }).due[0]!.kind // 'program'
  */
 export function seasonToday(input: SeasonTodayInput): SeasonToday {
-  const { records, days, today, archer, programs, stored } = input;
+  const { records, days, past, today, archer, programs, stored } = input;
   const read = stored && parseSeason(JSON.stringify(stored.document));
   const own = read?.ok ? read.season : undefined;
   const isOwn = own !== undefined && own.blocks.length > 0;
   const season = withCompetition(isOwn ? own : { ...sensibleFor(input), ...listsOf(own) }, input.competitionDay);
-  const known = knowForSeason({ records, days, today, ...(archer ? { archer } : {}) });
+  const known = knowForSeason({ records, days, past, today, ...(archer ? { archer } : {}) });
   return {
     ...{ date: today, season, isOwn },
     ...(own ? { own } : {}),
@@ -80,15 +83,25 @@ function listsOf(own: Season | undefined): Partial<Season> {
   return { tests, competitions, restDays, dated };
 }
 
-function sensibleFor({ records, days, weeks, today, archer, programs, chosen, ...said }: SeasonTodayInput): Season {
-  const { capacity, rhythm } = knowArcher({ records, days, today, archer, programs });
-  const [firstDay] = logDays(records, days).days;
+function sensibleFor({
+  records,
+  days,
+  past,
+  weeks,
+  today,
+  archer,
+  programs,
+  chosen,
+  ...said
+}: SeasonTodayInput): Season {
+  const { capacity, rhythm } = knowArcher({ records, days, past, today, archer, programs });
+  const firstDay = past?.firstDay ?? logDays(records, days).days[0]?.day;
   const longest = archer?.longestHoldSeconds ?? capacity.find(({ tool }) => tool === 'bow')?.atLeastSeconds;
   const plannedDays = weeks?.find(({ week }) => week === isoWeek(today))?.plannedDays;
   const usualMinutes = said.usualMinutes ?? rhythm.minutes;
   return sensibleSeason({
     ...{ today, usualDays: said.usualDays ?? Math.round(rhythm.daysPerWeek), drilledDays: rhythm.evidence },
-    ...(firstDay === undefined ? {} : { firstDay: dayOfNumber(firstDay.day) }),
+    ...(firstDay === undefined ? {} : { firstDay: dayOfNumber(firstDay) }),
     ...(archer?.ageYears === undefined ? {} : { ageYears: archer.ageYears }),
     ...(archer?.tools === undefined ? {} : { tools: archer.tools }),
     ...(usualMinutes === undefined ? {} : { usualMinutes }),

@@ -1,3 +1,4 @@
+import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { compareInstants } from '../journal/edit-order.ts';
 import type { Program } from '../program/program.ts';
@@ -8,24 +9,27 @@ import { idOf } from '../program/program-id.ts';
  * @param programs of the rack, in its order
  * @param takenId what the kit keeps; nothing while none was taken
  * @param drills of the journal, in any order
+ * @param past what the drills before these fold into, where they are not given
  * @returns the program; undefined only for an empty rack
  */
 export function chosenProgram(
   programs: readonly Program[],
   takenId: string | undefined,
   drills: readonly DrillRecord[],
+  past?: Past,
 ): Program | undefined {
   const taken = takenId === undefined ? undefined : programs.find(({ id }) => id === takenId);
   if (taken) return taken;
-  const lastId = lastDrilledId(drills);
+  const lastId = lastDrilledId(drills, past?.lastDrill);
   return programs.find((program) => idOf(program) === lastId) ?? programs[0];
 }
 
-function lastDrilledId(drills: readonly DrillRecord[]): string | undefined {
+function lastDrilledId(drills: readonly DrillRecord[], before: Past['lastDrill']): string | undefined {
   let last: DrillRecord | undefined;
   for (const drill of drills) {
     // A test is done when it is due: having done one makes it nobody's daily drill.
     if (drill.kind !== 'test' && (!last || compareInstants(drill.startedAt, last.startedAt) > 0)) last = drill;
   }
+  if (before && compareInstants(before.startedAt, last?.startedAt) >= 0) return before.programId;
   return last && (last.programId ?? last.program);
 }

@@ -1,4 +1,5 @@
 import type { Archer } from '../archer/archer.ts';
+import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { Journal } from '../journal/journal.ts';
 import type { PrescribeInput } from '../prescription/prescribe.ts';
@@ -16,6 +17,8 @@ import { chosenProgram } from './chosen-program.ts';
 export interface TodaysProgramInput
   extends Pick<SeasonTodayInput, 'competitionDay' | 'usualMinutes' | 'usualDays' | 'today' | 'programs'> {
   journal: Journal;
+  /** In place of the drills and entries before a day, what they fold into. */
+  past?: Past;
   archer?: Archer;
   /** The program that the archer took last, and the day for which it was taken, ISO 8601. */
   takenId?: string;
@@ -35,12 +38,13 @@ export interface TodaysProgram {
  * @throws RangeError where the rack is empty or the day does not exist
  */
 export function todaysProgram(input: TodaysProgramInput): TodaysProgram {
-  const { journal, programs, today, archer, competitionDay, usualMinutes, usualDays } = input;
+  const { journal, past, programs, today, archer, competitionDay, usualMinutes, usualDays } = input;
   const { season: stored, drills: records, days, weeks } = journal;
-  const hasChosen = input.takenId !== undefined || records.some(({ kind }) => kind !== 'test');
+  const hasChosen =
+    input.takenId !== undefined || past?.lastDrill !== undefined || records.some(({ kind }) => kind !== 'test');
   const on = onProgram(input);
   const season = seasonToday({
-    ...{ records, days, weeks, today, programs, archer, competitionDay, usualMinutes, usualDays },
+    ...{ records, days, past, weeks, today, programs, archer, competitionDay, usualMinutes, usualDays },
     ...(stored ? { stored } : {}),
     ...(hasChosen ? { chosen: on } : {}),
   });
@@ -61,10 +65,10 @@ function nextDue({ journal, programs, today }: TodaysProgramInput, { due }: Seas
   return there.find((program) => !isDone(program, journal.drills, today)) ?? there.at(-1);
 }
 
-function onProgram({ journal, programs, takenId }: TodaysProgramInput): Program {
+function onProgram({ journal, past, programs, takenId }: TodaysProgramInput): Program {
   // A test is done when it is due: having taken one makes it nobody's daily drill.
   const taken = programs.find((program) => idOf(program) === takenId);
-  const chosen = chosenProgram(programs, taken?.kind === 'test' ? undefined : takenId, journal.drills);
+  const chosen = chosenProgram(programs, taken?.kind === 'test' ? undefined : takenId, journal.drills, past);
   if (!chosen) throw new RangeError('programs is empty; expected at least one program');
   return chosen;
 }
