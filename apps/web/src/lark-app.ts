@@ -140,7 +140,7 @@ export class LarkApp extends LitElement {
         @lark-open-program=${this.#onProgram}
       >
         ${isDrilling ? nothing : this.#notices(app)}
-        ${isDrilling ? nothing : html`<coach-answer></coach-answer><lark-lost></lark-lost><lark-replaced></lark-replaced><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place()}
+        ${isDrilling ? nothing : html`<coach-answer></coach-answer><lark-lost></lark-lost><lark-replaced></lark-replaced><lark-odd-entries .route=${this.route}></lark-odd-entries>`} ${this.#place(app.view.past !== undefined)}
       </main>`;
     return keyed(presentWords().language, page);
   }
@@ -189,11 +189,13 @@ export class LarkApp extends LitElement {
       </div>`
           : nothing
       }
-      <backup-notice></backup-notice>`;
+      ${view.past ? nothing : html`<backup-notice></backup-notice>`}`;
   }
 
-  #place() {
+  #place(isPartRead: boolean) {
     const { place, id, page, day } = this.route;
+    if (isPartRead && (page || place !== 'line'))
+      return html`<p class="dim" role="status">${say('app.readingOlder')}</p>`;
     if (page) {
       void this.#fetch(page);
       if (this.missing.has(page)) {

@@ -1,5 +1,5 @@
 import { type IDBPDatabase, wrap } from 'idb';
-import type { Adapter, Change, Found, Table } from './adapter.ts';
+import type { Adapter, Change, Found, Table, WantedRows } from './adapter.ts';
 import { type MigrationStep, migrationSteps, type UpgradeTransaction } from './migrations.ts';
 import { StoreError } from './trouble.ts';
 
@@ -59,6 +59,27 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
     await transaction.done;
     return found;
   };
+  const readFew = async (
+    from: readonly Table[],
+    counted: readonly Table[],
+    wanted: (found: Found) => WantedRows,
+  ): Promise<{ found: Found; counts: ReadonlyMap<Table, number> }> => {
+    const transaction = await begin([...new Set([...from, ...counted])], 'readonly');
+    const tableOf = (name: Table) => transaction.objectStore(name);
+    const [whole, counts] = await Promise.all([
+      readTables(from, tableOf),
+      Promise.all(counted.map(async (name) => [name, await tableOf(name).count()] as const)),
+    ]);
+    const some = await Promise.all(
+      [...wanted(whole)].map(async ([name, keys]) => {
+        const values: unknown[] = await Promise.all(keys.map((key) => tableOf(name).get(key)));
+        const rows = keys.map((key, at) => [key, values[at]] as const);
+        return [name, new Map(rows.filter(([, value]) => value !== undefined))] as const;
+      }),
+    );
+    await transaction.done;
+    return { found: new Map([...whole, ...some]), counts: new Map(counts) };
+  };
   const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<Change[]> => {
     const transaction = await begin(from, 'readwrite');
     const done = transaction.done;
@@ -91,7 +112,7 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
     closedFor ??= new StoreError('newer');
     database?.close();
   };
-  return { where: 'disk', read, write, update, close };
+  return { where: 'disk', read, readFew, write, update, close };
 }
 
 function beginTransaction(

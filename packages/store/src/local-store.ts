@@ -2,6 +2,7 @@ import {
   collectionNames,
   type DrillRecord,
   type Journal,
+  type Past,
   type ProgramCopy,
   readablePrograms,
   stampAfter,
@@ -11,12 +12,14 @@ import { checkInTurns } from './check-in-turns.ts';
 import type { IntegrityReport, KeptAside, SetAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import { kitChanges, kitTables } from './kit-changes.ts';
+import { groupedTables, withNames, withNaming } from './lately.ts';
 import { latestOf } from './latest-of.ts';
 import { applyChanges } from './memory-adapter.ts';
 import { wholeKit } from './own-kit.ts';
+import { readRecent, writePast } from './recent-journal.ts';
 import { noRunning, runningChanges, runningOf } from './running-rows.ts';
 import { removal, type StampParts, stampChange } from './stamp-change.ts';
-import type { Store } from './store.ts';
+import type { RecentJournal, Store } from './store.ts';
 import {
   checkTable,
   journalChanges,
@@ -68,6 +71,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   let queue: Promise<unknown> = Promise.resolve();
   let device: string | undefined;
   let latest: string | undefined;
+  let keptPast: string | undefined;
 
   /** One thing at a time, so that a read never sees half of a change. */
   const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
@@ -81,7 +85,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   let heardCount = 0;
   channel?.hear((changed) => {
     heardCount += 1;
-    for (const table of changed) mirror.delete(table);
+    for (const table of withGroup(changed)) mirror.delete(table);
     journal = undefined;
     notify(changed);
   });
@@ -98,7 +102,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     }
   };
   const load = async (from: readonly Table[]): Promise<Found> => {
-    const missing = from.filter((table) => !mirror.has(table));
+    const missing = withGroup(from.filter((table) => !mirror.has(table)));
     if (missing.length > 0) {
       try {
         const { checked, damaged } = await readChecked(missing);
@@ -124,7 +128,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
         : { table: one.table as Table, do: 'remove', key: one.key },
     ]);
     try {
-      await adapter.write(moves);
+      await adapter.write(withNames(moves, newStamp()));
     } catch {
       // No room to move them: they stay where they are, and are found again next time.
       for (const one of damaged) unmoved.set(`${one.table}/${one.key}`, one);
@@ -158,20 +162,23 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   };
   const write = async (changes: readonly Change[], durable = false): Promise<void> => {
     const older = supersede(unwritten, changes);
+    const stamp = newStamp();
+    const all = withNames([...older, ...changes], stamp);
     try {
-      await adapter.write([...older, ...changes], durable);
+      await adapter.write(all, durable);
     } catch (error) {
       // What failed before may be what has no room; the new change may still fit.
       if (older.length === 0) throw fail(error, changes);
-      await adapter.write(changes, durable).catch((again: unknown) => {
+      const alone = withNames(changes, stamp);
+      await adapter.write(alone, durable).catch((again: unknown) => {
         throw fail(again, changes);
       });
       unwritten = older;
-      succeed(changes);
+      succeed(alone);
       return;
     }
     unwritten = [];
-    succeed([...older, ...changes]);
+    succeed(all);
   };
   const edit = (changes: readonly Change[]): Promise<void> =>
     inTurn(async () => {
@@ -200,6 +207,24 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     }
     return journal;
   };
+  const recentJournal = async (today: string): Promise<RecentJournal | undefined> => {
+    if (mirror.has('drills') || unwritten.length > 0) return undefined;
+    const others = await load(journalTables.filter((table) => !groupedTables.includes(table)));
+    const read = await readRecent(adapter, others, today);
+    if (!read) return undefined;
+    ({ latest, text: keptPast } = read);
+    return read.recent;
+  };
+  const keepPast = async (past: Past, of: Journal): Promise<boolean> => {
+    const found = await load(journalTables);
+    if (journal !== of || unwritten.length > 0 || journalTables.some((table) => !mirror.has(table))) return false;
+    const text = JSON.stringify(past);
+    const changes = await writePast({ adapter, found, past, latest, stamp: newStamp(), isKnown: text === keptPast });
+    if (!changes) return false;
+    applyChanges(mirror, changes);
+    keptPast = text;
+    return true;
+  };
   const hybridInstant = (): string => stampAfter(now(), latest);
   const handle = (key: string): Promise<unknown> =>
     inTurn(async () => (await load(['handles'])).get('handles')?.get(key));
@@ -213,7 +238,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       const ours = new Map(from.map((table) => [table, checkTable(table, found.get(table) ?? new Map(), [])]));
       applyChanges(ours, unwritten);
       try {
-        return decide(ours);
+        return withNames(decide(ours), newStamp());
       } catch (error) {
         refused = { error };
         throw error;
@@ -221,7 +246,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     };
     let changes: Change[];
     try {
-      changes = await adapter.update(from, decideChecked);
+      changes = await adapter.update(withNaming(from), decideChecked);
     } catch (error) {
       if (refused) throw refused.error; // the caller's mistake, not the disk's
       throw fail(error, decide(await load(from)));
@@ -270,6 +295,9 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     },
     removeProgram: (id) => remove('opened', [id]),
     journal: () => inTurn(readJournal),
+    // Only ever a copy: where it cannot be read or written, everything is read as if there were none.
+    recentJournal: (today) => inTurn(() => recentJournal(today).catch(() => undefined)),
+    keepPast: (past, of) => inTurn(() => keepPast(past, of).catch(() => false)),
     putDrill: async (record) => putChecked('drills', [record]),
     putDrills: async (records) => putChecked('drills', records),
     removeDrills: (ids) => remove('drills', ids),
@@ -363,7 +391,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
           where: adapter.where,
           trouble: writeTrouble ?? parts.trouble,
           counts: Object.fromEntries(
-            [...found].filter(([table]) => table !== 'aside').map(([t, rows]) => [t, rows.size]),
+            [...found].filter(([table]) => !ofStoreAlone.includes(table)).map(([t, rows]) => [t, rows.size]),
           ),
           setAside: await readAside(),
           unwrittenCount: unwritten.length,
@@ -394,6 +422,20 @@ function supersede(older: readonly Change[], newer: readonly Change[]): Change[]
   return older.filter((change) => !cleared.has(change.table) && (change.do === 'clear' || !written.has(keyOf(change))));
 }
 
+/** What the store keeps for itself. */
+const ofStoreAlone: readonly Table[] = ['aside', 'past', 'lately'];
+
+/** The tables whose change others hear of. */
 function tablesOf(changes: readonly Change[]): Table[] {
-  return [...new Set(changes.map((change) => change.table))];
+  return [...new Set(changes.map((change) => change.table))].filter((table) => table !== 'past' && table !== 'lately');
+}
+
+/** Tables, and those that are read together with them. */
+function withGroup(tables: readonly Table[]): readonly Table[] {
+  return tables.some((table) => groupedTables.includes(table)) ? [...new Set([...tables, ...groupedTables])] : tables;
+}
+
+/** Two are never the same. */
+function newStamp(): string {
+  return `${Date.now()} ${Math.random()}`;
 }

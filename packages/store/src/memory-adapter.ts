@@ -37,6 +37,17 @@ export function createMemoryAdapter(): Adapter {
   return {
     where: 'memory',
     read: async (from) => copyOf(from),
+    readFew: async (from, counted, wanted) => {
+      const whole = copyOf(from);
+      const some = [...wanted(whole)].map(([name, keys]) => {
+        const rows = tableOf(name);
+        return [name, new Map(keys.flatMap((key) => (rows.has(key) ? [[key, rows.get(key)]] : [])))] as const;
+      });
+      return {
+        found: new Map([...whole, ...some]),
+        counts: new Map(counted.map((name) => [name, tableOf(name).size])),
+      };
+    },
     write: async (changes) => apply(changes),
     update: async (from, decide) => {
       const changes = decide(copyOf(from));

@@ -61,6 +61,10 @@ export const migrationSteps: readonly MigrationStep[] = [
   () => {
     // The kit learned how much is said, the key that cuts a rest short, and how the display is laid out. What is left out has its usual value.
   },
+  (database) => {
+    // A folded past, and the names of what was put since. Both begin empty: the first start reads everything, as before.
+    for (const table of ['past', 'lately']) database.createObjectStore(table);
+  },
 ];
 
 const version4Lists = [

@@ -1,10 +1,20 @@
-import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Program, WeekPage } from '@larkhold/engine';
+import type { DayEntry, DrillRecord, Journal, Milestone, NoteScrap, Past, Program, WeekPage } from '@larkhold/engine';
 import type { Table } from './adapter.ts';
 import type { IntegrityReport, KeptAside } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import type { RunningDrill } from './running-drill.ts';
 import type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
 import type { StoreTrouble } from './trouble.ts';
+
+/** The last weeks of a long journal. */
+export interface RecentJournal {
+  /** Drills and days from `past.before` on; of everything else all there is. */
+  journal: Journal;
+  /** What the drills and days before these fold into. */
+  past: Past;
+  /** The drill that was under way when the app was last left, if any. */
+  running?: RunningDrill;
+}
 
 /**
  * Programs, journal and kit, kept on the device. Every write resolves when it is done and rejects with a `StoreError` when it did not
@@ -24,6 +34,19 @@ export interface Store {
   removeProgram(id: string): Promise<void>;
   /** Everything that was done, in no promised order, marks of removed records included: see `visibleJournal`, and `mergeJournals` for order. */
   journal(): Promise<Journal>;
+  /**
+   * The last weeks of the journal and the past that they go on from, without reading the rest.
+   * @param today ISO 8601 day
+   * @returns undefined where no past is kept, where anything in it has changed since, or where everything is read already: then `journal` has it
+   */
+  recentJournal(today: string): Promise<RecentJournal | undefined>;
+  /**
+   * Keeps a folded past for the next start.
+   * @param past of this journal
+   * @param of the very journal that `journal` gave
+   * @returns whether it is kept: not where the journal has changed since, in this tab or another, or where the past is not of all of it
+   */
+  keepPast(past: Past, of: Journal): Promise<boolean>;
   putDrill(record: DrillRecord): Promise<void>;
   putDrills(records: readonly DrillRecord[]): Promise<void>;
   /** Leaves a mark in place of each record, so that a merge does not bring it back. Unknown ids are left alone. */

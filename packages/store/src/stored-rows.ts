@@ -177,7 +177,7 @@ function unknownChanges(from: Journal, to: Journal): Change[] {
 }
 
 function schemaOf(table: Table, key: string): z.ZodType | undefined {
-  if (table === 'aside' || table === 'handles') return undefined;
+  if (table === 'aside' || table === 'handles' || table === 'past' || table === 'lately') return undefined;
   if (table === 'removed') return removalMarkSchema;
   if (table !== 'single') return journalCollections[table].schema;
   return Object.hasOwn(singleSchemas, key) ? singleSchemas[key as keyof typeof singleSchemas] : undefined;

@@ -54,3 +54,30 @@ export async function fillJournal(context, address, drillCount) {
   );
   await page.close();
 }
+
+/**
+ * Lets the app read a long journal once, as on any morning before, until it has folded what lies before the last weeks.
+ * @param context its journal filled
+ * @param address where the built app is served
+ */
+export async function letFold(context, address) {
+  const page = await context.newPage();
+  await page.goto(`${address}#/line`);
+  await page.waitForFunction(
+    async () => {
+      const database = await new Promise((resolve) => {
+        const asked = indexedDB.open('larkhold');
+        asked.onsuccess = () => resolve(asked.result);
+      });
+      const count = await new Promise((resolve) => {
+        const asked = database.transaction('past').objectStore('past').count();
+        asked.onsuccess = () => resolve(asked.result);
+      });
+      database.close();
+      return count > 0;
+    },
+    undefined,
+    { timeout: 180_000, polling: 500 },
+  );
+  await page.close();
+}

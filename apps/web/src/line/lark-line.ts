@@ -91,7 +91,7 @@ export class LarkLine extends PlaceElement {
   }
 
   protected override updated(): void {
-    if (this.app && this.turns < TURNS && isLong(this.app.view.journal)) void this.#nextTurn();
+    if (this.app && !this.app.view.past && this.turns < TURNS && isLong(this.app.view.journal)) void this.#nextTurn();
     const numbers = this.renderRoot.querySelector('lark-prescription');
     if (this.#isFocused || !numbers) return;
     this.#isFocused = true;
@@ -171,7 +171,7 @@ export class LarkLine extends PlaceElement {
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
           <due-today></due-today>
         </header>
-        ${view.journal.drills.length === 0 ? firstRun(this.#pick) : nothing}
+        ${view.journal.drills.length === 0 && !view.past ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? elsewhereNotice(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
         ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
@@ -203,6 +203,7 @@ export class LarkLine extends PlaceElement {
 
   #beside(app: App, prescription: Prescription, next: Prescription) {
     const { chosen, journal, today } = app.view;
+    if (app.view.past) return html`<p class="dim" role="status">${say('app.readingOlder')}</p>`;
     const drawn = isLong(journal) ? this.turns : TURNS;
     const lately = html`<then-and-now .prescription=${prescription} .next=${next}></then-and-now>
       <lark-in-mind></lark-in-mind>
@@ -328,7 +329,8 @@ export class LarkLine extends PlaceElement {
     const record = await app.act.drillKeeper.describe(finished, event.detail);
     void app.act.keepStored();
     const program = programOf(app, record);
-    if (program) {
+    // A drill that ended before the older ones were read: what comes next is not known yet.
+    if (program && !app.view.past) {
       this.told = { record, next: numbersAfter(app.view, record, program) };
     }
     this.#leave(app);

@@ -5,6 +5,7 @@ import type {
   Journal,
   Milestone,
   NoteScrap,
+  Past,
   Program,
   Season,
   SeasonToday,
@@ -45,6 +46,11 @@ export interface AppView {
   season: SeasonToday;
   /** What was done; marks of removed things left out. */
   journal: Journal;
+  /**
+   * There while only the last weeks of the journal are read: what the drills and days before these fold into. Today's numbers are whole with it;
+   * whatever else needs all of the journal waits until it is gone.
+   */
+  past?: Past;
   kit: Kit;
   /** What was removed today, newest last: each can be brought back until the next day. */
   removedToday: readonly RemovedThing[];

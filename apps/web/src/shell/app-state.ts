@@ -3,7 +3,9 @@ import {
   createJournal,
   demoDiary,
   type Journal,
+  type Past,
   type Program,
+  pastHolds,
   visibleJournal,
   withoutDemoDiary,
 } from '@larkhold/engine';
@@ -27,6 +29,7 @@ import { onlyTab } from './drill-lock.ts';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
 import { createFolderBackup } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
+import { createPastKeeper, whenIdle } from './past-keeper.ts';
 import { type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
 import type { Surroundings } from './surroundings.ts';
 import { chosenToday } from './todays-program.ts';
@@ -66,6 +69,8 @@ export function createAppState(around: Surroundings): AppState {
   let aside: readonly OddEntry[] = [];
   let removed: readonly RemovedThing[] = [];
   let replaced: ReplacedProgram | undefined;
+  let isBegun = false;
+  const keepPast = createPastKeeper(store);
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
   function reload(): Promise<void> {
@@ -85,6 +90,8 @@ export function createAppState(around: Surroundings): AppState {
   }
 
   async function read(): Promise<void> {
+    if (!isBegun) await readRecent();
+    isBegun = true;
     const [opened, stored, readKit, running] = await Promise.all([
       store.programs(),
       store.journal(),
@@ -92,13 +99,9 @@ export function createAppState(around: Surroundings): AppState {
       store.running(),
     ]);
     kit = readKit;
-    removed = removedOn(await store.removedToday(), around.today());
     loss.see(stored);
     if (last.stored !== stored) last = { stored, visible: undrawn.without(visibleJournal(stored)) };
-    aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
-    // Without a disk for it there is no way back, and nothing to say.
-    const kept: unknown = await store.replacedProgram().catch(() => undefined);
-    replaced = readReplaced(kept, around.instant(), (id) => opened.find((one) => one.id === id));
+    await readBeside(opened);
     const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
     try {
       await readAhead(found.opened);
@@ -113,6 +116,42 @@ export function createAppState(around: Surroundings): AppState {
       }
       publish({ ...found, opened: opened.filter((program) => !undrawn.has(program)) });
     }
+  }
+
+  /** What lies beside journal and kit. */
+  async function readBeside(opened: readonly Program[]): Promise<void> {
+    removed = removedOn(await store.removedToday(), around.today());
+    aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
+    // Without a disk for it there is no way back, and nothing to say.
+    const kept: unknown = await store.replacedProgram().catch(() => undefined);
+    replaced = readReplaced(kept, around.instant(), (id) => opened.find((one) => one.id === id));
+  }
+
+  /** Of a long journal the last weeks come first, with what all before them folds into: today's numbers are whole, the rest comes while idle. */
+  async function readRecent(): Promise<void> {
+    const recent = await store.recentJournal(around.today());
+    if (!recent) return;
+    const { past, running } = recent;
+    try {
+      const opened = await store.programs();
+      kit = await store.kit();
+      await readBeside(opened);
+      const journal = visibleJournal(recent.journal);
+      const { chosen } = chosenToday({ journal, past, programs: rackOf(opened), kit, today: around.today() });
+      if (!pastHolds(past, chosen, archerOf(kit).ageYears)) return;
+      publish({ opened, running, journal, past });
+    } catch (error) {
+      around.report?.(error); // an entry that cannot be drawn: it is looked for in the whole
+      return;
+    }
+    await whenIdle();
+  }
+
+  /** While nothing else is asked for: for the next start. */
+  async function keepForNextStart({ view }: App): Promise<void> {
+    const { stored, visible } = last;
+    const { programs, chosen, season, today } = view;
+    if (stored && !isDrilling) await keepPast({ stored, visible, programs, chosen, season, kit, today });
   }
 
   /** @returns whether an entry was found that can't be drawn */
@@ -138,13 +177,24 @@ export function createAppState(around: Surroundings): AppState {
     return [...builtIn.map((program) => programInWords(program)), ...opened];
   }
 
-  function publish({ opened, running }: { opened: readonly Program[]; running: AppView['running'] }): void {
+  function publish({
+    opened,
+    running,
+    journal = last.visible,
+    past,
+  }: {
+    opened: readonly Program[];
+    running: AppView['running'];
+    journal?: Journal;
+    past?: Past;
+  }): void {
     const openedIds = idsOf(opened);
     const programs = rackOf(opened);
     const today = around.today();
-    const { chosen, season } = chosenToday({ journal: last.visible, programs, kit, today });
+    const { chosen, season } = chosenToday({ journal, past, programs, kit, today });
     const view: AppView = {
-      ...{ today, programs, openedIds, chosen, season, journal: last.visible, kit, running },
+      ...{ today, programs, openedIds, chosen, season, journal, kit, running },
+      ...(past ? { past } : {}),
       removedToday: removed,
       ...{ where: store.where, trouble: store.trouble, refusal, persistence, isDrilling },
       lost: loss.lost,
@@ -153,6 +203,7 @@ export function createAppState(around: Surroundings): AppState {
       runsElsewhere: drillLock.isElsewhere,
     };
     show({ view, act });
+    if (!past) void keepForNextStart({ view, act }).catch((error: unknown) => around.report?.(error));
   }
 
   function show(next: App): void {

@@ -13,11 +13,13 @@ const kept = new WeakMap<AppView['journal'], Map<string, { program: Program; pre
  * @returns the prescription
  */
 export function todaysPrescription(
-  view: Pick<AppView, 'journal' | 'today' | 'kit'> & { season?: Pick<AppView['season'], 'date' | 'season' | 'due'> },
+  view: Pick<AppView, 'journal' | 'past' | 'today' | 'kit'> & {
+    season?: Pick<AppView['season'], 'date' | 'season' | 'due'>;
+  },
   program: Program,
   minutes?: number,
 ): Prescription {
-  const { journal, today, kit, season } = view;
+  const { journal, past, today, kit, season } = view;
   const archer = archerOf(kit);
   const effects = season
     ? seasonEffects(season, program, today, kit.programDay)
@@ -28,7 +30,7 @@ export function todaysPrescription(
   const found = ofJournal.get(key);
   if (found?.program === program) return found.prescription;
   const { drills: records, days } = journal;
-  const prescription = prescribe({ program, records, today, minutes, archer, days, ...effects });
+  const prescription = prescribe({ program, records, past, today, minutes, archer, days, ...effects });
   ofJournal.set(key, { program, prescription });
   return prescription;
 }

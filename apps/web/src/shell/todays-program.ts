@@ -3,7 +3,7 @@ import { archerOf } from '@larkhold/store';
 import type { AppView } from './app-context.ts';
 
 /** What today's program is made from. */
-type Known = Pick<AppView, 'journal' | 'programs' | 'kit' | 'today'>;
+type Known = Pick<AppView, 'journal' | 'past' | 'programs' | 'kit' | 'today'>;
 /** Today's program, and the season that has it. */
 type Todays = Pick<AppView, 'chosen' | 'season'>;
 
@@ -15,7 +15,7 @@ const kept = new WeakMap<AppView['journal'], { key: string; programs: Known['pro
  * @returns the same answer for the same ones
  * @throws RangeError where the rack is empty
  */
-export function chosenToday({ journal, programs, kit, today }: Known): Todays {
+export function chosenToday({ journal, past, programs, kit, today }: Known): Todays {
   const archer = archerOf(kit);
   const { plan, programId: takenId, programDay: takenDay } = kit;
   const key = JSON.stringify([today, archer, plan, takenId, takenDay]);
@@ -23,7 +23,7 @@ export function chosenToday({ journal, programs, kit, today }: Known): Todays {
   if (found?.key === key && isSameRack(found.programs, programs)) return found.todays;
   const { competitionDay, usualMinutes, daysPerWeek: usualDays } = plan ?? {};
   const said = { takenId, takenDay, competitionDay, usualMinutes, usualDays };
-  const { program: chosen, season } = todaysProgram({ journal, programs, today, archer, ...said });
+  const { program: chosen, season } = todaysProgram({ journal, past, programs, today, archer, ...said });
   kept.set(journal, { key, programs, todays: { chosen, season } });
   return { chosen, season };
 }

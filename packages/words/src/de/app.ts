@@ -5,6 +5,7 @@ export const app: Readonly<Record<keyof typeof en, string>> = {
   'app.places': 'Bereiche',
   'app.skipToPage': 'Zum Inhalt springen',
   'app.saveEverything': 'Alles als Datei sichern',
+  'app.readingOlder': 'Die älteren Übungen werden gelesen …',
   'app.newer': 'Eine neuere Version ist bereit.',
   'app.useNow': 'Jetzt verwenden',
   'app.fileWaits': 'Eine Datei, die du geöffnet hast, wartet.',

@@ -3,6 +3,7 @@ export const app = {
   'app.places': 'Places',
   'app.skipToPage': 'Skip to the page',
   'app.saveEverything': 'Save everything as a file',
+  'app.readingOlder': 'Reading the older drills …',
   'app.newer': 'A newer version is ready.',
   'app.useNow': 'Use it now',
   'app.fileWaits': 'A file that you opened is waiting.',

@@ -1,0 +1,118 @@
+import {
+  dayNumber,
+  dayOfNumber,
+  findProgram,
+  foldPast,
+  type Journal,
+  type Program,
+  type SeasonToday,
+} from '@larkhold/engine';
+import { archerOf, type Kit, nextTask, type Store } from '@larkhold/store';
+import { foldInTurns, isLong } from './fold-in-turns.ts';
+
+/** So many days are never folded into the past: they change most, and are what the line shows. */
+const RECENT_DAYS = 42;
+/** And so many drills, however long ago. */
+const RECENT_DRILLS = 30;
+/** A past of so many days before that serves still. */
+const RENEWED_DAYS = 28;
+/** Programs that a past holds at most. */
+const MOST_PROGRAMS = 8;
+/** A browser that is never idle is not waited for, milliseconds. */
+const PATIENCE_MS = 2000;
+
+/** What a past is folded from. */
+export interface Foldable {
+  /** The very journal that the store gave, and as it is shown. */
+  stored: Journal;
+  visible: Journal;
+  programs: readonly Program[];
+  chosen: Program;
+  season: SeasonToday;
+  kit: Kit;
+  today: string;
+}
+
+/**
+ * Folds all but the last weeks of a long journal while the page is idle, and keeps that for the next start.
+ * @param store where it is kept
+ * @returns what keeps one, and does nothing for a short journal; whether it is kept. Never rejects: without it the next start reads everything
+ */
+export function createPastKeeper(store: Pick<Store, 'keepPast'>): (from: Foldable) => Promise<boolean> {
+  let before: string | undefined;
+  let latest: Foldable | undefined;
+  let running: Promise<boolean> | undefined;
+
+  async function keepLatest(): Promise<boolean> {
+    let isKept = false;
+    while (latest) {
+      const from = latest;
+      latest = undefined;
+      isKept = await keep(from);
+    }
+    return isKept;
+  }
+
+  async function keep(from: Foldable): Promise<boolean> {
+    const { stored, visible, kit, today } = from;
+    const wanted = foldDay(visible, today);
+    if (before === undefined || before > wanted || dayNumber(wanted) - dayNumber(before) > RENEWED_DAYS)
+      before = wanted;
+    const archer = archerOf(kit);
+    const programs = programsOf(from);
+    for (const program of programs) {
+      await whenIdle();
+      await foldInTurns(visible, archer, program);
+    }
+    await whenIdle();
+    const { drills: records, days } = visible;
+    const past = foldPast({ records, days, before, programs, ageYears: archer.ageYears });
+    await nextTask();
+    return past !== undefined && (await store.keepPast(past, stored));
+  }
+
+  return async (from) => {
+    if (!isLong(from.visible)) return false;
+    latest = from; // what is asked for while one is folded comes next
+    running ??= keepLatest().finally(() => {
+      running = undefined;
+    });
+    return running;
+  };
+}
+
+/** The first day that is not folded. */
+function foldDay({ drills }: Journal, today: string): string {
+  const dates = drills.map(({ date }) => date).sort();
+  const last = dayOfNumber(dayNumber(today) - RECENT_DAYS);
+  const late = dates.at(-RECENT_DRILLS) ?? last;
+  return [late, last].sort()[0] ?? last;
+}
+
+/** What may be today's on the next mornings: the one of today, those that are due, those drilled lately. */
+function programsOf({ visible, programs, chosen, season: { due, season }, today }: Foldable): Program[] {
+  const since = dayOfNumber(dayNumber(today) - RECENT_DAYS);
+  const drilled = new Set(
+    visible.drills.filter(({ date }) => date >= since).map(({ program, programId }) => programId ?? program),
+  );
+  const refs = [
+    ...due.flatMap((one) => (one.kind === 'rest' ? [] : [one.program])),
+    ...season.tests.map((one) => one.program),
+  ];
+  const found = [
+    ...[chosen, ...refs.flatMap((ref) => findProgram(ref, programs) ?? [])],
+    ...programs.filter(({ id, title }) => drilled.has(id ?? title)),
+  ];
+  return [...new Set(found)].slice(0, MOST_PROGRAMS);
+}
+
+/**
+ * Waits until the page has nothing else to do.
+ * @returns when it is idle, or when it has not been for two seconds
+ */
+export function whenIdle(): Promise<void> {
+  return new Promise((resolve) => {
+    if (typeof requestIdleCallback === 'undefined') setTimeout(resolve);
+    else requestIdleCallback(() => resolve(), { timeout: PATIENCE_MS });
+  });
+}
