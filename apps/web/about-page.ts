@@ -1,7 +1,7 @@
 import type { Words } from '@larkhold/words';
 import type { Plugin } from 'vite';
 
-/** Markup that stands in a sentence of the page, by the name of its parameter. */
+/** Markup in a sentence of the page, by the name of its parameter. */
 const markup = {
   folder: () => '<code>dist/bundle</code>',
   package: () => '<code>@larkhold/runner</code>',

@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
-/** One file for pages without a bundler: the elements with all they stand on. */
+/** One file for pages without a bundler: the elements with all they need. */
 export default defineConfig({
   root: fileURLToPath(new URL('.', import.meta.url)),
   // Workers and the spoken words are found beside the file, wherever it is served from.

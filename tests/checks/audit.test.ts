@@ -28,7 +28,7 @@ it.each([
   ['<html>', 'no answer'],
   ['{"error":{"summary":"audit endpoint returned an error"}}', 'audit endpoint returned an error'],
   ['{"message":"405 Method Not Allowed\\nmore"}', '405 Method Not Allowed'],
-])('a registry that answers %j is told about in one line and held against nobody', (text, why) => {
+])('a registry that answers %j is reported in one line and held against nobody', (text, why) => {
   expect(judgeAudit(text)).toEqual({
     verdict: 'unanswered',
     words: `this registry does no audit (${why}): nothing was checked`,

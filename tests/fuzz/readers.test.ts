@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { readers } from './readers.ts';
 
-// So many texts for each reader; more with FUZZ_RUNS=100000, other ones with FUZZ_SEED; FUZZ_SLOWEST=FOLDER keeps the slowest text.
+// How many texts each reader gets; more with FUZZ_RUNS=100000, other ones with FUZZ_SEED; FUZZ_SLOWEST=FOLDER keeps the slowest text.
 const numRuns = Number(process.env.FUZZ_RUNS ?? 1000);
 const seed = Number(process.env.FUZZ_SEED ?? 20_261_126);
 

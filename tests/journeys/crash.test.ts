@@ -14,7 +14,7 @@ afterAll(leaveAll);
 
 const HOLD_MS = 3000;
 
-/** Drills until some way into the hold after so many reps, and lets what was written reach the disk. */
+/** Drills until some way into the hold after some reps, and lets what was written reach the disk. */
 async function drillToHold(page: Page, rep: number): Promise<void> {
   await standStill(page.context());
   await page.keyboard.press('Space');

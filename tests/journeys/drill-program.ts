@@ -55,5 +55,5 @@ export async function takeProgram(page: Page, text: string, title = 'Attic holds
 export const beginButton = (page: Page) =>
   page.getByRole('button', { name: /^(Begin|Begin again|Drill all the same)$/ });
 
-/** The word that stands on the glance display. */
+/** The word on the glance display. */
 export const phase = (page: Page, word: string) => page.locator('lark-glance').getByText(word, { exact: true }).first();

@@ -14,7 +14,7 @@ describe('a page of one’s own', () => {
   let server: PreviewServer;
   let address: string;
 
-  // The page as it stands in `docs`, and the package built as for publishing, where the page looks for it; nothing else.
+  // The page as it is in `docs`, and the package built as for publishing, where the page looks for it; nothing else.
   beforeAll(async () => {
     folder = mkdtempSync(join(tmpdir(), 'larkhold-embed-'));
     const site = join(folder, 'site');

@@ -29,13 +29,13 @@ export const everyPage = [
 ] as const;
 
 /**
- * Goes to a page, waits until it stands, and opens what is folded.
+ * Goes to a page, waits until it is drawn, and opens what is folded.
  * @param page where the app is
  * @param hash one of `everyPage`
  */
 export async function goTo(page: Page, hash: string, ids: { id: string; drill: string }): Promise<void> {
   await page.goto(`${page.url().split('#')[0]}${hash.replace('{id}', ids.id).replace('{drill}', ids.drill)}`);
-  // A page that is loaded when it is first opened stands a moment later.
+  // A page that is loaded when it is first opened is drawn a moment later.
   await page.waitForTimeout(60);
   await page.locator('main > :last-child h1').first().waitFor();
 }

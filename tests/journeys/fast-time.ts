@@ -10,7 +10,7 @@ const toStopMs = 20_000;
 /**
  * Makes the clock of all pages of a context stand still, so that only `pass` and `passUntil` move it.
  * @param at milliseconds since 1970; now unless a test says otherwise
- * @returns where it stands
+ * @returns where it is
  */
 export async function standStill(context: BrowserContext, at = Date.now()): Promise<number> {
   await context.clock.install({ time: at });
@@ -47,7 +47,7 @@ async function passInside(context: BrowserContext, steps: number): Promise<void>
 }
 
 /**
- * Moves the clock until something stands on the screen.
+ * Moves the clock until something is on the screen.
  * @param limitMs milliseconds of fast time after which it gives up
  */
 export async function passUntil(context: BrowserContext, shown: Locator, limitMs = 600_000): Promise<void> {
@@ -57,7 +57,7 @@ export async function passUntil(context: BrowserContext, shown: Locator, limitMs
   await shown.waitFor();
 }
 
-/** Where the drill on the line stands; undefined where none is on the screen. */
+/** Where the drill on the line is; undefined where none is on the screen. */
 export function drillView(page: Page): Promise<SessionView | undefined> {
   return page.evaluate(() => {
     const drill = document

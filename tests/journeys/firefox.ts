@@ -15,7 +15,7 @@ export interface SecondBrowser {
   wait(selector: string): Promise<void>;
   /** Presses an element, as a finger does. */
   press(selector: string): Promise<void>;
-  /** Goes to a page of the app and waits until it stands. */
+  /** Goes to a page of the app and waits until it is drawn. */
   go(hash: string): Promise<void>;
   /** Gives a file to the rack, as the system's window would. */
   giveToRack(text: string): Promise<void>;
@@ -87,7 +87,7 @@ export async function openFirefox(address: string): Promise<SecondBrowser | unde
       await page.evaluate((to) => {
         location.hash = to;
       }, hash);
-      // A page that is loaded when it is first opened stands a moment later.
+      // A page that is loaded when it is first opened is drawn a moment later.
       await until(page, () => {
         const place = document.querySelector('lark-app')?.shadowRoot?.querySelector('main > :last-child');
         return Boolean(place?.shadowRoot?.querySelector('h1'));

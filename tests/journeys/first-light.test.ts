@@ -134,7 +134,7 @@ describe.concurrent('first light', () => {
       .getByText(new RegExp(`^${held}\\ss of 3\\ss$`))
       .waitFor();
 
-    // A wrong outcome is put right in one press, and today follows.
+    // A wrong outcome is corrected in one press, and today follows.
     await reps.first().getByRole('button', { name: 'Held' }).click();
     await page.getByText('Corrected.').waitFor();
     await page.goto(`${page.url().split('#')[0]}#/line`);

@@ -171,7 +171,7 @@ describe.concurrent('hands-free', () => {
     const unseen = changes
       .filter(({ visibility }) => visibility === 'hidden')
       .map(({ kind }) => kind)
-      .filter((kind, at, all) => kind !== all[at - 1]); // a hold is told anew every two seconds
+      .filter((kind, at, all) => kind !== all[at - 1]); // a hold is reported anew every two seconds
     // A look on a busy machine can be late by more than a phase is long: a phase may be passed over, but none may be announced out of order.
     let toCome = ['draw', 'hold', 'letDown', 'rest', 'draw', 'hold', 'letDown'];
     for (const kind of unseen.slice(unseen[0] === 'ready' ? 1 : 0)) {
@@ -205,7 +205,7 @@ describe.concurrent('hands-free', () => {
     await tab.close();
   });
 
-  it('a sound that stops in mid-drill is told at once, and taken back when it returns', async ({ expect }) => {
+  it('a sound that stops in mid-drill is reported at once, and taken back when it returns', async ({ expect }) => {
     const { page, faults, leave } = await arriveAtKit({
       before: () => {
         const made: AudioContext[] = [];
@@ -239,7 +239,7 @@ describe.concurrent('hands-free', () => {
     await leave();
   });
 
-  it('a gamepad lets down, and unplugged in mid-hold it is told on the display while the hold goes on', async ({
+  it('a gamepad lets down, and unplugged in mid-hold it is reported on the display while the hold goes on', async ({
     expect,
   }) => {
     const { page, faults, leave } = await arriveAtKit({
@@ -290,7 +290,7 @@ describe.concurrent('hands-free', () => {
     await leave();
   });
 
-  it('a microphone that is refused is told on the display, and the drill goes on; a pedal says how it was', async ({
+  it('a microphone that is refused is reported on the display, and the drill goes on; a pedal says how it was', async ({
     expect,
   }) => {
     const { page, faults, leave } = await arriveAtKit();

@@ -51,7 +51,7 @@ const TOOLS = `
  * @param text the program file's text
  * @param title the program's title
  * @param before runs in the page before anything is begun
- * @returns the tab; its Begin button stands ready
+ * @returns the tab; its Begin button is ready
  */
 export async function openHiddenTab(address: string, text: string, title: string, before = ''): Promise<HiddenTab> {
   const browser = await launchWithTabs();

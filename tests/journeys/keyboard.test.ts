@@ -60,7 +60,7 @@ describe.concurrent('by keyboard alone', () => {
     await leave();
   });
 
-  it('a file is opened or refused, a drill is begun, let down, stopped, told about and put right', async ({
+  it('a file is opened or refused, a drill is begun, let down, stopped, told about and corrected', async ({
     expect,
   }) => {
     const { page, faults, leave } = await arrive('#/rack');

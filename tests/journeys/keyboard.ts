@@ -85,7 +85,7 @@ export async function tabAndPress(page: Page, name: string | RegExp, key = 'Ente
   await press(page, key);
 }
 
-/** Goes to a field by the tab key and types over what stands there. */
+/** Goes to a field by the tab key and types over what is there. */
 export async function tabAndType(page: Page, name: string | RegExp, text: string): Promise<void> {
   await tabTo(page, name);
   await page.keyboard.press('ControlOrMeta+a');

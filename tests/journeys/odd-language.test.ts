@@ -9,7 +9,7 @@ afterAll(leaveAll);
 const languages = ['C', '', 'en_US.UTF-8', 'x', 'de-', 'tlh-Latn-x-klingon', 'en-US-u-nu-arab', '🏹'];
 
 describe.concurrent('a browser whose language is odd', () => {
-  it.each(languages)('%o: every page stands, and nothing fails', async (language) => {
+  it.each(languages)('%o: every page is drawn, and nothing fails', async (language) => {
     const { page, context, faults, leave } = await arrive('about.html');
     await context.addInitScript((tag) => {
       Object.defineProperty(Navigator.prototype, 'language', { get: () => tag, configurable: true });

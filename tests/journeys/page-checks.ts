@@ -14,7 +14,7 @@ const colourRules = { type: 'rule', values: ['color-contrast', 'link-in-text-blo
 
 /**
  * Runs axe-core over a page. The page's own policy lets no foreign script in; an isolated evaluation is not one.
- * @param page as it stands
+ * @param page as it is
  * @param rules all, or those about colours alone
  * @returns each rule that is broken, with the first place
  */
@@ -34,8 +34,8 @@ export async function axeFaults(page: Page, rules: 'all' | 'colours' = 'all'): P
 
 /**
  * Looks for what a narrow or enlarged page pushes past an edge.
- * @param page as it stands
- * @returns whether anything scrolls sideways that is not a named region, what stands outside of the page, and what is cut off
+ * @param page as it is
+ * @returns whether anything scrolls sideways that is not a named region, what is outside of the page, and what is cut off
  */
 export function spillFaults(page: Page): Promise<string[]> {
   return page.evaluate(() => {
@@ -161,7 +161,7 @@ const named =
 
 /**
  * Reads the page as a screen reader is given it.
- * @param page as it stands
+ * @param page as it is
  * @returns what has no name, how often it is not exactly one first heading, and names that a program left unfinished
  */
 export async function nameFaults(page: Page): Promise<string[]> {

@@ -56,7 +56,7 @@ it('Firefox: a program from a file, a drill, its record after a reload, every pa
   await press('>>> .begin');
   await wait('>>> lark-drill');
   await wait('>>> lark-after >>> form');
-  // The closing frame stands above all of it for some seconds; a press sends it away.
+  // The closing frame covers all of it for some seconds; a press sends it away.
   await press('>>> lark-after >>> .closing');
   await press('>>> lark-after >>> .done button[type="button"]');
   await wait('>>> lark-told >>> h1');

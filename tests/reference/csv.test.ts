@@ -83,7 +83,7 @@ describe('CSV', () => {
     );
   });
 
-  it('has a row for each drill that stands', () => {
+  it('has a row for each drill that is kept', () => {
     const [header, row, ...more] = read(formatDrillsCsv(journal));
     expect(more).toEqual([]);
     const cells = Object.fromEntries((header ?? []).map((name, index) => [name, row?.[index]]));

@@ -36,7 +36,7 @@ function placesIn(value: Json): Place[] {
   return keys.flatMap((last) => [{ parent, last }, ...placesIn(parent[last])]);
 }
 
-/** The places by what stands there, so that each kind is met as often as the others, however many there are of it. */
+/** The places by what is there, so that each kind is met as often as the others, however many there are of it. */
 function placeIn(file: Json, kind: number, place: number): Place {
   const places = placesIn(file);
   const nameOf = ({ last }: Place) => (typeof last === 'number' ? 'entry' : last);

@@ -14,7 +14,7 @@ export interface InventedArcher {
   drillShare(day: number): number;
   /** Arrows on a day with shooting, and how often there is one. */
   arrows: { count: number; share: number };
-  /** How often the day is called heavy, a hold is let down early, and there are only so many minutes. */
+  /** How often the day is called heavy, a hold is let down early, and there are few minutes. */
   heavyShare: number;
   mishapShare: number;
   short?: { minutes: number; share: number };

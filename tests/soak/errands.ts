@@ -61,7 +61,7 @@ export async function removeOne(life: Life): Promise<void> {
   count('removed');
 }
 
-/** Another device's journal comes in: one drill that is new, and one of ours as it was before it was put right. */
+/** Another device's journal comes in: one drill that is new, and one of ours as it was before it was corrected. */
 export async function takeIn(life: Life, isUndone: boolean): Promise<void> {
   const { browser, known, count } = life;
   const at = new Date(browser.nowMs).toISOString();

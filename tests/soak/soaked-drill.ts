@@ -45,7 +45,7 @@ export async function liveDrill(
   }
   if (!stands) return;
   await browser.page.getByText('How was it?').waitFor();
-  // The closing frame stands above all of it for some seconds; a press sends it away.
+  // The closing frame covers all of it for some seconds; a press sends it away.
   await browser.page.locator('lark-after .closing').dispatchEvent('pointerdown');
   await browser.page.getByRole('button', { name: 'Skip', exact: true }).click();
   await browser.page.getByRole('heading', { name: 'Logged' }).waitFor();
@@ -77,7 +77,7 @@ async function liveRep({ browser, dice }: Life, reps: KnownRep[], holdMs: number
 
 /** A hold is looked at as often or oftener. */
 const LOOK_MS = 100;
-/** What stands on the disk of a hold is renewed as often. */
+/** What is on the disk of a hold is renewed as often. */
 const RENEWED_MS = 2_000;
 
 /** One rep in which something goes wrong. @returns whether the drill still stands */

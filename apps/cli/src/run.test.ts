@@ -60,7 +60,7 @@ describe('check', () => {
     expect(await run(['check', 'good.drill.json', 'bad.drill.json', 'j.json'], around)).toBe(1);
     const lines = around.printed().split('\n');
     expect(lines[0]).toBe('good.drill.json: a program file, all right');
-    expect(lines[1]).toMatch(/^bad\.drill\.json:13:\d+: .*180/); // the hold stands in line 13; the file page says 180 s at most
+    expect(lines[1]).toMatch(/^bad\.drill\.json:13:\d+: .*180/); // the hold is in line 13; the file page says 180 s at most
     expect(lines[2]).toBe('j.json: a journal file, all right');
   });
 

@@ -1,6 +1,6 @@
 import type { BoxAdapter } from '@larkhold/box';
 
-/** What the commands stand on; `larkhold.ts` brings the real ones, a test its own. */
+/** What the commands need from outside; `larkhold.ts` brings the real ones, a test its own. */
 export interface Surroundings {
   /**
    * Reads a file.

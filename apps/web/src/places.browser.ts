@@ -37,7 +37,7 @@ afterEach(() => {
   page.remove();
 });
 
-/** Goes to a place and waits until it stands. */
+/** Goes to a place and waits until it is drawn. */
 async function goTo(hash: string, tag: string): Promise<ShadowRoot> {
   location.hash = hash;
   return expect
@@ -119,7 +119,7 @@ test('a broken file shows every problem with its place, and the rack is as it wa
   await expectClean();
 });
 
-test('a program file is opened, asks before it stands beside its like, and is taken for today', async () => {
+test('a program file is opened, asks before it is kept beside its like, and is taken for today', async () => {
   const rack = await goTo('#/rack', 'lark-rack');
   const [first] = state.app?.view.programs ?? [];
   if (!first) throw new TypeError('the rack is empty');

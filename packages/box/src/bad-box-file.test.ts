@@ -98,7 +98,7 @@ describe('a bad file in the box', () => {
     expect(isFetched).toBe(false);
   });
 
-  it('that was swapped with another device’s is told of: under its own digest, and under one that was made to fit', async () => {
+  it('that was swapped with another device’s is reported: under its own digest, and under one that was made to fit', async () => {
     const { box, phone, laptop, file } = twoDevices();
     const tablet = new TrialDevice('Tablet', pairing, keys);
     await phone.meet(box);

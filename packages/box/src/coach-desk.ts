@@ -30,7 +30,7 @@ export const coachDeskSchema = z.object({
   identity: z.string().max(200),
   recipient: z.string().max(200),
   archers: z.record(z.string().max(16), deskArcherSchema),
-  /** Files that could not be read, and why: they are told of once. */
+  /** Files that could not be read, and why: they are reported once. */
   told: z.record(z.string().max(64), boxTroubleSchema),
   lastReadAt: z.string().max(40).optional(),
 });

@@ -56,7 +56,7 @@ const keys = await deriveBoxKeys(pairing);
 
 const plainCipher: Cipher = { seal: async (plain) => plain, open: async (sealed) => sealed };
 
-/** A host that dies after so many calls. */
+/** A host that dies after a number of calls. */
 function failing(box: BoxAdapter, calls: number): BoxAdapter {
   let count = 0;
   const or =

@@ -9,17 +9,17 @@ export interface ClockReading {
 }
 
 /**
- * So many exact readings say where the clock is now. A busy machine stamps one of them late now and then, and the sound loses a step of some ten
+ * How many exact readings say where the clock is now. A busy machine stamps one of them late now and then, and the sound loses a step of some ten
  * milliseconds for good; the middle of five sees past the first and follows the second after three wake-ups.
  */
 const QUICK_COUNT = 5;
-/** So many together say it more closely: single ones scatter. */
+/** How many together say it more closely: single ones scatter. */
 const STEADY_COUNT = 40;
 /** Fewer than this are no closer than the last five. */
 const STEADY_FROM = 20;
 /** The last five differ from all by this much, in milliseconds: the sound has lost a step, and all before it are of no use. */
 const STEP_MS = 1;
-/** After so long without a reading those before are forgotten, in milliseconds: a step may have been lost meanwhile. */
+/** After how long without a reading those before are forgotten, in milliseconds: a step may have been lost meanwhile. */
 const EXACT_GAP_MS = 1000;
 /** How long another reading counts, in milliseconds: long enough to see past the steps, short enough to follow drift. */
 const STEPPED_WINDOW_MS = 1500;
@@ -31,7 +31,7 @@ const LEFTOVER_MS = 250;
 /** A map from the page clock to the audio clock. */
 export interface ClockMap {
   add(reading: ClockReading): void;
-  /** What must stand on the audio clock to be heard at a page time, seconds; undefined before the first reading. */
+  /** What must be put on the audio clock to be heard at a page time, seconds; undefined before the first reading. */
   toAudio(pageMs: number): number | undefined;
   /** The last exact reading stands apart: it was stamped late, or the sound has lost a step; the next ones say which. */
   readonly isInDoubt: boolean;

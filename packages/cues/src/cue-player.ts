@@ -19,7 +19,7 @@ export interface CuePlayer {
    * Plays each cue at page clock `originMs + cue.atMs`. Replaces what was armed; past cues are dropped.
    *
    * @param cues offsets in milliseconds
-   * @param originMs where offset 0 stands on the page clock (`performance.now()`), milliseconds
+   * @param originMs where offset 0 is on the page clock (`performance.now()`), milliseconds
    */
   arm(cues: readonly SoundCue[], originMs: number): void;
   /** Nothing more sounds, at once. */
@@ -41,7 +41,7 @@ export interface CuePlayer {
   close(): void;
 }
 
-/** What a player stands on; a test brings its own. */
+/** What a player needs from outside; a test brings its own. */
 export interface CueEnvironment {
   /** The page clock, milliseconds. */
   nowMs: () => number;
@@ -63,7 +63,7 @@ const RESUME_EVERY_MS = 400;
 const SAFE_START_SECONDS = 0.005;
 
 /**
- * A player of cues: they stand on the audio clock seconds ahead, so that a busy or hidden page is still on time.
+ * A player of cues: they are put on the audio clock seconds ahead, so that a busy or hidden page is still on time.
  *
  * @param settings how cues sound; what is left out stands as in `defaultCueSettings`
  * @param environment clock, output and wake-ups, for tests

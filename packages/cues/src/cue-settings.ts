@@ -18,7 +18,7 @@ export const defaultCueSettings: Readonly<CueSettings> = { level: 0.8, voice: 't
 /**
  * Settings with some of them changed.
  *
- * @param settings the settings as they stand
+ * @param settings the settings as they are
  * @param changes what changes; a level outside 0..1 is a caller's error
  * @returns the new settings; the old ones are left as they were
  * @throws RangeError when the level is not between 0 and 1

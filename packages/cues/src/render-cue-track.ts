@@ -23,7 +23,7 @@ export const CUE_TRACK_HZ = 24000;
 const TAIL_SECONDS = 3;
 const CHUNK_SECONDS = 60;
 
-/** Where a cue's samples stand in a track. */
+/** Where a cue's samples are in a track. */
 interface Placed {
   first: number;
   samples: Float32Array;

@@ -85,7 +85,7 @@ export async function loadSpritePack(urlOf: (name: string) => URL | string, deco
 /**
  * Cuts a pack's sound into its phrases.
  *
- * @param pack what stands where
+ * @param pack which phrase is where
  * @param sound the decoded file, mono
  * @returns the words, each beginning with its first audible sample
  */

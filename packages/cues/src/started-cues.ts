@@ -10,7 +10,7 @@ interface Started {
   sources: AudioBufferSourceNode[];
 }
 
-/** The cues that stand on the audio clock: those still to be heard and those sounding. */
+/** The cues that are on the audio clock: those still to be heard and those sounding. */
 export interface StartedCues {
   start(
     audio: BaseAudioContext,
@@ -22,7 +22,7 @@ export interface StartedCues {
   ): void;
   /** Takes back what has not sounded yet. */
   takeBackFuture(nowSeconds: number): ArmedCue[];
-  /** Takes back what has not sounded yet and stands in the wrong place by more than the tolerance. */
+  /** Takes back what has not sounded yet and is in the wrong place by more than the tolerance. */
   takeBackMisplaced(
     nowSeconds: number,
     toAudio: (pageMs: number) => number | undefined,

@@ -44,7 +44,7 @@ export function actionOfKey(
 
 /**
  * Whether the bow is being drawn or held.
- * @param view where the drill stands
+ * @param view where the drill is
  * @returns true in a running draw or hold
  */
 export function isDrawn(view: Stand): boolean {

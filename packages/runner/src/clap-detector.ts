@@ -3,14 +3,14 @@ export interface ClapDetector {
   /**
    * Listens to the next samples.
    * @param samples -1..1, one channel, following those before without a gap
-   * @returns where claps began, seconds since the first sample; a clap is told as soon as it has died away, 60 to 150 ms later
+   * @returns where claps began, seconds since the first sample; a clap is reported as soon as it has died away, 60 to 150 ms later
    */
   hear(samples: Float32Array): number[];
 }
 
 /** Length of the pieces whose loudness is compared, seconds. */
 const PIECE_SECONDS = 0.004;
-/** A clap is at least so many times as loud as the room around it. */
+/** How many times as loud as the room around it a clap is, at least. */
 const ABOVE_ROOM_RATIO = 7;
 /** And at least so loud, as a mean of the sharp part of the sound (full scale is 1). */
 const LEAST_LOUDNESS = 0.012;

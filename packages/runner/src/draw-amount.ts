@@ -2,12 +2,12 @@ import type { SessionView } from '@larkhold/engine';
 
 /** How far the string stays back at set-up, as a share of the draw. Own: enough to be seen. */
 export const SET_UP_RATIO = 0.14;
-/** In so many places the shape stands when it may not move. */
+/** How many places the shape has where it may not move. */
 const STILL_PLACES = 3;
 
 /**
  * How far the bow on the screen is drawn at one moment.
- * @param view where the session stands
+ * @param view where the session is
  * @param options `fromSetUp`: the last let-down ended at set-up; `isStill`: the shape steps instead of moving
  * @returns 0 (string straight) to 1 (full draw)
  */
@@ -30,7 +30,7 @@ export function drawAmount(
 
 /**
  * How much of the step under way is over.
- * @param view where the session stands
+ * @param view where the session is
  * @returns 0 to 1; 1 for a step of no length
  */
 export function stepDone(view: Pick<SessionView, 'msLeft' | 'stepMs'>): number {

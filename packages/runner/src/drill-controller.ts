@@ -31,7 +31,7 @@ import { nextWhy } from './why-asked.ts';
 
 /** How long the last sound may take after the end. */
 const LAST_SOUND_MS = 4_000;
-/** How often a hold is told anew, so that little of it is unknown if the device dies. */
+/** How often a hold is reported anew, so that little of it is unknown if the device dies. */
 const RENEW_MS = 2_000;
 
 /** Walks one session on a clock, keeps its cues armed, and says what happened. */
@@ -89,7 +89,7 @@ export class DrillController {
     this.#cues.onTrouble(() => this.#tellSound());
   }
 
-  /** Where the drill stands. */
+  /** Where the drill is. */
   get view(): SessionView {
     return this.#view;
   }

@@ -21,7 +21,7 @@ export function newPresses(before: ButtonsDown | undefined, now: ButtonsDown): s
 
 /**
  * The gamepads of this device.
- * @param gamepads asks for the gamepads as they stand; the browser's where left out
+ * @param gamepads asks for the gamepads as they are; the browser's where left out
  * @returns a source of codes such as 'Gamepad:0'; it tells when a gamepad that was listened to has gone, and when one is back
  */
 export function gamepadPresses(

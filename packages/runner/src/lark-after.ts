@@ -380,7 +380,7 @@ export class LarkAfter extends LitElement {
     });
   }
 
-  /** Skip leaves the questions out; a rep put right stays right. */
+  /** Skip leaves the questions out; a corrected rep stays so. */
   readonly #onSkip = (): void => {
     this.#done({ reps: this.corrected?.reps ?? [] });
   };

@@ -34,7 +34,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop programId the program file's id, where it has one
  * @prop settings sound, display and keys
  * @prop keysFrom whose keys are heard: its own while it has the focus (Begin takes it), or `page` for every key
- * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it stands and waits for Resume
+ * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it is and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
  * @slot sight - a camera's own corner of the display
@@ -162,7 +162,7 @@ export class LarkDrill extends LitElement {
     this.#drill?.remind(words);
   }
 
-  /** Where the drill stands; undefined before it begins. */
+  /** Where the drill is; undefined before it begins. */
   get view(): SessionView | undefined {
     return this.#drill?.view;
   }

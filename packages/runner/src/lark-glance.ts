@@ -22,7 +22,7 @@ const PULSE_MS = 600;
 /**
  * A drill at a glance, to be read from across a room: a drawn bow, a word, a number. It shows what it is given and does nothing else.
  *
- * @prop view where the drill stands
+ * @prop view where the drill is
  * @prop blockTitle title of the block under way
  * @prop leastPx font size that words need to be read where the archer stands, CSS pixels; they get it where the screen has the room
  * @prop reps the drill as a ribbon: done, under way, to come; none for no ribbon
@@ -65,7 +65,7 @@ export class LarkGlance extends LitElement {
   @property({ reflect: true }) layout: 'bow' | 'numbers' = 'bow';
   @state() private isStill = false;
 
-  /** Font size of the number in a hold as it stands on this screen, CSS pixels; undefined before it is drawn. */
+  /** Font size of the number in a hold as it is on this screen, CSS pixels; undefined before it is drawn. */
   get digitPx(): number | undefined {
     const plain = this.renderRoot.querySelector('.digits');
     // On a small screen the number stands for itself, over the drawing.

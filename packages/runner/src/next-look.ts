@@ -13,7 +13,7 @@ const SILENT_FROM_MS = CALL_BACK_MS + 2 * UNNOTICED_MS;
 
 /**
  * When a drill has to be looked at again. A machine at rest is asked for nothing: only a bow in movement needs every picture.
- * @param view where it stands
+ * @param view where it is
  * @param options `nextCueMs`: how long until the next cue; `isSilent`: nothing is heard
  * @returns milliseconds from now, 0 for the next picture; undefined while nothing runs
  */
@@ -32,7 +32,7 @@ export function nextLookMs(
 /**
  * Whether a drill looks otherwise than it did.
  * @param before where it stood when it was last drawn
- * @param view where it stands
+ * @param view where it is
  * @returns false where drawing it again would change nothing
  */
 export function looksOtherwise(before: SessionView, view: SessionView): boolean {

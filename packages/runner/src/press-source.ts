@@ -1,5 +1,5 @@
 /**
- * Something that the archer presses without a hand on the screen. Its codes stand beside key codes in the archer's keys:
+ * Something that the archer presses without a hand on the screen. Its codes are listed beside key codes in the archer's keys:
  * 'Gamepad:0' is a gamepad's first button, 'Headset:playpause' a headset's, 'Clap' a clap or a loud click.
  */
 export interface PressSource {

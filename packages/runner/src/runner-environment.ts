@@ -1,6 +1,6 @@
 import type { CuePlayer, CueSettings } from '@larkhold/cues';
 
-/** What a drill stands on; a test brings its own. */
+/** What a drill needs from outside; a test brings its own. */
 export interface RunnerEnvironment {
   /** The page clock, milliseconds; the same as the cue player's. */
   nowMs(): number;

@@ -31,7 +31,7 @@ export interface RunnerSettings {
   shotProcess: readonly string[];
   /** Lines that the archer has seen in full and allowed to be said at full draw; see `layOut`. None where left out. */
   allowedCalls?: readonly string[];
-  /** From where the archer reads the display; a number too small for that is told before the drill. */
+  /** From where the archer reads the display; a number too small for that is announced before the drill. */
   viewing?: Viewing;
   /** A CSS pixel on this device, millimetres, where the archer has measured it. */
   pixelMm?: number;

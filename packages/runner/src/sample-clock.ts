@@ -3,9 +3,9 @@ const PIECES = 256;
 
 /**
  * Tells when on the page's clock a sample was taken. Pieces of sound come late when the page is busy but never early, so those that came
- * soonest show where the sound's clock stands.
+ * soonest show where the sound's clock is.
  * @param sampleRate samples a second
- * @returns `heard` takes each piece's length and when it came in, milliseconds; `atMs` gives the moment of so many seconds since the first sample
+ * @returns `heard` takes each piece's length and when it came in, milliseconds; `atMs` gives the moment of a time since the first sample, seconds
  */
 export function createSampleClock(sampleRate: number): {
   heard(count: number, nowMs: number): void;

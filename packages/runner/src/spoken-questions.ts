@@ -41,7 +41,7 @@ export function spokenPain(pain: boolean): Said {
 
 /**
  * How a rep ended, or why it was short, as it is said back.
- * @param rep as it was put right
+ * @param rep as it was corrected
  * @returns one word
  */
 export function spokenRep({ outcome, why }: RepRecord): Said {

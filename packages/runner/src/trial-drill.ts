@@ -26,7 +26,7 @@ export async function trialDrill(
 }
 
 /**
- * What stands on the display.
+ * What is on the display.
  * @param drill a drill on the page
  * @param selector of an element of its glance display
  * @returns its text; empty where there is none

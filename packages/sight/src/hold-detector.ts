@@ -44,7 +44,7 @@ const EDGE_TORSOS = 0.06;
 /** Below this mean brightness, 0 to 255, it is the light that is wanting. */
 const DARK = 50;
 const LONGEST_BLIND_MS = 1_000;
-/** A slow machine may look away for so long: nobody lets down and is at full draw again in less. */
+/** How long a slow machine may look away: nobody lets down and is at full draw again in less. */
 const LONGEST_SLOW_MS = 2_500;
 const KEPT_MS = 5_000;
 

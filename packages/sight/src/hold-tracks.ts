@@ -156,7 +156,7 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
   };
 }
 
-/** How far to look for a patch so long after it was found, pixels: a let-down takes a hand 2.5 torso lengths in a second. */
+/** How far to look for a patch by the time since it was found, pixels: a let-down takes a hand 2.5 torso lengths in a second. */
 function reachOf(torso: number, betweenMs: number): number {
   const torsos = Math.min(0.5, Math.max(0.17, betweenMs * 0.0025));
   return Math.max(6, Math.round(torso * torsos));

@@ -13,7 +13,7 @@ const SMALL = { width: 320, height: 240, distanceM: 1.6 };
 
 interface Trial extends BodyFilmOptions {
   look?: Look;
-  /** The model is asked about one frame in so many. */
+  /** One frame in how many the model is asked about. */
   askedEvery?: number;
   change?: (rows: number[][], atMs: number) => number[][] | null;
   /** No picture comes. */

@@ -83,7 +83,7 @@ describe('what moved in a hold', () => {
     });
   });
 
-  /** Elbow, bow shoulder and face, each off by so many pixels from the third second on; two pixels are a centimetre. */
+  /** Elbow, bow shoulder and face, each off by some pixels from the third second on; two pixels are a centimetre. */
   const after = (elbow: [number, number], shoulder: [number, number] = [0, 0], face: [number, number] = [0, 0]) => {
     const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
       const at = (x: number, y: number, [dx, dy]: [number, number]) =>

@@ -28,7 +28,7 @@ const ANCHOR_MS = 900;
 
 /** One direction outweighs the other clearly. */
 const CLEAR_RATIO = 1.5;
-/** Of a hold's frames so many must show a place, or nothing is said of it. */
+/** The share of a hold's frames that must show a place, or nothing is said of it. */
 const LEAST_SEEN = 0.6;
 
 interface Offset {

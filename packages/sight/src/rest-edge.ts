@@ -24,7 +24,7 @@ export interface SoughtEdge {
   /** Half a patch's side, and how far off its place is off it, pixels. */
   radius: number;
   off: number;
-  /** How far to look for a patch so many milliseconds after it was found, pixels. */
+  /** How far to look for a patch some milliseconds after it was found, pixels. */
   reach(betweenMs: number): number;
 }
 

@@ -25,7 +25,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** A camera of a size whose picture changes so many times a second, until it is stopped. */
+/** A camera of a size whose picture changes at a given rate, until it is stopped. */
 function cameraOf(width: number, height: number, fps: number) {
   const canvas = document.createElement('canvas');
   Object.assign(canvas, { width, height });
@@ -87,7 +87,7 @@ describe('a camera', () => {
     ['is not there', 'NotFoundError', 'none'],
     ['is held by another program', 'NotReadableError', 'none'],
     ['can’t do what is asked', 'OverconstrainedError', 'none'],
-  ])('that %s is told as such, and nothing is looked at', async (_name, refusal, state) => {
+  ])('that %s is reported as such, and nothing is looked at', async (_name, refusal, state) => {
     const { states, frames } = watch({ refusal });
     await vi.waitFor(() => expect(states.at(-1)).toBe(state), PATIENCE);
     expect(frames()).toEqual([]);

@@ -1,7 +1,7 @@
 import { createReplayRecorder, type ReplayClip, type ReplayRecorder } from './record-replay.ts';
 import type { FromSightWorker, ModelFiles, ToSightWorker } from './sight-message.ts';
 
-/** How a camera stands. `refused`: the person or the browser said no; `none`: there is none; `gone`: it was taken away or went to sleep. */
+/** How a camera is doing. `refused`: the person or the browser said no; `none`: there is none; `gone`: it was taken away or went to sleep. */
 export type CameraState = 'off' | 'asking' | 'looking' | 'refused' | 'none' | 'gone';
 
 /** What a camera is watched with. */
@@ -34,7 +34,7 @@ const MOST_WAITING = 3;
 const NOTHING_AFTER_MS = 1_000;
 
 /**
- * Opens a camera and watches it. It never makes anybody wait: until it sees, nothing is told.
+ * Opens a camera and watches it. It never makes anybody wait: until it sees, nothing is reported.
  * @param watch worker, camera, and who hears of it
  * @returns at once; `onState` tells how it went
  */

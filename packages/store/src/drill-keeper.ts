@@ -60,7 +60,7 @@ export class DrillKeeper {
 
   /**
    * Another step or state, or a while of a long hold.
-   * @param snapshot where the session stands
+   * @param snapshot where the session is
    * @returns resolves when it is written
    */
   async stands(snapshot: SessionSnapshot): Promise<void> {
@@ -72,7 +72,7 @@ export class DrillKeeper {
   /**
    * A rep is over.
    * @param record the session's record so far
-   * @param snapshot where the session stands
+   * @param snapshot where the session is
    * @returns resolves when both are written, in one transaction
    */
   async repEnded(record: DrillRecord, snapshot: SessionSnapshot): Promise<void> {
@@ -94,7 +94,7 @@ export class DrillKeeper {
   /**
    * What the archer says afterwards.
    * @param record as it was kept
-   * @param said effort, pain, note, reps put right
+   * @param said effort, pain, note, corrected reps
    * @returns the record as it is kept now
    */
   async describe(record: DrillRecord, said: Partial<DrillRecord>): Promise<DrillRecord> {

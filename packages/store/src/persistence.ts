@@ -5,7 +5,7 @@ export type Persistence = 'kept' | 'may be cleared' | 'unknown';
  * Asks the browser to keep the store when room runs out. Call it when there is something worth keeping, after the first drill say; some
  * browsers ask the archer.
  * @param storage the browser's own unless a test says otherwise.
- * @returns how it stands afterwards; never rejects.
+ * @returns how it is afterwards; never rejects.
  */
 export async function askForPersistence(
   storage: Pick<StorageManager, 'persist' | 'persisted'> | undefined = globalThis.navigator?.storage,

@@ -3,10 +3,10 @@ import type { Change, Found } from './adapter.ts';
 import { RefusedValueError } from './refused-value.ts';
 import { type RunningDrill, runningDrillSchema } from './running-drill.ts';
 
-// The drill under way is kept in two rows: what it was laid out from, written once, and where it stands, written at every step. Its reps are
+// The drill under way is kept in two rows: what it was laid out from, written once, and where it is, written at every step. Its reps are
 // in its record, which is written with each rep: a drill of thousands of reps would otherwise rewrite all of them at every step.
 
-/** Where the drill under way stands. */
+/** Where the drill under way is. */
 export const placeSchema = z.strictObject({
   recordId: z.string().max(64).optional(),
   /** How many reps the snapshot counts; they are in the record. Absent where the snapshot is kept whole. */
@@ -18,7 +18,7 @@ type Place = z.output<typeof placeSchema>;
 
 /**
  * The changes that keep the drill under way.
- * @param running the drill as it stands
+ * @param running the drill as it is
  * @param found what is stored, at least the table of single values
  * @returns only what has changed
  * @throws RefusedValueError if it is no drill under way

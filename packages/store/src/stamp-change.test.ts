@@ -7,7 +7,7 @@ import { record } from './trial/trial-record.ts';
 
 const open = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T08:00:00.000Z' });
 
-// The clock was three hours ahead at the first edit and had been put right before the second.
+// The clock was three hours ahead at the first edit and had been corrected before the second.
 const first = '2026-05-01T13:00:00.000Z';
 const second = '2026-05-01T10:00:00.000Z';
 

@@ -94,7 +94,7 @@ export function takeBack(taken: TakenIn, parts: StampParts): { changes: Change[]
       changes.push(putSingle('kit', kit));
       if (!isWhole) left.push({ table, key });
     } else if (table === 'single' && key === 'ownKit') {
-      // What is left of it is told with the kit, of which it is a part.
+      // What is left of it is reported with the kit, of which it is a part.
       const { kit: own } = kitBack(Object(before), Object(after), Object(now));
       changes.push(...stampChange(putSingle('ownKit', { ...own, editedAt: parts.now }), parts));
     } else if (!isSame(now, before)) {

@@ -57,7 +57,7 @@ export function storedWitness(storage: () => Storage = () => globalThis.localSto
 }
 
 /**
- * What a witness says of a journal as it stands on the disk.
+ * What a witness says of a journal as it is on the disk.
  * @param journal the journal, marks of removed drills included
  * @param at now, ISO 8601
  * @param device what the archer calls this device in the box

@@ -3,7 +3,7 @@ import { html, type TemplateResult } from 'lit';
 /**
  * A labelled list to choose from.
  * @param label what is chosen
- * @param value the choice as it stands
+ * @param value the choice as it is
  * @param options each choice and its words, in order
  * @param choose hears the new choice
  * @returns the field

@@ -77,7 +77,7 @@ export class CountField extends LitElement {
     this.dispatchEvent(new CustomEvent('count-change', { detail: next, bubbles: true, composed: true }));
   }
 
-  /** So that typing replaces what stands there. */
+  /** So that typing replaces what is there. */
   readonly #onFocus = (event: FocusEvent): void => {
     if (event.target instanceof HTMLInputElement) event.target.select();
   };

@@ -4,7 +4,7 @@ import { limbPath, tallOf } from './ribbon/ribbon-strokes.ts';
 
 /** Widths and heights of a drawn timeline in its own units; the page stretches it. */
 export const STROKES = { width: 360, height: RIBBON.tall + 4 } as const;
-/** Where the strokes stand. */
+/** Where the strokes are. */
 const GROUND_Y = STROKES.height - 2;
 /** A stroke of a ribbon is as wide as this at its foot, and never takes more than this share of the way to the next. */
 const FOOT_WIDE = 4.8;

@@ -79,7 +79,7 @@ export class TrendChart extends LitElement {
   #width = 0;
   readonly #sizes = new ResizeObserver(([entry]) => {
     const width = Math.floor(entry?.contentRect.width ?? 0);
-    // It is told once at the beginning too: then the chart has this width.
+    // It is called once at the beginning too: then the chart has this width.
     if (width <= 0 || width === this.#width) return;
     this.#width = width;
     this.#plot?.setSize({ width, height: HEIGHT });

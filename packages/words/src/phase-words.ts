@@ -17,7 +17,7 @@ export type Phase =
 
 /**
  * The phase that a screen tells.
- * @param view where the session stands
+ * @param view where the session is
  * @returns the step's kind while running, else the session's state
  */
 export function phaseOf(view: Pick<SessionView, 'state' | 'step'>): Phase {

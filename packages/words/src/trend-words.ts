@@ -3,14 +3,14 @@ import type { Words } from './create-words.ts';
 import type { MessageKey } from './message-key.ts';
 import { presentWords } from './present-words.ts';
 
-/** How one trend is told and drawn. */
+/** How one trend is described and drawn. */
 export interface TrendWords {
   name: string;
   /** What the number means. */
   about: string;
   /** A value in words. */
   format(value: number): string;
-  /** A value as it stands on the chart's scale. */
+  /** A value as it is on the chart's scale. */
   toScale(value: number): number;
   /** What the scale counts. */
   unit: string;
@@ -40,7 +40,7 @@ const drawn: Readonly<Record<TrendKind, Drawn>> = {
 };
 
 /**
- * How a trend is told and drawn.
+ * How a trend is described and drawn.
  * @param kind which
  * @param words the language
  * @returns its name, what it means, and how a value reads

@@ -43,7 +43,7 @@ export async function createDevice(address: string, title: string, pairing = cre
   };
 }
 
-/** What a device of so many years puts into a box: its journal's text and the sealed file, bytes. */
+/** What a device with some years of journal puts into a box: its journal's text and the sealed file, bytes. */
 export async function sizesOf(journal: Journal): Promise<{ text: number; sealed: number }> {
   const keys = await deriveBoxKeys(createPairing());
   const sealed = await sealState({ device: 'phone', title: 'Phone', turn: 1, madeAt: '', journal }, keys);

@@ -57,7 +57,7 @@ export async function loadHere(loadPoseModel: (files: ModelFiles) => Promise<Pos
 
 /**
  * Shows a film to model and witness, picture by picture and as slowly as it takes: what comes out is the same on every machine.
- * @param askedEvery the model is asked about one frame in so many, as on a slower machine
+ * @param askedEvery the model is asked about one frame in this many, as on a slower machine
  */
 export function runExact(model: PoseModel, script: FilmScript, askedEvery = 1): ExactRun {
   const witness = createHoldWitness();

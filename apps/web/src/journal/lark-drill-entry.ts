@@ -7,7 +7,7 @@ import { PlaceElement } from '../shell/place-element.ts';
 
 /**
  * One drill in the journal: its ribbon when folded; when open, the reps that did not go as asked, and any other at a press on its stroke. A
- * wrong outcome is put right in one press.
+ * wrong outcome is corrected in one press.
  *
  * @prop record the drill
  * @prop isOpen begins open
@@ -191,7 +191,7 @@ export class LarkDrillEntry extends PlaceElement {
   #correct(record: DrillRecord, index: number, outcome: Outcome): void {
     if (!this.app || record.reps[index]?.outcome === outcome) return;
     this.uncorrected = record;
-    // What was put right stays in sight, also when it is no longer doubtful.
+    // What was corrected stays in sight, also when it is no longer doubtful.
     this.picked = index;
     this.#put(correctOutcome(record, index, outcome, this.app.act.instant()));
   }

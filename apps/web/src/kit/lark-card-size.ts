@@ -69,7 +69,7 @@ export class LarkCardSize extends PlaceElement {
     </details>`;
   }
 
-  /** Length of the bar as it stands. */
+  /** Length of the bar as it is. */
   get #px(): number {
     return this.barPx ?? Math.min(MOST_PX, Math.max(LEAST_PX, CARD_SIDE_MM / this.pixelMm));
   }

@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { reportWords } from './report-words.ts';
 
 // Plain sentences of our own; no source.
-test('a store in order is told in two sentences', () => {
+test('a store in order is described in two sentences', () => {
   expect(
     reportWords({ where: 'disk', counts: { drills: 2, days: 1, single: 3 }, setAside: [], unwrittenCount: 0 }),
   ).toEqual(['Everything that was read is in order.', 'Read on this device: 2\u00a0drills, 1\u00a0day.']);

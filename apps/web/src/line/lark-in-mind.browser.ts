@@ -27,7 +27,7 @@ async function inMind(week: Partial<WeekPage>, kit: Partial<Kit>, isDrilling = f
 
 afterEach(() => document.body.replaceChildren());
 
-test('focus and shot process stand on the line, in words and drawn', async () => {
+test('focus and shot process are on the line, in words and drawn', async () => {
   const { element, root, names } = await inMind(
     { focus: 'Low front shoulder', sketch: drawing },
     { shotProcess: ['Stance', 'Set-up'], shotSketch: drawing },
@@ -38,7 +38,7 @@ test('focus and shot process stand on the line, in words and drawn', async () =>
   expect((await axe.run(element)).violations.map(({ id }) => id)).toEqual([]);
 });
 
-test('beside a drill both stand in one small strip, mirrored with the display', async () => {
+test('beside a drill both are in one small strip, mirrored with the display', async () => {
   const { element, root, names } = await inMind(
     { focus: 'Low front shoulder', sketch: drawing },
     { shotProcess: ['Stance', 'Set-up'], shotSketch: drawing, viewing: { ...createKit().viewing, flipped: true } },

@@ -40,7 +40,7 @@ import { runnerSettingsOf } from '../shell/runner-settings-of.ts';
 import { lineStyles } from './line-styles.ts';
 
 const TURNS = 2;
-/** So long after a drawing it has been painted, or nobody sees the page, milliseconds. */
+/** After how long a drawing has been painted, or nobody sees the page, milliseconds. */
 const PAINTED_MS = 200;
 
 /** A drill that fills the screen. */
@@ -61,7 +61,7 @@ export class LarkLine extends PlaceElement {
   @state() private finished: DrillRecord | undefined;
   @state() private told: { record: DrillRecord; next: Prescription } | undefined;
   @state() private said = '';
-  /** Turns since the numbers and the bar were first drawn: of a long journal what stands beside them comes after them, in two. */
+  /** Turns since the numbers and the bar were first drawn: of a long journal what is beside them comes after them, in two. */
   @state() private turns = 0;
   #isFocused = false;
   #isTaking = false;

@@ -21,7 +21,7 @@ const MOST_LARGE = 2;
 /** Cautions that hold for every drill. */
 const GENERAL = ['stopOnPain', 'coachFirst'];
 
-/** So many characters stand in the largest size across a phone. */
+/** How many characters fit across a phone in the largest size. */
 const SHORT_NUMBERS = 9;
 
 /**

@@ -37,7 +37,7 @@ test('every number on the line answers why, by pointer and by keyboard, without 
   expect(sets?.getAttribute('aria-label')).toBe('Why 2 sets?');
 });
 
-test('today’s own word is one press: kept in the diary, and its effect and reason stand there at once', async () => {
+test('today’s own word is one press: kept in the diary, and its effect and reason are there at once', async () => {
   await expect.poll(() => choice()?.querySelectorAll('button').length).toBe(3);
   await trial.state.app?.act.putDay({ date: '2026-11-25', note: 'Windy' });
   const press = (word: string) =>

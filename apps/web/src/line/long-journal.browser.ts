@@ -30,7 +30,7 @@ function mornings(): DrillRecord[] {
   });
 }
 
-test('a long journal shows the same numbers as one that was folded at once, and all that stands beside them', async () => {
+test('a long journal shows the same numbers as one that was folded at once, and all that is beside them', async () => {
   const drills = mornings();
   await trial.state.app!.act.takeIn({ journal: { drills, days: [], weeks: [] } });
   await expect.poll(() => trial.state.app!.view.journal.drills.length).toBe(600);

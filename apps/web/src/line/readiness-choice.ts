@@ -7,7 +7,7 @@ import { PlaceElement } from '../shell/place-element.ts';
 import { choiceStyles } from './choice-styles.ts';
 
 /**
- * Today's own word in one press, kept in the day's diary; what it does to the numbers stands under it at once. A second press takes it back.
+ * Today's own word in one press, kept in the day's diary; what it does to the numbers appears under it at once. A second press takes it back.
  *
  * @prop prescription today's numbers
  */

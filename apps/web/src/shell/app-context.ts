@@ -32,7 +32,7 @@ import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
 import type { RemovedThing } from './removed-thing.ts';
 
-/** What the places show, as it stands now. Never changed in place: every change gives a new one. */
+/** What the places show, as it is now. Never changed in place: every change gives a new one. */
 export interface AppView {
   /** The archer's local day, ISO 8601. */
   today: string;

@@ -88,7 +88,7 @@ describe('readings', () => {
 });
 
 describe('what is refused', () => {
-  it('is told in words, nothing changes, and the asker hears that it was not kept', async () => {
+  it('is reported in words, nothing changes, and the asker hears that it was not kept', async () => {
     const { app, store } = await opened();
     const isKept = await app().act.putDay({ date: '2026-11-25', note: 'x'.repeat(5000) });
     expect(isKept).toBe(false);
@@ -100,7 +100,7 @@ describe('what is refused', () => {
     });
   });
 
-  it('is told of a milestone in the year 26', async () => {
+  it('is reported for a milestone in the year 26', async () => {
     const { app } = await opened();
     const { putMilestone } = app().act;
     const milestone = { id: 'm', text: 'A minute', setDay: '2026-11-25' };

@@ -50,7 +50,7 @@ export interface AppState {
 
 /**
  * Keeps a view of the store up to date and writes to it.
- * @param around what the app stands on
+ * @param around what the app needs from outside
  * @returns the state; call `reload` once
  */
 export function createAppState(around: Surroundings): AppState {
@@ -213,7 +213,7 @@ export function createAppState(around: Surroundings): AppState {
 
   /**
    * Does something that writes. Only the store's own trouble is let pass: the value is in memory then, and the trouble is shown. Everything
-   * else is told to the archer. @returns what the work gave, or `undefined` where nothing came of it
+   * else is reported to the archer. @returns what the work gave, or `undefined` where nothing came of it
    */
   async function attempt<T>(thing: Refusal['thing'], work: () => Promise<T>): Promise<{ given?: T } | undefined> {
     const done = await work().then(
@@ -330,7 +330,7 @@ export function createAppState(around: Surroundings): AppState {
     takeDrill: () => drillLock.take(),
     freeDrill: () => {
       drillLock.free();
-      void reload(); // what is left of the drill is shown as it stands now
+      void reload(); // what is left of the drill is shown as it is now
     },
     setDrilling(next) {
       isDrilling = next;

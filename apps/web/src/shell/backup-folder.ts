@@ -68,7 +68,7 @@ export async function writeInto(folder: BackupFolder, name: string, text: string
 /**
  * Takes away older backups of this device, and nothing else.
  * @param folder where
- * @param mark what stands in the names of this device's backups
+ * @param mark what is in the names of this device's backups
  * @param keptCount how many stay
  */
 export async function dropOlder(folder: BackupFolder, mark: string, keptCount: number): Promise<void> {

@@ -2,7 +2,7 @@ import type { BoxAdapter, BoxLink, Pairing, RoundEntry, RoundNews } from '@larkh
 import { deviceKitOf, readDeviceKit, type Store, type TakenIn } from '@larkhold/store';
 import { type BackupFolder, isAllowed } from './backup-folder.ts';
 
-/** A change rests so long before the box is met, so that a page that is typed makes one round, milliseconds. */
+/** How long a change rests before the box is met, so that a page that is typed makes one round, milliseconds. */
 export const RESTS_MS = 10_000;
 /** After a trouble of the host the next try waits, twice as long each time. */
 export const FIRST_WAIT_MS = 60_000;
@@ -16,7 +16,7 @@ export interface KeptBox {
   folder?: BackupFolder;
 }
 
-/** What the keeper stands on. */
+/** What the keeper needs from outside. */
 export interface BoxKeeperParts {
   store: Store;
   /** The app's own address. */

@@ -2,7 +2,7 @@ import type { ArcherPost, BoxAdapter, BoxTrouble, CoachDesk, CoachInvite } from 
 import { parseHandOver } from '@larkhold/engine';
 import type { Store } from '@larkhold/store';
 
-/** What the post stands on. */
+/** What the post needs from outside. */
 export interface CoachPostParts {
   store: Store;
   /** The app's own address. */

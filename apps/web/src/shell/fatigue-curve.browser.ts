@@ -74,7 +74,7 @@ test('a baseline result is offered, taken only when asked, and a test is due aga
   await expect.poll(() => textOf(summary())).toContain('Your last baseline test was 5 weeks ago');
 });
 
-test('on the line the outlook stands in one line, and nothing is wider than a small telephone', async () => {
+test('on the line the outlook is one line, and nothing is wider than a small telephone', async () => {
   await trial.state.app?.act.changeKit({ maxHoldSeconds: 60, programId: HOLDING_ID });
   await window_.viewport(320, 700);
   location.hash = '#/line';

@@ -1,7 +1,7 @@
 import { type Archer, foldAhead, type Journal, type Program } from '@larkhold/engine';
 import { nextTask } from '@larkhold/store';
 
-/** So many drills are folded without a pause that anybody could notice. */
+/** How many drills are folded without a pause that anybody could notice. */
 const LONG_JOURNAL = 500;
 /** How long the page waits for its turn, milliseconds: with the processor slowed four times it is still less than a tenth of a second. */
 const TURN_MS = 12;

@@ -19,7 +19,7 @@ export interface FolderBackup {
   forget(): Promise<void>;
 }
 
-/** What backups into a folder stand on. */
+/** What backups into a folder need. */
 export interface FolderBackupParts {
   store: Store;
   pickFolder: () => Promise<BackupFolder | undefined>;
@@ -29,7 +29,7 @@ export interface FolderBackupParts {
   instant: () => string;
 }
 
-/** What is kept of the folder. The mark stands in this device's files, so that two devices can share a folder. */
+/** What is kept of the folder. The mark is in this device's files, so that two devices can share a folder. */
 interface Kept {
   handle: BackupFolder;
   mark: string;
@@ -37,7 +37,7 @@ interface Kept {
 
 /**
  * Makes backups into a folder possible.
- * @param parts what they stand on
+ * @param parts what they need
  * @returns what chooses the folder and writes
  */
 export function createFolderBackup({ store, pickFolder, newId, today, instant }: FolderBackupParts): FolderBackup {

@@ -108,7 +108,7 @@ export class LarkNotes extends PlaceElement {
   }
 
   #form(app: App, writing: Writing) {
-    // What stands now, not what was drawn: two changes may come before the next drawing.
+    // What is true now, not what was drawn: two changes may come before the next drawing.
     const change = (changes: Partial<Writing>) => {
       this.writing = { ...this.writing, ...changes };
     };

@@ -6,7 +6,7 @@ import { PlaceElement } from './place-element.ts';
 import type { Route } from './routing.ts';
 import { fileNameOf } from './save-file.ts';
 
-/** Which lists are told where: on the pages that would have drawn them. The kit tells all. */
+/** Which lists are shown where: on the pages that would have drawn them. The kit tells all. */
 const told: Readonly<Partial<Record<string, readonly string[]>>> = {
   line: ['drills', 'opened', 'days'],
   rack: ['opened', 'programs', 'notes'],

@@ -73,7 +73,7 @@ async function putRaw(name: string, rows: readonly [table: string, key: string, 
 
 const pages = ['#/journal', '#/week', '#/trends', '#/rack', '#/kit', '#/coach', '#/milestones', '#/plan', '#/line'];
 
-test('half a character as an id, a scrap made on a rainy evening, odd days on the disk: every page stands, and says so', async () => {
+test('half a character as an id, a scrap made on a rainy evening, odd days on the disk: every page is drawn, and says so', async () => {
   const name = `odd-${performance.now()}`;
   (await openStore({ name })).close();
   await putRaw(name, [

@@ -11,7 +11,7 @@ import type { AppView } from './app-context.ts';
 
 /** The built-in program that measures the longest hold. */
 export const BASELINE_ID = '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1007';
-/** The test is worth taking again after so many days, and its result is old after so many (ndarchery.co 2025: every 4 to 8 weeks). */
+/** After how many days the test is worth taking again, and after how many its result is old (ndarchery.co 2025: every 4 to 8 weeks). */
 export const RETEST_DAYS = 28;
 export const OLD_DAYS = 56;
 
@@ -26,7 +26,7 @@ export interface BaselineResult {
   record: DrillRecord;
   /** Whole seconds, 1 to 600, as the kit keeps them. */
   seconds: number;
-  /** True when every rep was held: the longest hold is at least so long. */
+  /** True when every rep was held: the longest hold is at least this. */
   isAtLeast: boolean;
 }
 
@@ -34,7 +34,7 @@ const estimates = new WeakMap<AppView['journal'], { key: string; estimate: MaxHo
 
 /**
  * The archer's longest hold: as the kit says, else as the journal tells it.
- * @param view the app as it stands
+ * @param view the app as it is
  * @returns what is known, with the journal's own estimate beside it
  */
 export function ownHoldOf(view: Pick<AppView, 'journal' | 'programs' | 'today' | 'kit'>): OwnHold {

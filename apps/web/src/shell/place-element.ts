@@ -7,7 +7,7 @@ import { type App, appContext } from './app-context.ts';
 import { hrefOf } from './routing.ts';
 
 /**
- * What every place and every part of one has: the app as it stands, and the look of a page. Nothing that goes wrong in drawing leaves an empty
+ * What every place and every part of one has: the app as it is, and the look of a page. Nothing that goes wrong in drawing leaves an empty
  * page: what can't be drawn says so, with the way to a file of everything.
  */
 export class PlaceElement extends LitElement {

@@ -77,7 +77,7 @@ export class ProgramSwap extends PlaceElement {
 
 /**
  * The next sessions of a program, as if each went clean.
- * @param view the app as it stands
+ * @param view the app as it is
  * @param program in the rack or not
  * @returns planned days in order
  */

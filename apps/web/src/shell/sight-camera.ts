@@ -9,7 +9,7 @@ const sightModel = { graph, weights, wasm } as const;
 /**
  * Opens the camera that the archer chose: with the model, or for a replay alone.
  * @param chosen which camera, and whether anything is judged
- * @param hears hears how the camera stands, and what is seen
+ * @param hears hears how the camera is doing, and what is seen
  * @returns the camera; close it
  */
 export function watchChosen(

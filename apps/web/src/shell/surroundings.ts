@@ -5,7 +5,7 @@ import type { CoachPost } from './coach-post.ts';
 import type { DrillLock } from './drill-lock.ts';
 import type { FolderBackupParts } from './folder-backup.ts';
 
-/** What the app stands on; `wiring.ts` brings the real ones, a test its own. */
+/** What the app needs from outside; `wiring.ts` brings the real ones, a test its own. */
 export interface Surroundings {
   store: Store;
   /** The archer's local day, ISO 8601. */

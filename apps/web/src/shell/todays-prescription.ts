@@ -7,7 +7,7 @@ const kept = new WeakMap<AppView['journal'], Map<string, { program: Program; pre
 /**
  * Today's numbers for a program, by what was done, the diary, the season, and the archer's age and bow. The same journal, kit and program give the
  * same object, so that a page can ask as often as it draws.
- * @param view the app as it stands
+ * @param view the app as it is
  * @param program one of the rack's
  * @param minutes the time there is, whole minutes
  * @returns the prescription

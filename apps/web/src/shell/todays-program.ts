@@ -11,7 +11,7 @@ const kept = new WeakMap<AppView['journal'], { key: string; programs: Known['pro
 
 /**
  * Today's program and what is due, worked out once for a journal, a kit, a rack and a day.
- * @param known the app as it stands
+ * @param known the app as it is
  * @returns the same answer for the same ones
  * @throws RangeError where the rack is empty
  */
@@ -30,7 +30,7 @@ export function chosenToday({ journal, past, programs, kit, today }: Known): Tod
 
 /**
  * Why the season has rest today, unless the archer took a program for today all the same.
- * @param view the app as it stands
+ * @param view the app as it is
  * @returns the reason; undefined where a drill is due
  */
 export function seasonRest({ season, kit, today }: Pick<AppView, 'season' | 'kit' | 'today'>): RestReason | undefined {
@@ -39,7 +39,7 @@ export function seasonRest({ season, kit, today }: Pick<AppView, 'season' | 'kit
 
 /**
  * The minutes that a coach gave the program of today.
- * @param view the app as it stands
+ * @param view the app as it is
  * @returns whole minutes; undefined where nobody said
  */
 export function dueMinutes({ season, chosen }: Pick<AppView, 'season' | 'chosen'>): number | undefined {

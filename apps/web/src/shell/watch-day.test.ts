@@ -17,7 +17,7 @@ it('tells of a new day, also to a page that nobody touches', () => {
   day = '2026-05-06';
   vi.advanceTimersByTime(60_000);
   expect(told).toEqual(['2026-05-06']);
-  day = '2026-05-05'; // a flight to the west, or a clock put right
+  day = '2026-05-05'; // a flight to the west, or a clock corrected
   vi.advanceTimersByTime(60_000);
   expect(told).toEqual(['2026-05-06', '2026-05-05']);
   stop();

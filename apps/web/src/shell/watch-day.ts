@@ -4,7 +4,7 @@ const LOOK_MS = 30_000;
 /**
  * Watches the calendar: a page left open must not prescribe for yesterday.
  * @param today the archer's local day, ISO 8601
- * @param onNewDay hears when it is another day than at the last look; also an earlier one, after a flight or a clock put right
+ * @param onNewDay hears when it is another day than at the last look; also an earlier one, after a flight or a clock corrected
  * @param page what tells `visibilitychange`; the document unless a test says otherwise
  * @returns stops it
  */

@@ -55,7 +55,7 @@ const isSame = (one: NumberPiece, other: NumberPiece | undefined): boolean =>
   other !== undefined && one.block === other.block && one.number === other.number;
 
 /**
- * A line of text in which every number is a button that answers "why?"; the answer stands under the line.
+ * A line of text in which every number is a button that answers "why?"; the answer appears under the line.
  * @param line pieces, and which was asked about
  * @returns a template for a root that has `whyStyles`
  */

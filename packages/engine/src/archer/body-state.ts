@@ -67,16 +67,16 @@ export interface HoldLimit {
   days: number;
 }
 
-/** So many of the last drills say where it goes. */
+/** How many of the last drills say where it goes. */
 const RECENT_DRILLS = 12;
 /** Days of loads that are kept: the week that runs, and four before it. */
 export const LOAD_DAYS = 35;
-/** A hold that failed is remembered for so many days. Own: no source. */
+/** How many days a hold that failed is remembered. Own: no source. */
 const LIMIT_DAYS = 28;
 const FAILED_SHARE = 0.2;
 /** A hold that went well lets so much more be asked for. */
 const RAISED = 1.15;
-/** After so many days without a draw, weight that was added is as if it had never been. Own, careful: no source. */
+/** After how many days without a draw, weight that was added is as if it had never been. Own, careful: no source. */
 const WEIGHT_FORGOTTEN_DAYS = 56;
 const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
 

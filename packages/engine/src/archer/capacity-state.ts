@@ -15,7 +15,7 @@ export interface HoldEvidence {
   id: string;
   tool: Tool;
   /**
-   * `atLeast`: so long was held, and nobody knows how much longer; `failed`: strength gave out then; `whole`: so long nothing moved, as a camera
+   * `atLeast`: this was held, and nobody knows how much longer; `failed`: strength gave out then; `whole`: nothing moved for this time, as a camera
    * saw it.
    */
   kind: 'atLeast' | 'failed' | 'whole';

@@ -15,9 +15,9 @@ export interface Capacity {
   tool: Tool;
   /** Pounds-force on the fingers that it is for; absent where no weight is known. */
   atLbf?: number;
-  /** So long was held. */
+  /** How long was held. */
   atLeastSeconds?: number;
-  /** So long a hold stayed whole, nothing having moved since the anchor; absent where no camera could judge it. */
+  /** How long a hold stayed whole, nothing having moved since the anchor; absent where no camera could judge it. */
   wholeSeconds?: number;
   /** The middle of what failed, of tests first; where nothing failed, the archer's own answer. */
   likelySeconds?: number;

@@ -37,7 +37,7 @@ export function neededHoldSeconds({ holdSeconds, reps, sets, restSeconds, setRes
 /**
  * The hold that an archer can repeat.
  * @param longestSeconds the longest single hold, seconds
- * @param holdsOf what is asked for at a hold of so many seconds
+ * @param holdsOf what is asked for at a hold, whose seconds it gets
  * @param mostSeconds the longest hold of interest
  * @returns seconds, in halves, at least 1
  */

@@ -42,7 +42,7 @@ export interface DrillSummary {
 
 /** The share of the counted reps that most means. */
 const MOST_SHARE = 0.6;
-/** Endurance comes back by half in so many seconds (Sahlin & Ren 1989, J Appl Physiol 67:648): 1.2 minutes. */
+/** In how many seconds endurance comes back by half (Sahlin & Ren 1989, J Appl Physiol 67:648): 1.2 minutes. */
 export const HALF_TIME_SECONDS = 72;
 
 interface Kept {

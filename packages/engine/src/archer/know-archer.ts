@@ -45,7 +45,7 @@ export interface ArcherToday {
     state: 'unknown' | 'clear' | 'painful' | PainStage;
     /** ISO 8601 day of the last pain. */
     on?: string;
-    /** Pain-free answers in this stage, of so many. */
+    /** Pain-free answers in this stage, and how many it needs. */
     answers: number;
     needed: number;
     /** No drill before this day: too many hurt within two weeks. */

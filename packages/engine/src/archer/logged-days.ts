@@ -142,7 +142,7 @@ function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
   return a.length === b.length && a.every((one, at) => one === b[at]);
 }
 
-/** So many values stand for each record, one after the other in one list: a list of ten years is read at every prescription. */
+/** How many values there are for each record, one after the other in one list: a list of ten years is read at every prescription. */
 const MARKS = 7;
 type Marks = unknown[];
 

@@ -11,10 +11,10 @@ export type PainStage = (typeof painStages)[number];
  * @source archerycoach.wordpress.com, 2014-11-24: without pain in more than one session, since pain may come the next day
  */
 export const ANSWERS_A_STAGE = 2;
-/** So many painful drills within two weeks, and somebody who knows should look. Own, careful: no source. */
+/** After how many painful drills within two weeks somebody who knows should look. Own, careful: no source. */
 export const PAINFUL_DRILLS = 3;
 const TWO_WEEKS = 14;
-/** The climb after pain is over after so many days from its first drill on, and so many days with one. Own, careful: no source. */
+/** The climb after pain is over after this many days from its first drill on, and this many days with one. Own, careful: no source. */
 const CLIMB_DAYS = 28;
 const CLIMB_DRILL_DAYS = 10;
 const nothing: DoneSincePain = { days: 0, holdMs: 0, heldMs: 0, addedLbf: 0 };

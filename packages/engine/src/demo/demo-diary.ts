@@ -5,7 +5,7 @@ import { createDemoJournal, removeDemoJournal } from './demo-journal.ts';
 
 /** Ids of invented drills begin so; the archer's own never do. */
 export const DEMO_PREFIX = 'demo-';
-/** Between the last invented drill and the diary's last day lie at most so many days. */
+/** How many days lie between the last invented drill and the diary's last day, at most. */
 const DAYS_AFTER_LAST = 10;
 
 /**

@@ -4,7 +4,7 @@ export interface DemoChance {
   next(): number;
   /** @returns a number from `least` to `most`. */
   between(least: number, most: number): number;
-  /** @returns true in so many of a hundred cases. */
+  /** @returns true in this many of a hundred cases. */
   percent(share: number): boolean;
   /** @returns one of the choices. */
   one<T>(choices: readonly [T, ...T[]]): T;

@@ -17,11 +17,11 @@ export interface DemoMorning {
   onFingersLbf: number;
   /** Of a test: the rep in which form fails, 0-based; it ends the morning. */
   formFailsAtRep?: number;
-  /** Ends early with pain, after so many reps. */
+  /** After how many reps it ends early, with pain. */
   hurtsAfterReps?: number;
 }
 
-/** Gets ready for so long before the first draw, milliseconds; as a timeline does. */
+/** How long the archer gets ready before the first draw, milliseconds; as a timeline does. */
 const READY_MS = 10_000;
 
 /**

@@ -82,7 +82,7 @@ export interface HandOverInput {
   madeAt: string;
   /** Notes are private: every free text about a day or a drill, and the week's review, is left out unless this is true. */
   includesNotes?: boolean;
-  /** Whether pain is told: it is, unless this is false. */
+  /** Whether pain is reported: it is, unless this is false. */
   includesPain?: boolean;
   programs?: HandOver['programs'];
   /** The archer's own season: what was planned is set beside what was done. */

@@ -25,7 +25,7 @@ export const handedPlanSchema = z.strictObject({
 /** What was planned in the span of a hand-over, and what was done of it. */
 export type HandedPlan = z.output<typeof handedPlanSchema>;
 
-/** So many days are set side by side, the last ones of a longer span. */
+/** How many days are set side by side, the last ones of a longer span. */
 const MOST_DAYS = 366;
 
 /**

@@ -31,7 +31,7 @@ export type MaxHoldEstimate =
     }
   | {
       kind: 'too little data';
-      /** The archer held at least so long; absent when nothing is known. Seconds. */
+      /** How long the archer held at least; absent when nothing is known. Seconds. */
       atLeastSeconds?: number;
       letDownDrillsCount: number;
       heldDrillsCount: number;

@@ -45,7 +45,7 @@ export function retrace(record: DrillRecord, programs: readonly Program[]): Past
     drawSeconds ??= block.draw;
     stretches.push({ share: HALF_DRAWN_SHARE, seconds: block.draw, isHold: false });
     stretches.push({ share: 1, seconds: heldMs / 1000, isHold: true });
-    // Let down because the form went: so long was held, and nobody knows how much longer it could have been.
+    // Let down because the form went: that time was held, and nobody knows how much longer it could have been.
     if (outcome === 'short') return { stretches, drawSeconds, endsEarly: rep.why !== 'form' };
   }
   return drawSeconds === undefined ? undefined : { stretches, drawSeconds, endsEarly: false };

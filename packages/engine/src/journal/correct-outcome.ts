@@ -3,7 +3,7 @@ import { trueHeldMs, trueOutcome } from './true-held-ms.ts';
 
 /**
  * Corrects how one rep ended, in one press.
- * @param record the record as it stands.
+ * @param record the record as it is.
  * @param index the rep's place in `record.reps`, 0-based.
  * @param outcome how it really ended.
  * @param editedAt the instant of the correction, ISO 8601 UTC.
@@ -30,7 +30,7 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
 
 /**
  * Settles one rep on which clock and camera are apart, in one press.
- * @param record the record as it stands.
+ * @param record the record as it is.
  * @param index the rep's place in `record.reps`, 0-based.
  * @param kept `clock`: what was seen is dropped, the camera was wrong; `seen`: what was seen becomes the rep's own time, and the rep is short if
  * it was let down before the end.

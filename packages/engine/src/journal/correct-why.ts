@@ -3,7 +3,7 @@ import type { Why } from './rep-record.ts';
 
 /**
  * Says afterwards why a hold was let down early, or takes it back.
- * @param record the record as it stands.
+ * @param record the record as it is.
  * @param index the rep's place in `record.reps`, 0-based.
  * @param why the reason; undefined where nobody knows any more.
  * @param editedAt the instant of the correction, ISO 8601 UTC.

@@ -77,7 +77,7 @@ export function changeWork(
 
 /**
  * Reads a count that was typed.
- * @param text what stands in the field
+ * @param text what is in the field
  * @param most the largest that is taken
  * @returns a whole number from 0; 0 for what is no number
  */

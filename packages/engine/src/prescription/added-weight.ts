@@ -2,7 +2,7 @@ import type { Archer } from '../archer/archer.ts';
 import type { BodyDay } from '../archer/body-state.ts';
 import type { Program } from '../program/program.ts';
 
-/** None is added in so many first days, and two steps are so many days apart, over all programs. Own, careful: no source. */
+/** In how many first days none is added, and how many days two steps are apart, over all programs. Own, careful: no source. */
 export const WEIGHT_DAYS = 14;
 /** The most that is added unless a coach's file says otherwise: 5 lb (tradgang.com), and a fifth of the bow (improveyourarchery.com). */
 const MOST_ADDED_LBF = 5;

@@ -9,7 +9,7 @@ const LONGEST_REST_SECONDS = 1800;
  * A block's numbers at a dose.
  * @param rules the block's
  * @param dose what is asked of it
- * @param restHold the hold that a rest of so many times the hold counts by, seconds
+ * @param restHold the hold by which a rest counts that is a multiple of the hold, seconds
  * @param restFactor rests as a multiple of the file's
  * @returns milliseconds and pounds-force
  */

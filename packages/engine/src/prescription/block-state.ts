@@ -23,7 +23,7 @@ export interface BlockState {
   level: number;
   /** What is worked with now: nowhere above the place. */
   dose: Dose;
-  /** The hold that a rest of so many times the hold counts by: a shorter hold does not shorten the rest. */
+  /** The hold by which a rest counts that is a multiple of the hold: a shorter hold does not shorten the rest. */
   restHold: number;
   /** Rests as a multiple of the file's, where failing went on. */
   restFactor: number;

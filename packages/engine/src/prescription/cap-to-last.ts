@@ -40,7 +40,7 @@ export function capToLast(blocks: PrescribedBlock[], { state: { asked }, program
   };
 }
 
-/** Where the rest is so many times the hold, it is that of the longest hold of the last drills. */
+/** Where the rest is a multiple of the hold, it is that of the longest hold of the last drills. */
 function longRest(block: PrescribedBlock, asked: readonly AskedDrill[], program: Program): PrescribedBlock {
   const { block: file } = rulesOf(program)[block.block]!;
   if (!('timesHold' in file.rest)) return block;

@@ -7,7 +7,7 @@ import { OLDER_FROM_YEARS } from './layoff.ts';
 import { foldProgramAhead } from './program-state.ts';
 import { validProgram } from './valid-program.ts';
 
-/** So many days are folded in one turn: a few milliseconds. */
+/** How many days are folded in one turn: a few milliseconds. */
 const DAYS_AT_ONCE = 250;
 
 /**

@@ -14,7 +14,7 @@ export type Verdict = 'absent' | 'neutral' | 'lighter' | 'small' | 'clean' | 'st
 
 /** A drill of less than so much of the foot's time at full draw holds the place and does not climb. */
 const LEAST_SHARE = 0.3;
-/** Of the reps that were asked for, so many were held where a drill is clean in spite of let-downs for form or interruptions. Own: no source. */
+/** The share of the reps asked for that were held where a drill is clean in spite of let-downs for form or interruptions. Own: no source. */
 const HELD_SHARE = 2 / 3;
 /** Effort that is a failure when it comes again and again. */
 export const HARD_EFFORT = 9;

@@ -13,7 +13,7 @@ import { reasonOf } from './reason-words.ts';
  * Where a block's numbers come from, before today asks for less.
  * @param program whose block it is
  * @param rules the block's
- * @param state where it stands
+ * @param state where it is
  * @param work what is worked with today
  * @param mayRaise whether weight may rise
  * @returns one reason, and another at the top or where a hold fails again and again

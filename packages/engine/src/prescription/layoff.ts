@@ -3,11 +3,11 @@ import { type Dose, leastHold, leastOf, shrink } from './dose.ts';
 
 /** Days without a draw, in any program, up to which nothing changes. */
 export const LAYOFF_FROM_DAYS = 8;
-/** After so many days away a drill begins at its foot, at the most. */
+/** After how many days away a drill begins at its foot, at the most. */
 export const YEAR_AWAY_DAYS = 365;
 /** The age from which it is lost faster. */
 export const OLDER_FROM_YEARS = 45;
-// Half of the dose for so many days away, beyond the first week; the young and those over 45. Own, careful: strength of twelve weeks' training
+// After how many days away half of the dose is left, beyond the first week; the young and those over 45. Own, careful: strength of twelve weeks' training
 // was gone after twelve weeks off (UiTM record 2-s2.0-85107975043), and the loss grows with its length (Bosquet et al. 2013, Scand J Med Sci
 // Sports 23:e140).
 const HALF_DAYS = 28;

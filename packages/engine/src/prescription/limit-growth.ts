@@ -20,7 +20,7 @@ export interface GrowthBudget {
  * not matter on which weekday somebody begins; a seven that began before the first draw does not count, nor does one without a draw.
  * @param body everything that was drawn, whatever the program
  * @param today days from 1970-01-01
- * @param growth these seven days may hold so many times the mean of the last four training weeks
+ * @param growth these seven days may hold this many times the mean of the last four training weeks
  * @param lighterDays of lighter weeks and rest days, from 1970-01-01: their sevens are left out of the mean, or they would lead down for ever
  * @returns the budget; undefined while there is no whole week before this one
  * @source a habit, not a proven protection: Buist et al. 2008, Am J Sports Med 36:33

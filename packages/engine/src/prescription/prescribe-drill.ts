@@ -21,7 +21,7 @@ import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 import { easeBlock } from './todays-eases.ts';
 
-/** Without minutes given a drill grows to so many, or to a fifth over its foot where that is longer. The half hour is that of most sources. */
+/** Without minutes given a drill grows to this many, or to a fifth over its foot where that is longer. The half hour is that of most sources. */
 const USUAL_MINUTES = 30;
 const OVER_FOOT = 1.2;
 /** What somebody who drills on a rest day all the same should do at most. Own: no source. */

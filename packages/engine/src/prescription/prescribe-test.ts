@@ -10,7 +10,7 @@ import { reasonOf } from './reason-words.ts';
 import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 
-/** No test in so many days before a competition. Own, careful: no source. */
+/** In how many days before a competition there is no test. Own, careful: no source. */
 const DAYS_BEFORE_COMPETITION = 2;
 
 /**

@@ -38,7 +38,7 @@ export interface ProgramState {
   isSmall: boolean;
 }
 
-/** Nothing rises above the most of so many drills while something eases. */
+/** Of how many drills nothing rises above the most while something eases. */
 const LAST_DRILLS = 5;
 /** Days in a row with fewer reps than the dose's after which more reps no longer lead on. */
 const CUT_DAYS = 3;

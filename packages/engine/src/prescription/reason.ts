@@ -34,7 +34,7 @@ export type LadderFacts = Place & {
   weightWaits?: number;
   /** Steps beyond the last are not counted. */
   isCut?: number;
-  /** The rest is so many times a hold, and which. */
+  /** How many times a hold the rest is, and which hold. */
   restTimesHold?: number;
   restHold?: number;
   restFactor?: number;
@@ -132,7 +132,7 @@ export interface RuleFacts {
     hold: number;
   };
   small: { title: string };
-  /** In the block's last drill a camera and the clock were apart on so many reps: what each has of them, seconds. The numbers go by the camera. */
+  /** In the block's last drill a camera and the clock were apart on some reps, counted: what each has of them, seconds. The numbers go by the camera. */
   seen: { title: string; on: string; reps: number; clockSeconds: number; seenSeconds: number };
   restLess: { title: string; from: number; reps: number; sets: number; hold: number };
   clicker: { title: string };

@@ -15,7 +15,7 @@ import type { Reason, RuleFacts } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
 import { taper } from './taper.ts';
 
-/** From so many arrows in a day on there is less drilling: about two rounds of 72. Common practice, no source. */
+/** From how many arrows in a day on there is less drilling: about two rounds of 72. Common practice, no source. */
 export const MANY_ARROWS = 140;
 
 // The shares are ours, and err to less: common practice, no source.

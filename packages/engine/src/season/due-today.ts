@@ -41,7 +41,7 @@ export const MOST_DAYS_IN_ROW = 6;
  * doi 10.1136/bjsports-2013-092952, as a public page sums it up.
  */
 export const YOUNG_UNTIL_YEARS = 16;
-/** A test is not done on so many days before a competition. Own, careful: no source. */
+/** On how many days before a competition a test is not done. Own, careful: no source. */
 export const TEST_FREE_DAYS = 2;
 /** A test that could not be done on its day stays due so much longer, days. Own: no source. */
 export const TEST_WAITS_DAYS = 6;

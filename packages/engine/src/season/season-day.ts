@@ -71,7 +71,7 @@ export function lighterOn(season: Season, day: number): Lighter | undefined {
 export const TAPER_DAYS = 14;
 
 /**
- * The share of the reps that is kept so many days before a competition.
+ * The share of the reps that is kept on a day before a competition.
  * @param importance of the competition
  * @param daysLeft until its first day
  * @returns 0.5 to 0.7; undefined where nothing is taken off

@@ -90,7 +90,7 @@ function spreadFrom(day: number, count: 2 | 3): number[] {
 }
 
 /**
- * The next morning that is due, or today where it is due already: some days after the last drill, and no more than so many drills in seven days.
+ * The next morning that is due, or today where it is due already: some days after the last drill, and no more drills in seven days than there should be.
  */
 function anchorDay({ drilledDays, firstDay, today }: SensibleSeasonInput, count: 2 | 3): number {
   const now = dayNumber(today);

@@ -6,7 +6,7 @@ import { enter, isRep, type Walk } from './walk.ts';
 /**
  * Full draw was seen. Until a let-down is seen too, nothing of it is written.
  * @param timeline what is walked
- * @param walk where it stands
+ * @param walk where it is
  * @param seenAtMs when full draw was reached, the caller's clock
  * @param nowMs the caller's clock
  * @param fromAnchor whether the hold counts from there: it then ends as much later, or earlier
@@ -27,7 +27,7 @@ export function noteDrawn(timeline: Timeline, walk: Walk, seenAtMs: number, nowM
 
 /**
  * Writes beside the last rep what was seen of it, once its let-down was seen.
- * @param walk where it stands, after that rep
+ * @param walk where it is, after that rep
  * @param seenAtMs when the draw gave way, the caller's clock
  * @param form what had moved in the hold, where it could be judged
  * @returns the next walk; the same where full draw was not seen, or the clock's hold is not known

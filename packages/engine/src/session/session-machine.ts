@@ -30,7 +30,7 @@ export interface ChartEvent {
   form?: SeenForm;
   /** Of `letDownNow` and `why`. */
   why?: Why;
-  /** Where the session stands by now; left out: where the chart last left it. */
+  /** Where the session is by now; left out: where the chart last left it. */
   walk?: walking.Walk;
 }
 

@@ -143,7 +143,7 @@ describe('whatever the archer does', () => {
     );
   });
 
-  it('[S3] [S12] reps are told once and in order, and no more is held than was lived', () => {
+  it('[S3] [S12] reps are reported once and in order, and no more is held than was lived', () => {
     fc.assert(
       fc.property(anyTimeline, anyScript('gap', 'stop'), anyPieces, (timeline, script, piecesMs) => {
         const places = timeline.steps

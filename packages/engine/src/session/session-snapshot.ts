@@ -20,7 +20,7 @@ export interface SessionSnapshot {
   ledger: Ledger;
 }
 
-/** Where the clock stands and what has passed on it, milliseconds. */
+/** Where the clock is and what has passed on it, milliseconds. */
 export interface Ledger {
   /** The last moment at which the session was told the time; absent before it begins. */
   seenMs?: number;

@@ -55,7 +55,7 @@ describe('walking', () => {
     expect(session.view()).toMatchObject({ step: { kind: 'rest' }, msLeft: REST_MS });
   });
 
-  it('[S3] each rep is told once, when its hold ends', () => {
+  it('[S3] each rep is reported once, when its hold ends', () => {
     const session = made();
     const told: string[] = [];
     let nowMs = 0;

@@ -144,7 +144,7 @@ export const askModel = {
   },
 };
 
-/** Whether the app writes down where a drill stands: a rep ended, or another step or state began. */
+/** Whether the app writes down where a drill is: a rep ended, or another step or state began. */
 export function hasMoved(before: DrillModel, after: DrillModel): boolean {
   const keys = ['state', 'phase', 'rep'] as const;
   return before.reps.length !== after.reps.length || keys.some((key) => before[key] !== after[key]);

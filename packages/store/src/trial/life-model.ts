@@ -4,7 +4,7 @@ import { askModel, beginModel, type DrillModel, hasMoved, type KnownRep, type Pl
 export interface KnownDrill {
   reps: KnownRep[];
   isOpen: boolean;
-  /** When it was last put right or closed; absent until then. */
+  /** When it was last corrected or closed; absent until then. */
   editedAt?: string;
 }
 
@@ -25,7 +25,7 @@ export class LifeModel {
   /** The drill on the screen. */
   current: { id: string; drill: DrillModel } | undefined;
   isFull = false;
-  /** So many more writes reach the disk; the page dies then. */
+  /** How many more writes reach the disk; the page dies then. */
   writesLeft = Number.POSITIVE_INFINITY;
 
   get isClean(): boolean {

@@ -190,7 +190,7 @@ export class Life {
     if (record.reps.length > 0) this.#write(() => this.#keeper.describe(record, {}));
   }
 
-  /** A refused write is told by `store.trouble`; the drill goes on. */
+  /** A refused write is reported by `store.trouble`; the drill goes on. */
   #write(work: () => Promise<unknown>): void {
     this.#writes.push(work().catch(() => {}));
   }

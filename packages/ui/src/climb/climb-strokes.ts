@@ -37,7 +37,7 @@ export function climbStrokes(weeks: readonly ClimbWeek[]): ClimbStroke[] {
   });
 }
 
-/** A limb as in the hold ribbon, as wide at the foot as it is told, leaning a little. */
+/** A limb as in the hold ribbon, as wide at the foot as it is asked to be, leaning a little. */
 function strokePath(x: number, tall: number, half: number): string {
   const ground = CLIMB.above + CLIMB.tall;
   const [top, tip, lean] = [ground - tall, half / 2, LEAN * (tall / CLIMB.tall)];

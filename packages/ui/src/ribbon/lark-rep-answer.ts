@@ -8,7 +8,7 @@ const outcomes = ['held', 'short', 'skipped', 'unsure'] as const;
 const reasons = ['form', 'tired', 'interrupted'] as const;
 
 /**
- * One rep of a drill, put right in one press; a short one can say why. Where a camera saw it, what it saw, and a press to keep its time or the clock's.
+ * One rep of a drill, corrected in one press; a short one can say why. Where a camera saw it, what it saw, and a press to keep its time or the clock's.
  *
  * @prop rep as it was logged
  * @prop place 'Set 2, rep 3'

@@ -19,7 +19,7 @@ export interface RibbonPlaces {
  * Puts the strokes in rows: a gap after a set, a wider one after a block, and a new row where the widest is full.
  * @param reps in the order of the drill
  * @param widest of a row, in the ribbon's units
- * @returns where each stroke stands
+ * @returns where each stroke is
  */
 export function placeRibbon(
   reps: readonly Pick<RibbonRep, 'block' | 'set'>[],

@@ -26,7 +26,7 @@ import type { AnswerDays } from './answer-days.ts';
 const WEEKS_SHOWN = 8;
 /** Notes that the sheet lists. */
 const NOTES_SHOWN = 20;
-/** So many drills are drawn. */
+/** How many drills are drawn at most. */
 const RIBBONS_SHOWN = 6;
 
 /**

@@ -38,7 +38,7 @@ async function open() {
   return { page, take, saved, sheet };
 }
 
-test('a squad shows pain and silence; what cannot be read is told by name', async () => {
+test('a squad shows pain and silence; what cannot be read is named', async () => {
   const { page, take } = await open();
   await take([new File([formatHandOver(handOver)], 'ines.json'), new File(['{'], 'cut.json')]);
   await expect.poll(() => page.renderRoot.querySelector('.notice')?.textContent).toContain('cut.json');
@@ -48,7 +48,7 @@ test('a squad shows pain and silence; what cannot be read is told by name', asyn
   expect(row).toMatch(/silent for 10\sdays/);
 });
 
-test('the table grows file by file, and a file that is gone meanwhile is told', async () => {
+test('the table grows file by file, and a file that is gone meanwhile is named', async () => {
   const { page, take } = await open();
   let arrive = (): void => undefined;
   const slow = Object.assign(new File([], 'mo.json'), {

@@ -22,7 +22,7 @@ const summary = () =>
   trial.page.shadowRoot?.querySelector('lark-journal')?.shadowRoot?.querySelector('load-summary')?.shadowRoot;
 const estimate = () => summary()?.querySelector('on-fingers-estimate')?.shadowRoot;
 
-test('hold time, impulse and load of today and two weeks stand in a table, and the caution stands with the ratios', async () => {
+test('hold time, impulse and load of today and two weeks are in a table, and the caution is beside the ratios', async () => {
   const rows = [...(summary()?.querySelectorAll('tbody th') ?? [])].map(textOf);
   expect(rows).toEqual(['At full draw', 'Draw impulse', 'Load']);
   expect(textOf(summary())).toMatch(/Acute:chronic ratio, 7 days over 28: \d\.\d\d by plain means, \d\.\d\d when/);

@@ -18,7 +18,7 @@ export interface DayChange {
 const METRES_PER_YARD = 0.9144;
 
 /**
- * The diary of one day. Everything may be left out, and every change is told as it is made.
+ * The diary of one day. Everything may be left out, and every change is reported as it is made.
  *
  * @prop entry the day as it is kept
  * @prop units how distances are typed

@@ -2,7 +2,7 @@ import type { DayEntry, WeekPage } from '@larkhold/engine';
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { App } from '../../shell/app-context.ts';
 
-/** A first change is written down at once; those that follow closely wait until typing has rested so long. Leaving the page writes too. */
+/** A first change is written down at once; those that follow closely wait until typing has rested for this time. Leaving the page writes too. */
 const RESTS_MS = 400;
 
 type Fields = Record<string, unknown>;
@@ -27,7 +27,7 @@ export class JournalKeeper implements ReactiveController {
 
   /**
    * @param host the element that shows the journal
-   * @param app gives the app as it stands now
+   * @param app gives the app as it is now
    */
   constructor(host: ReactiveControllerHost, app: () => App | undefined) {
     this.#host = host;

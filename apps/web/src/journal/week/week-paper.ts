@@ -4,7 +4,7 @@ import { doneWords, formatDay, say, spanWordsWithYear, totalsLines, weekTitle } 
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 
-/** A focus of so many characters stands on one line when it is printed large. */
+/** The longest focus that fits on one line when it is printed large, characters. */
 const SHORT_FOCUS = 32;
 
 /**

@@ -3,7 +3,7 @@ import { formatDay, say } from '@larkhold/words';
 import { html, type TemplateResult } from 'lit';
 import { hrefOf } from '../../shell/routing.ts';
 
-/** So many are named; the others are counted. */
+/** How many are named; the others are counted. */
 const SHOWN = 5;
 
 /**

@@ -93,7 +93,7 @@ const strokes = (bench: BenchPage) =>
     ?.renderRoot.querySelector('.strokes')
     ?.getAttribute('d');
 
-/** Everything that is worked out of the draft and stands on the page. */
+/** Everything that is worked out of the draft and shown. */
 const workedOut = (bench: BenchPage) => ({
   total: words(bench, 'total-time'),
   tension: words(bench, 'tension-time'),
@@ -153,7 +153,7 @@ test('the drill is drawn as strokes to scale, in words too, and on a wide screen
   expect([picture('.in-one').checkVisibility(), picture('.by-block').checkVisibility()]).toEqual([true, false]);
 });
 
-test('three ladders stand ready in words; pressed, one is the block’s, and the fold that says it has the focus', async () => {
+test('three ladders are ready in words; pressed, one is the block’s, and the fold that says it has the focus', async () => {
   const { bench, put } = await benchOf('new');
   const ready = () =>
     [...bench.renderRoot.querySelectorAll('.ready')].map((one) => one.textContent?.replaceAll(/\s+/g, ' ').trim());

@@ -193,7 +193,7 @@ export class BenchPage extends LitElement {
       set: (path, value, typed) => {
         const pointer = pointerOfPath(path);
         this.typed = typed === undefined ? undefined : { pointer, text: typed };
-        // what stands now, not what was drawn: two changes may come before the next drawing
+        // what is true now, not what was drawn: two changes may come before the next drawing
         this.#edit(setValue(this.history?.present ?? draft, path, value), pointer);
       },
       change: (next) => void this.#change(next),

@@ -28,7 +28,7 @@ const firstRung: Json = { raise: 'hold', by: 1, until: 10 };
  * The fields of a block's ladder.
  * @param form the bench
  * @param at the ladder's path
- * @returns the fields; without a ladder, those that stand ready
+ * @returns the fields; without a ladder, those that are ready
  */
 export function ladderTemplate(form: BenchForm, at: Path): TemplateResult {
   const hold = valueAt(form.draft.file, [...at.slice(0, -1), 'hold']);

@@ -8,7 +8,7 @@ import { type Json, type Path, valueAt } from './json-path.ts';
 const names = { longer: 'bench.readyLonger', more: 'bench.readyMore', gentle: 'bench.readyGentle' } as const;
 
 /**
- * The ladders that stand ready for a block, each in words; only such as leave the program valid.
+ * The ladders that are ready for a block, each in words; only such as leave the program valid.
  * @param form the bench
  * @param at path of the block's ladder, which it does not have yet
  * @returns a button for each

@@ -28,7 +28,7 @@ function choose(words: string, value: string): void {
   field(words).dispatchEvent(new Event('change'));
 }
 
-test('the coming weeks stand in a table, week by week, each change with its reason', async () => {
+test('the coming weeks are in a table, week by week, each change with its reason', async () => {
   await expect.poll(() => rows().length).toBe(23); // two days left of this week, then seven weeks of three
   expect(rows()[0]).toContain('Full-draw holds 2 × 10, hold 30 s');
   expect(rows()[0]).toContain('10 min of 32 min');

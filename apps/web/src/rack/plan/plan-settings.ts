@@ -16,7 +16,7 @@ const USUAL_DAYS = 3;
 
 /**
  * Days with a drill in each planned week: as chosen here, else as many as the last week's page plans, else three.
- * @param view the app as it stands
+ * @param view the app as it is
  * @returns 1 to 7
  */
 export function daysPerWeekOf({ kit, journal }: Pick<AppView, 'kit' | 'journal'>): number {
@@ -46,7 +46,7 @@ export type ShownRow = PlanRow & { rest?: { to: string; why?: string } };
 
 /**
  * The coming weeks of a program, by what was done so far and who the archer is.
- * @param view the app as it stands
+ * @param view the app as it is
  * @param program one of the rack's
  * @param weeks how many, 1 to 52
  * @returns weeks in order; a week without a planned day is left out
@@ -67,7 +67,7 @@ export function planFor(
 
 /**
  * The coming weeks of the season in force, rest days of the file among them.
- * @param view the app as it stands
+ * @param view the app as it is
  * @param weeks how many, 1 to 52
  * @returns weeks in order; a week without a planned day is left out
  */

@@ -38,7 +38,7 @@ test('the built-in routines are such as the kit takes', () => {
   expect(kitSchema.shape.routines.parse(builtInRoutines())).toEqual(builtInRoutines());
 });
 
-test('a routine done is minutes of work in the diary, beside what stands there', () => {
+test('a routine done is minutes of work in the diary, beside what is there', () => {
   const day = { date: '2026-11-25', note: 'Wet', work: [{ kind: 'fitness', minutes: 30 } as const] };
   const done = withWork(day, { kind: 'strength', minutes: 20, effort: 4 });
   expect(dayEntrySchema.parse(done)).toEqual({

@@ -36,7 +36,7 @@ async function openFile(name: string, text: string): Promise<void> {
   drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([text], name)] }));
 }
 
-test('without a season two mornings a week stand there, and say so', async () => {
+test('without a season there are two mornings a week, and they say so', async () => {
   await expect.poll(() => rows().length).toBe(16);
   expect(rows()[0]).toContain('Club starter');
   expect(textOf(page()?.querySelector('.forecast'))).toContain('two or three mornings a week');

@@ -7,7 +7,7 @@ export type ReadLink = { ok: true; program: Program } | { ok: false; message: st
 
 /** The longest payload that is looked at, characters: a program with every text and every list as long as may be, and no pattern in them, needs fewer. */
 export const longestPayload = 200_000;
-/** Input is inflated in pieces of so many bytes; deflate grows a piece at most 1032 times, so a bomb is met within another 1.1 MB. */
+/** Input is inflated in pieces of this many bytes; deflate grows a piece at most 1032 times, so a bomb is met within another 1.1 MB. */
 export const pieceBytes = 1024;
 
 /**

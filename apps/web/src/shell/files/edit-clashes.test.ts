@@ -8,7 +8,7 @@ const late = '2026-11-25T19:00:00Z';
 const withThings = (things: Partial<Journal>): Journal => ({ ...createJournal(), ...things });
 const find = (ours: Journal, incoming: Journal) => findClashes(ours, incoming, compareJournals(ours, incoming));
 
-test('what the earlier edit of a day says and the later one says otherwise is told, on whichever side it is', () => {
+test('what the earlier edit of a day says and the later one says otherwise is shown, on whichever side it is', () => {
   const arrows = withThings({
     days: [{ date: '2026-11-25', arrows: [{ kind: 'practice', count: 60 }], feel: 4, note: 'Windy', editedAt: early }],
   });
@@ -30,7 +30,7 @@ test('an edit that only adds leaves nothing out, and a removal is meant', () => 
   expect(find(before, gone)).toEqual([]);
 });
 
-test('where each side has a later edit of something, both are told', () => {
+test('where each side has a later edit of something, both are shown', () => {
   const ours = withThings({
     days: [{ date: '2026-11-25', note: 'Ours', feel: 4, editedAt: late, edits: { note: early } }],
   });

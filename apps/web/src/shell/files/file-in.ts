@@ -208,7 +208,7 @@ export class FileIn extends PostElement {
       </div>`;
   }
 
-  /** Of a field that both sides wrote, the later edit stands; what the other one says is told, so that nothing is lost unseen. */
+  /** Of a field that both sides wrote, the later edit stands; what the other one says is shown, so that nothing is lost unseen. */
   #clashes() {
     const { clashes } = this;
     if (clashes.length === 0) return nothing;
@@ -256,7 +256,7 @@ export class FileIn extends PostElement {
       ${dated ? daysToTake(dated, app.view, (season) => void this.#takeSeason(app, season)) : nothing}`;
   }
 
-  /** What stands in the place that a program would take is never replaced unseen. */
+  /** What is in the place that a program would take is never replaced unseen. */
   #askedOf(app: App, program: Program) {
     const mine = app.view.programs.find(({ id }) => id !== undefined && id === program.id);
     const { chosen } = app.view;

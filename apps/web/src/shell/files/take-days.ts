@@ -16,7 +16,7 @@ const shown: readonly SeasonNotice['rule'][] = ['answersOverlap', 'sessionOnRest
 /**
  * What a coach wrote for certain days, before it is taken: every day, what of it does not come about, and where it overlaps an earlier month.
  * @param dated the coach's days
- * @param view the app as it stands
+ * @param view the app as it is
  * @param take puts them in the season
  * @returns a part of the page
  */

@@ -3,7 +3,7 @@ import { openStore, type Store } from '@larkhold/store';
 import type { App } from '../app-context.ts';
 import { createAppState } from '../app-state.ts';
 
-/** What a test of a page stands on. */
+/** What a test of a page needs. */
 export interface TrialApp {
   store: Store;
   /** Files that were handed out. */

@@ -51,7 +51,7 @@ describe('the first dose fits', { timeout: 300_000 }, () => {
 
 describe('the first dose, in numbers', () => {
   const today = dayOfNumber(20_000);
-  /** The hold of a program never drilled, seconds, after two drills of another one that held so long so many days ago. */
+  /** The hold of a program never drilled, seconds, after two drills of another one, by the hold that they held and the days since. */
   const firstAfter = (heldSeconds: number, ago: number, change: object = {}) => {
     const records = [ago + 2, ago].map((back) =>
       trialRecord(dayOfNumber(20_000 - back), heldSeconds, {}, { tool: 'bow' }),

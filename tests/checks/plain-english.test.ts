@@ -1,0 +1,60 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { expect, it } from 'vitest';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+/** Turns that read as a translation, and the usual words for them. */
+const turns: readonly (readonly [RegExp, string])[] = [
+  [/\bso many\b/i, 'how many, this many'],
+  [/\bso (long|often)\b(?! that)/i, 'how long, for this time, how often'],
+  [/\bput right\b/i, 'corrected'],
+  [
+    /\b(as|where|until) (it|they|the (?!archer)\w+) stands?\b(?! (still|for|up|in for|since))/i,
+    'as it is, where it is',
+  ],
+  [/\bwhat (it|they|a \w+|the \w+) stands? on\b/i, 'what it needs'],
+  [/\b(is|are) told (anew|once|as such|at once|by name)\b/i, 'is reported'],
+  [/\bis had\b/i, 'is there'],
+];
+
+/** The turns in a text, with their lines. */
+function found(text: string): string[] {
+  return text
+    .split('\n')
+    .flatMap((line, index) =>
+      turns.filter(([turn]) => turn.test(line)).map(([, usual]) => `${index + 1}: say ${usual}: ${line.trim()}`),
+    );
+}
+
+it('says comments, test names, docs and sentences in usual words', () => {
+  const files = ['packages', 'apps', 'tests', 'docs', 'scripts'].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(ts|mjs|md|css|html)$/.test(name))
+      .filter((name) => !/node_modules|[/\\]?dist(-types)?[/\\]|[/\\]de[/\\]|fixtures|plain-english\.test/.test(name))
+      .map((name) => join(folder, name)),
+  );
+  expect(files.length).toBeGreaterThan(900);
+  const all = files.flatMap((file) => found(readFileSync(join(root, file), 'utf8')).map((line) => `${file}:${line}`));
+  expect(all).toEqual([]);
+});
+
+it('finds each turn, and leaves usual English alone', () => {
+  for (const text of [
+    '/** So many drills are drawn. */',
+    'The longest hold is at least so long.',
+    'A wrong outcome is put right in one press.',
+    '@param record the record as it stands.',
+    'What the app stands on',
+    'A rep is told once.',
+  ])
+    expect([text, found(text).length]).toEqual([text, 1]);
+  for (const text of [
+    'Whether a journal is so long that the page must get turns.',
+    'read from where the archer is standing',
+    'Nobody vouches for that rep, and the drill is told to go on.',
+    'where the clock stands still',
+  ])
+    expect([text, found(text)]).toEqual([text, []]);
+});
