@@ -110,7 +110,7 @@ describe.concurrent('every screen', () => {
     const found: string[] = [];
     for (const { name, reach } of stillScreens) {
       await reach(page);
-      await unfold(page, 2);
+      await unfold(page, 5);
       for (const [role, words] of asked[name] ?? []) {
         expect(await page.getByRole(role, { name: words }).count(), `${name}: ${role} ${words}`).toBeGreaterThan(0);
       }
