@@ -1,4 +1,4 @@
-import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber } from '@larkhold/engine';
+import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber, foldPast } from '@larkhold/engine';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import '@larkhold/ui/tokens.css';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
@@ -44,4 +44,40 @@ test('a long journal shows the same numbers as one that was folded at once, and 
     await expect.poll(() => line()?.querySelector(`.beside ${part}`)).toBeTruthy();
   }
   await expect.poll(() => line()?.querySelector('last-drills')?.shadowRoot?.querySelectorAll('li').length).toBe(5);
+});
+
+test('with only the last weeks read: the numbers of the whole and Begin; everything else says that it waits, and then is there', async () => {
+  const drills = mornings();
+  await trial.state.app!.act.takeIn({ journal: { drills, days: [], weeks: [] } });
+  await expect.poll(() => trial.state.app!.view.journal.drills.length).toBe(600);
+  const app = trial.state.app!;
+  const { view } = app;
+  const before = '2026-10-14';
+  const past = foldPast({ records: drills, before, programs: [view.chosen] })!;
+  const journal = { ...view.journal, drills: drills.filter(({ date }) => date >= before) };
+  const { blocks } = todaysPrescription(view, view.chosen);
+  const recent = { ...app, view: { ...view, journal, past } };
+  // A page of its own: the app's state gives the other one whatever it reads next.
+  const page = document.createElement('lark-app');
+  page.app = recent;
+  trial.page.replaceWith(page);
+  const ofLine = (part: string) => page.shadowRoot?.querySelector('lark-line')?.shadowRoot?.querySelector(part);
+  await expect.poll(() => textOf(ofLine('.beside'))).toMatch(/Reading the older drills/);
+  expect(ofLine('.begin')).toBeTruthy();
+  expect(Object(ofLine('lark-prescription')).prescription.blocks).toEqual(blocks);
+  expect(ofLine('last-drills, then-and-now, lark-day-strip')).toBeNull();
+  // Somebody who has been away for long is not taken for somebody new.
+  const isNew = () => Boolean(ofLine('.first'));
+  page.app = { ...app, view: { ...view, journal: { ...journal, drills: [] } } };
+  await expect.poll(isNew).toBe(true);
+  page.app = { ...recent, view: { ...recent.view, journal: { ...journal, drills: [] } } };
+  await expect.poll(isNew).toBe(false);
+  location.hash = '#/journal';
+  const main = () => textOf(page.shadowRoot?.querySelector('main'));
+  await expect.poll(main).toMatch(/Reading the older drills/);
+  expect(page.shadowRoot?.querySelector('lark-journal, backup-notice')).toBeNull();
+  page.app = app;
+  await expect.poll(() => page.shadowRoot?.querySelector('lark-journal')).toBeTruthy();
+  expect(main()).not.toMatch(/Reading the older drills/);
+  page.remove();
 });
