@@ -6,6 +6,8 @@ export interface Score {
   p99: number;
   max: number;
   missed: number;
+  /** Of the very first cue, before which nothing had sounded; NaN where it was missed. It is in the other figures too. */
+  first: number;
   /** Lateness of the last tenth less that of the first tenth, each by its median. */
   drift: number;
 }
@@ -18,9 +20,12 @@ const UNPAIRED_MS = 700;
  *
  * @param plannedMs when cues were due, ascending
  * @param heardMs when something was heard, ascending
- * @returns the error of each paired cue, in order of the plan
+ * @returns the error of each paired cue, in order of the plan, and the cue's place in it
  */
-export function pairOnsets(plannedMs: readonly number[], heardMs: readonly number[]): number[] {
+export function pairOnsets(
+  plannedMs: readonly number[],
+  heardMs: readonly number[],
+): { place: number; error: number }[] {
   const width = heardMs.length + 1;
   const cost = new Float64Array((plannedMs.length + 1) * width);
   const at = (row: number, column: number): number => cost[row * width + column] ?? Number.POSITIVE_INFINITY;
@@ -35,19 +40,19 @@ export function pairOnsets(plannedMs: readonly number[], heardMs: readonly numbe
       cost[row * width + column] = Math.min(at(row - 1, column - 1) + error, unpaired);
     }
   }
-  const errors: number[] = [];
+  const pairs: { place: number; error: number }[] = [];
   let row = plannedMs.length;
   let column = heardMs.length;
   while (row > 0 && column > 0) {
     const error = heardMs[column - 1]! - plannedMs[row - 1]!;
     if (Math.abs(at(row, column) - at(row - 1, column - 1) - Math.abs(error)) < 1e-6) {
-      errors.unshift(error);
+      pairs.unshift({ place: row - 1, error });
       row -= 1;
       column -= 1;
     } else if (at(row - 1, column) <= at(row, column - 1)) row -= 1;
     else column -= 1;
   }
-  return errors;
+  return pairs;
 }
 
 /**
@@ -58,7 +63,8 @@ export function pairOnsets(plannedMs: readonly number[], heardMs: readonly numbe
  * @param heardMs when they were heard, page clock
  */
 export function score(name: string, plannedMs: readonly number[], heardMs: readonly number[]): Score {
-  const errors = pairOnsets(plannedMs, heardMs);
+  const pairs = pairOnsets(plannedMs, heardMs);
+  const errors = pairs.map(({ error }) => error);
   const sizes = errors.map(Math.abs).sort((a, b) => a - b);
   const at = (ratio: number): number =>
     sizes[Math.min(sizes.length - 1, Math.ceil(ratio * sizes.length) - 1)] ?? Number.NaN;
@@ -70,6 +76,7 @@ export function score(name: string, plannedMs: readonly number[], heardMs: reado
     p99: at(0.99),
     max: at(1),
     missed: plannedMs.length - errors.length,
+    first: pairs[0]?.place === 0 ? pairs[0].error : Number.NaN,
     drift: median(errors.slice(-tenth)) - median(errors.slice(0, tenth)),
   };
 }
