@@ -57,7 +57,8 @@ const weekWords: Words<WeekPage> = {
  * @returns those of which one side says something that the merge does not; newest first, days before weeks
  */
 export function findClashes(ours: Journal, incoming: Journal, comparison: JournalComparison): EditClash[] {
-  const merged = mergeJournals(ours, incoming);
+  // Drills, of which a long journal has the most by far, say nothing of days and weeks.
+  const merged = mergeJournals({ ...ours, drills: [] }, { ...incoming, drills: [] });
   const days = clashesOf(
     'days',
     (journal) => journal.days,

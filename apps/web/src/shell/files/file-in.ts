@@ -1,7 +1,6 @@
 import {
   type CoachAnswer,
   commentedWeek,
-  compareJournals,
   createJournal,
   type HandOver,
   type Journal,
@@ -17,6 +16,7 @@ import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
 import { PostElement } from '../post-element.ts';
 import '../program-swap.ts';
+import { compareInTurns } from './compare-in-turns.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
 import '@larkhold/ui';
 import type { Incoming } from './read-incoming.ts';
@@ -292,16 +292,15 @@ export class FileIn extends PostElement {
     await this.settle();
     const ours = await this.app.act.storedJournal();
     if (turn !== this.#takenCount || !incoming) return;
+    const comparison = incoming.kind === 'journal' ? await compareInTurns(ours, incoming.journal) : undefined;
+    if (turn !== this.#takenCount) return;
     this.readRatio = undefined;
     this.name = file.name;
     // A device on which nothing was done yet takes over everything.
     this.takesKit = ours.drills.length === 0 && ours.days.length === 0;
     this.incoming = incoming;
-    this.comparison = this.incoming.kind === 'journal' ? compareJournals(ours, this.incoming.journal) : undefined;
-    this.clashes =
-      this.incoming.kind === 'journal' && this.comparison
-        ? findClashes(ours, this.incoming.journal, this.comparison)
-        : [];
+    this.comparison = comparison;
+    this.clashes = incoming.kind === 'journal' && comparison ? findClashes(ours, incoming.journal, comparison) : [];
   }
 
   async #apply(app: App, journal: Journal, kit: Kit | undefined): Promise<void> {

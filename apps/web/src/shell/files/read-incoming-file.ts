@@ -1,5 +1,5 @@
-import { type Fault, faultMessage } from '@larkhold/engine';
-import type { IncomingNews } from './incoming-worker.ts';
+import { type DrillRecord, type Fault, faultMessage } from '@larkhold/engine';
+import type { IncomingNews, PageNews } from './incoming-worker.ts';
 import { type Incoming, readIncoming } from './read-incoming.ts';
 
 /** The largest file that is read, bytes. Twenty years of daily drills are less; what memory it asks for is bounded by this. */
@@ -25,6 +25,8 @@ export async function readIncomingFile(
   if (file.size <= SMALL_BYTES) return readIncoming(await file.text().catch(() => ''));
   onProgress(0);
   const worker = new Worker(new URL('./incoming-worker.ts', import.meta.url), { type: 'module' });
+  const tell = (news: PageNews): void => worker.postMessage(news);
+  const drills: DrillRecord[] = [];
   return new Promise((resolve) => {
     const end = (incoming?: Incoming): void => {
       worker.terminate();
@@ -33,12 +35,23 @@ export async function readIncomingFile(
     signal.addEventListener('abort', () => end(), { once: true });
     worker.addEventListener('message', ({ data }: MessageEvent<IncomingNews>) => {
       if ('ratio' in data) onProgress(data.ratio);
-      else end('incoming' in data ? data.incoming : refused({ rule: 'unreadable' }));
+      if ('drills' in data) {
+        drills.push(...data.drills);
+        tell('taken');
+      } else if (!('ratio' in data)) {
+        end('incoming' in data ? withDrills(data.incoming, drills) : refused({ rule: 'unreadable' }));
+      }
     });
     // The worker's file did not come, or memory ran out in it: the page goes on.
     worker.addEventListener('error', () => end(refused({ rule: 'unreadable' })));
-    worker.postMessage(file);
+    tell(file);
   });
+}
+
+function withDrills(incoming: Incoming, drills: readonly DrillRecord[]): Incoming {
+  return incoming.kind === 'journal'
+    ? { ...incoming, journal: { ...incoming.journal, drills: [...drills] } }
+    : incoming;
 }
 
 function refused(fault: Fault): Incoming {
