@@ -1,5 +1,7 @@
 export type { Archer } from './archer/archer.ts';
 export type { Capacity } from './archer/capacity.ts';
+export { carefulLimit } from './archer/careful-reserve.ts';
+export { estimateMaxHold, type MaxHoldEstimate } from './archer/estimate-max-hold.ts';
 export { type ArcherToday, type ExposureSum, knowArcher } from './archer/know-archer.ts';
 export { type PainStage, painStages } from './archer/pain-state.ts';
 export type { Past } from './archer/past.ts';
@@ -44,7 +46,6 @@ export * from './exchange/journal-tables.ts';
 export { namedFormat } from './exchange/named-format.ts';
 export { type FileFormat, type FileProblem, pointerTo, readFile } from './exchange/read-file.ts';
 export { enduranceTime } from './fatigue/endurance-time.ts';
-export { estimateMaxHold, LEAST_LET_DOWNS, type MaxHoldEstimate } from './fatigue/estimate-max-hold.ts';
 export type { Joint } from './fatigue/joint.ts';
 export { predictSession, type RepReserve, type SessionPrediction } from './fatigue/predict-session.ts';
 export {

@@ -42,6 +42,15 @@ test('where next to nothing is left, the words do not say that it should go well
   expect(outlookWords(left(0.06), prescription)).toMatch(/^You should hold all 8\. .* 6\s% is left/);
 });
 
+test('where only the model sees all held, the careful reading is said, in both languages', () => {
+  const prescription = of('Club starter');
+  const prediction = predictSession(layOut(prescription), { maxHoldSeconds: 120 });
+  const limit = { block: 0, set: 0, rep: 3 };
+  expect(outlookWords(prediction, prescription, undefined, limit)).toMatch(/careful reading.* your limit is rep 4\. /);
+  expect(outlookWords(prediction, prescription, german, limit)).toMatch(/Wiederholung 4 Schluss/);
+  expect(outlookWords(prediction, prescription)).toMatch(/^You should hold all/);
+});
+
 test('where all is held the words say what is left, and where it is lowest', () => {
   expect(wordsOf('Club starter', 120)).toMatch(
     /^You should hold all 5. At the hardest moment about \d+ % is left \(an estimate\). After the first hold \d+ % is left. The hardest moment is in rep 5.$/,

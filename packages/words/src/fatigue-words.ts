@@ -1,10 +1,4 @@
-import {
-  LEAST_LET_DOWNS,
-  type MaxHoldEstimate,
-  type PrescribedBlock,
-  type Prescription,
-  type SessionPrediction,
-} from '@larkhold/engine';
+import type { MaxHoldEstimate, PrescribedBlock, Prescription, SessionPrediction } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
 
@@ -38,17 +32,20 @@ function lowestOf(reps: SessionPrediction['reps']): SessionPrediction['reps'][nu
  * @param prediction of the drill
  * @param prescription the drill
  * @param words the language
+ * @param limit where the careful reading sees the limit, as `carefulLimit` gives it: it is said where the model is kinder
  * @returns 'You should hold all 20. …', or where the archer could no longer hold
  */
 export function outlookWords(
   { failsAt, reps }: SessionPrediction,
   { blocks }: Prescription,
   words: Words = presentWords(),
+  limit?: Place,
 ): string {
   if (failsAt) {
     const place = placeWords(failsAt, blocks, words);
     return words.say('outlook.fails', { place, ms: failsAt.secondsIn * 1000 });
   }
+  if (limit) return words.say('outlook.careful', { place: placeWords(limit, blocks, words) });
   const lowest = lowestOf(reps);
   if (!lowest) return words.say('outlook.nothing');
   const isAtLimit = lowest.reserve < AT_LIMIT;
@@ -88,15 +85,17 @@ export function rangeWords(
  * @param prediction of the drill
  * @param prescription the drill
  * @param words the language
+ * @param limit where the careful reading sees the limit
  * @returns some sentences
  */
 export function curveWords(
   prediction: SessionPrediction,
   prescription: Prescription,
   words: Words = presentWords(),
+  limit?: Place,
 ): string {
   const { reps, failsAt } = prediction;
-  const sentences = [outlookWords(prediction, prescription, words)];
+  const sentences = [outlookWords(prediction, prescription, words, limit)];
   const [first] = reps;
   if (first && first.reserve > 0 && reps.length > 1) {
     sentences.push(words.say('outlook.afterFirst', { left: first.reserve }));
@@ -115,16 +114,12 @@ export function curveWords(
  * @returns the estimate with its range, or how much is lacking
  */
 export function estimateWords(estimate: MaxHoldEstimate, words: Words = presentWords()): string {
-  const { letDownDrillsCount, heldDrillsCount } = estimate;
-  if (estimate.kind === 'too little data')
-    return words.say('ownHold.tooLittle', { drills: letDownDrillsCount, needed: LEAST_LET_DOWNS });
+  if (estimate.kind === 'too little data') return words.say('ownHold.tooLittle');
   const ms = (seconds: number): number => Math.round(seconds) * 1000;
   return words.say('ownHold.estimate', {
-    ...{
-      ms: ms(estimate.seconds),
-      low: ms(Math.floor(estimate.lowSeconds)),
-      high: ms(Math.ceil(estimate.highSeconds)),
-    },
-    drills: letDownDrillsCount + heldDrillsCount,
+    from: estimate.from === 'test' ? 'test' : 'other',
+    ms: ms(estimate.seconds),
+    low: ms(Math.floor(estimate.lowSeconds)),
+    high: ms(Math.ceil(estimate.highSeconds)),
   });
 }

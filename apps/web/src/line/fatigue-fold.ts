@@ -1,10 +1,10 @@
-import { layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { carefulLimit, layOut, type Prescription, predictSession } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import '@larkhold/ui';
 import '../shell/fatigue-curve.ts';
-import { outlookWords, say } from '@larkhold/words';
+import { outlookWords, presentWords, say } from '@larkhold/words';
 import { lastBaseline, ownHoldOf, retestWords } from '../shell/own-hold.ts';
 
 /**
@@ -50,7 +50,12 @@ export class FatigueFold extends PlaceElement {
     const outlook =
       own.kind === 'unknown'
         ? say('outlook.unknown')
-        : outlookWords(predictSession(timeline, { maxHoldSeconds: own.seconds }), prescription);
+        : outlookWords(
+            predictSession(timeline, { maxHoldSeconds: own.seconds }),
+            prescription,
+            presentWords(),
+            carefulLimit(timeline.steps, own.seconds),
+          );
     const due = retestWords(lastBaseline(app.view.journal.drills, app.view.programs), app.view.today);
     return html`<details>
       <summary><span>${say('outlook.howHard')}<br /><small>${outlook}${due ? html`<br />${due}` : nothing}</small></span></summary>

@@ -1,5 +1,5 @@
-import { layOut, type Prescription, predictSession } from '@larkhold/engine';
-import { curveWords, rangeWords, say } from '@larkhold/words';
+import { carefulLimit, layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { curveWords, presentWords, rangeWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { type OwnHold, ownHoldOf } from './own-hold.ts';
@@ -54,7 +54,7 @@ export class FatigueCurve extends PlaceElement {
     const prediction = predict(own.seconds);
     const ends = own.kind === 'estimated' ? [own.lowSeconds, own.highSeconds] : [];
     const range = ends.map(predict);
-    const words = curveWords(prediction, prescription);
+    const words = curveWords(prediction, prescription, presentWords(), carefulLimit(timeline.steps, own.seconds));
     return html`<figure>
         ${reservePicture({ durationMs: timeline.durationMs, prediction, range, words })}
         <figcaption>

@@ -69,19 +69,18 @@ export class OwnHoldOffer extends PlaceElement {
   #result({ view, act }: App, id?: string) {
     const last = lastBaseline(view.journal.drills, view.programs);
     if (!last || (id !== undefined && last.record.id !== id)) return nothing;
-    if (last.seconds === view.kit.maxHoldSeconds || this.declined === last.record.id) return nothing;
+    const { seconds } = last;
+    if (seconds === undefined || seconds === view.kit.maxHoldSeconds || this.declined === last.record.id)
+      return nothing;
     if (id === undefined && retestWords(last, view.today) !== undefined) return nothing;
     const said = view.kit.maxHoldSeconds;
-    const facts = {
-      ...{ day: last.record.date, ms: last.seconds * 1000 },
-      sure: last.isAtLeast ? ('atLeast' as const) : ('other' as const),
-    };
+    const facts = { day: last.record.date, ms: seconds * 1000 };
     return html`<div class="notice" role="group" aria-label=${say('ownHold.test')}>
       <p>
         ${said === undefined ? say('ownHold.result', facts) : say('ownHold.resultOther', { ...facts, kit: said * 1000 })}
       </p>
       <div class="row">
-        <button @click=${() => act.changeKit({ maxHoldSeconds: last.seconds })}>${say('ownHold.take', { ms: last.seconds * 1000 })}</button>
+        <button @click=${() => act.changeKit({ maxHoldSeconds: seconds })}>${say('ownHold.take', { ms: seconds * 1000 })}</button>
         <button
           class="quiet"
           @click=${() => {

@@ -24,10 +24,8 @@ export type OwnHold =
 /** What the last baseline test gave. */
 export interface BaselineResult {
   record: DrillRecord;
-  /** Whole seconds, 1 to 600, as the kit keeps them. */
-  seconds: number;
-  /** True when every rep was held: the longest hold is at least this. */
-  isAtLeast: boolean;
+  /** Whole seconds, 1 to 600, as the kit keeps them; absent where every rep was held: nobody knows how much longer it could have been. */
+  seconds?: number;
 }
 
 const estimates = new WeakMap<AppView['journal'], { key: string; estimate: MaxHoldEstimate }>();
@@ -46,11 +44,12 @@ export function ownHoldOf(view: Pick<AppView, 'journal' | 'programs' | 'today' |
   return { kind: 'estimated', seconds, lowSeconds, highSeconds, estimate };
 }
 
-function estimateOf({ journal, programs, today }: Pick<AppView, 'journal' | 'programs' | 'today'>): MaxHoldEstimate {
-  const key = `${today} ${programs.map(({ id, title }) => id ?? title).join(' ')}`;
+function estimateOf({ journal, programs, today, kit }: Parameters<typeof ownHoldOf>[0]): MaxHoldEstimate {
+  const { drawWeightLbf: onFingersLbf } = kit;
+  const key = `${today} ${onFingersLbf} ${programs.map(({ id, title }) => id ?? title).join(' ')}`;
   const kept = estimates.get(journal);
   if (kept?.key === key) return kept.estimate;
-  const estimate = estimateMaxHold(journal.drills, programs, today);
+  const estimate = estimateMaxHold(journal.drills, programs, today, { onFingersLbf });
   estimates.set(journal, { key, estimate });
   return estimate;
 }
@@ -80,9 +79,10 @@ export function lastBaseline(
     .sort((a, b) => (a.date === b.date ? compareInstants(b.startedAt, a.startedAt) : a.date < b.date ? 1 : -1));
   for (const record of tests) {
     const found = estimateMaxHold([record], programs, record.date);
-    if (found.kind === 'estimate' || found.atLeastSeconds === undefined) continue;
-    const seconds = Math.min(600, Math.max(1, Math.round(found.atLeastSeconds)));
-    return { record, seconds, isAtLeast: found.letDownDrillsCount === 0 };
+    if (found.kind === 'estimate') {
+      return { record, seconds: Math.min(600, Math.max(1, Math.round(found.seconds))) };
+    }
+    if (found.atLeastSeconds !== undefined) return { record };
   }
   return undefined;
 }

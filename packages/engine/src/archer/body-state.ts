@@ -1,24 +1,10 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
-import type { DayEntry } from '../journal/journal.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
-import { type BlockSummary, summarise } from './drill-summary.ts';
+import { sumOfDay } from './day-sum.ts';
+import type { BlockSummary, DrillSummary } from './drill-summary.ts';
 import { foldDays } from './fold-days.ts';
-import type { LoggedDay } from './logged-days.ts';
+import type { DayLoad, LoggedDay } from './logged-day.ts';
 import { noPain, type PainState, stepPain } from './pain-state.ts';
-
-/** What one day asked of the body. */
-export interface DayLoad {
-  /** Days from 1970-01-01. */
-  day: number;
-  /** At full draw in all drills, milliseconds. */
-  heldMs: number;
-  /** Force times time at full draw, newton-seconds, of the drills whose weight is known. */
-  impulseNs: number;
-  arrowCount: number;
-  drillCount: number;
-  /** Length of the drills, milliseconds, where it was kept. */
-  durationMs: number;
-}
 
 /** What all drills and the diary come to for one body, whatever the program. Bounded, however long the history. */
 export interface BodyState {
@@ -32,16 +18,14 @@ export interface BodyState {
   /** Days in a row with a bow or a band in the hand, up to `rowDay`; also a drill whose every rep was skipped. */
   rowDays: number;
   rowDay?: number;
-  /** Days of the last five weeks on which anything was done. */
-  loads: readonly DayLoad[];
   /** The last effort that was written down. */
   effort?: { day: number; effort: number; id: string };
   /** Added weight: the most that is in use, and the day on which it last rose. */
   weight: { lbf: number; raisedDay?: number };
   pain: PainState;
   capacity: CapacityState;
-  /** The last drills that were no tests, the newest last. */
-  recent: readonly RecentDrill[];
+  /** Of the last drill that was no test: the share of its reps that was missed. */
+  missedShare?: number;
   /** What most reps held when a drill last failed, until longer holds went well again. */
   limit?: HoldLimit;
 }
@@ -78,15 +62,20 @@ const FAILED_SHARE = 0.2;
 const RAISED = 1.15;
 /** After how many days without a draw, weight that was added is as if it had never been. Own, careful: no source. */
 const WEIGHT_FORGOTTEN_DAYS = 56;
-const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
 
-const nobody: BodyState = { rowDays: 0, loads: [], weight: { lbf: 0 }, pain: noPain, capacity: [], recent: [] };
+const nobody: BodyState = { rowDays: 0, weight: { lbf: 0 }, pain: noPain, capacity: [] };
 
 /** The little of a body that is noted of every day, for the rules that replay a program. */
 export type BodyDay = Pick<BodyState, 'firstDay' | 'lastDay' | 'rowDay' | 'rowDays' | 'weight' | 'pain'>;
 
+/** A body as it was after a past that is folded: what its last days would tell is kept with it. */
+export interface PastBody extends BodyState {
+  loads: readonly DayLoad[];
+  recent: readonly RecentDrill[];
+}
+
 // What a day of the past stands for.
-const pastBodies = new WeakMap<LoggedDay, BodyState>();
+const pastBodies = new WeakMap<LoggedDay, PastBody>();
 
 const fold = foldDays(nobody, stepBody, ({ firstDay, lastDay, rowDay, rowDays, weight, pain }): BodyDay => {
   return { firstDay, lastDay, rowDay, rowDays, weight, pain };
@@ -116,20 +105,68 @@ export const foldBodyAhead = fold.ahead;
  * @param day the first of a log, with `isPast`
  * @param body what was known after it
  */
-export function keepPastBody(day: LoggedDay, body: BodyState): void {
+export function keepPastBody(day: LoggedDay, body: PastBody): void {
   pastBodies.set(day, body);
 }
 /** Of somebody of whom nothing is known. */
 export const unknownBody = nobody;
 
+/**
+ * What the days of the last five weeks asked of the body, up to the last on which anything was done.
+ * @param days the journal by days
+ * @param count how many of them
+ * @returns one a day on which anything was done, the newest last
+ */
+export function recentLoads(days: readonly LoggedDay[], count: number): DayLoad[] {
+  const loads: DayLoad[] = [];
+  for (let at = count - 1; at >= 0; at--) {
+    const today = days[at]!;
+    const fromDay = (loads[0]?.day ?? Number.NEGATIVE_INFINITY) - LOAD_DAYS;
+    if (today.isPast) {
+      const before = pastBodies.get(today)?.loads ?? [];
+      return [...before.filter(({ day }) => day > fromDay), ...loads.reverse()];
+    }
+    if (today.day <= fromDay) break;
+    const { load } = sumOfDay(today);
+    if (isLoad(load, today)) loads.push(load);
+  }
+  return loads.reverse();
+}
+
+/**
+ * The last drills that were no tests.
+ * @param days the journal by days
+ * @param count how many of them
+ * @returns a dozen at the most, the newest last
+ */
+export function recentDrills(days: readonly LoggedDay[], count: number): RecentDrill[] {
+  const recent: RecentDrill[] = [];
+  for (let at = count - 1; at >= 0 && recent.length < RECENT_DRILLS; at--) {
+    const today = days[at]!;
+    if (today.isPast) {
+      const before = pastBodies.get(today)?.recent ?? [];
+      return [...before, ...recent.reverse()].slice(-RECENT_DRILLS);
+    }
+    const { day, drills } = today;
+    const summaries = sumOfDay(today).drills;
+    for (let of = drills.length - 1; of >= 0 && recent.length < RECENT_DRILLS; of--) {
+      const { kind, id, program, programId } = drills[of]!;
+      if (kind === 'test') continue;
+      const summary = summaries[of]!;
+      const { longestAskedMs: askedMs } = summary;
+      recent.push({ day, id, program, programId, askedMs, missedShare: missedShareOf(summary) });
+    }
+  }
+  return recent.reverse();
+}
+
 function stepBody(body: BodyState, today: LoggedDay): BodyState {
   if (today.isPast) return pastBodies.get(today) ?? body;
-  const { day, drills, entry } = today;
-  const load = loadOf(today);
+  const { day, drills } = today;
+  const { load, drills: summaries } = sumOfDay(today);
   const isDrilled = drills.length > 0;
   const isDrawn = load.arrowCount > 0 || drills.some(isDraw);
   const isInHand = load.arrowCount > 0 || drills.some(({ reps }) => reps.length > 0);
-  const isLoad = load.heldMs > 0 || load.arrowCount > 0 || isDrilled || entry?.work !== undefined;
   // Every key each time, and in this order: states of one shape are quick to make, and ten years are thousands of them.
   return {
     firstDay: isDrawn ? (body.firstDay ?? day) : body.firstDay,
@@ -138,20 +175,17 @@ function stepBody(body: BodyState, today: LoggedDay): BodyState {
     drillDayBefore: isDrilled ? body.drillDay : body.drillDayBefore,
     rowDays: isInHand ? (body.rowDay === day - 1 ? body.rowDays + 1 : 1) : body.rowDays,
     rowDay: isInHand ? day : body.rowDay,
-    loads: isLoad ? withLoad(body.loads, load) : body.loads,
     effort: effortAfter(body, today),
-    weight: isDrilled ? weightAfter(body, drills, day) : body.weight,
+    weight: isDrilled ? weightAfter(body, summaries, day) : body.weight,
     pain: stepPain(body.pain, today),
     capacity: isDrilled ? stepCapacity(body.capacity, today) : body.capacity,
-    recent: isDrilled ? recentAfter(body.recent, drills, day) : body.recent,
-    limit: isDrilled ? limitAfter(body, today) : body.limit,
+    missedShare: isDrilled ? missedShareAfter(body.missedShare, drills, summaries) : body.missedShare,
+    limit: isDrilled ? limitAfter(body, today, summaries) : body.limit,
   };
 }
 
-function withLoad(loads: readonly DayLoad[], load: DayLoad): DayLoad[] {
-  let from = 0;
-  while (from < loads.length && loads[from]!.day <= load.day - LOAD_DAYS) from++;
-  return loads.slice(from).concat(load); // of just the right size, which a push would double
+function isLoad({ heldMs, arrowCount, drillCount }: DayLoad, { entry }: LoggedDay): boolean {
+  return heldMs > 0 || arrowCount > 0 || drillCount > 0 || entry?.work !== undefined;
 }
 
 function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay): BodyState['effort'] {
@@ -159,21 +193,22 @@ function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay):
   return last?.effort === undefined ? before : { day, effort: last.effort, id: last.id };
 }
 
-function recentAfter(before: readonly RecentDrill[], drills: readonly DrillRecord[], day: number): RecentDrill[] {
-  const come = drills.filter(({ kind }) => kind !== 'test').map((record) => recentOf(record, day));
-  const now = before.slice(Math.max(0, before.length + come.length - RECENT_DRILLS)).concat(come);
-  return now.length > RECENT_DRILLS ? now.slice(-RECENT_DRILLS) : now;
+function missedShareAfter(
+  before: number | undefined,
+  drills: readonly DrillRecord[],
+  summaries: readonly DrillSummary[],
+): number | undefined {
+  const last = drills.findLastIndex(({ kind }) => kind !== 'test');
+  return last < 0 ? before : missedShareOf(summaries[last]!);
 }
 
-function recentOf(record: DrillRecord, day: number): RecentDrill {
-  const { blocks, longestAskedMs } = summarise(record);
+function missedShareOf({ blocks }: DrillSummary): number {
   let [repCount, missedCount] = [0, 0];
   for (const block of blocks) {
     repCount += block.repCount;
     missedCount += block.missedCount;
   }
-  const { id, program, programId } = record;
-  return { day, id, program, programId, askedMs: longestAskedMs, missedShare: missedCount / Math.max(1, repCount) };
+  return missedCount / Math.max(1, repCount);
 }
 
 /** Whether a bow or a band was drawn in a drill. Of an unsure rep nobody knows: it counts, to the safe side. */
@@ -181,30 +216,17 @@ function isDraw({ reps }: DrillRecord): boolean {
   return reps.some(({ heldMs, outcome }) => heldMs > 0 || outcome !== 'skipped');
 }
 
-function loadOf({ day, drills, entry }: LoggedDay): DayLoad {
-  const load: DayLoad = { day, heldMs: 0, impulseNs: 0, arrowCount: arrowsOf(entry), drillCount: 0, durationMs: 0 };
-  for (const record of drills) {
-    const { heldMs } = summarise(record);
-    load.heldMs += heldMs;
-    load.impulseNs += ((record.onFingersLbf ?? 0) * LBF_IN_NEWTONS * heldMs) / 1000;
-    load.drillCount += 1;
-    load.durationMs += record.durationMs ?? 0;
-  }
-  return load;
-}
-
-/** Arrows of a diary entry. */
-export function arrowsOf(entry: DayEntry | undefined): number {
-  return entry?.arrows?.reduce((sum, { count }) => sum + count, 0) ?? 0;
-}
-
-function limitAfter({ limit, recent }: BodyState, { day, drills }: LoggedDay): HoldLimit | undefined {
+function limitAfter(
+  { limit, missedShare = 0 }: BodyState,
+  { day, drills }: LoggedDay,
+  summaries: readonly DrillSummary[],
+): HoldLimit | undefined {
   let now = limit && day - limit.day < LIMIT_DAYS ? limit : undefined;
   // One hold let down, of however few, may be a mishap; after another failed drill it is none.
-  let least = (recent.at(-1)?.missedShare ?? 0) >= FAILED_SHARE ? 1 : 2;
-  for (const record of drills) {
+  let least = missedShare >= FAILED_SHARE ? 1 : 2;
+  for (const [at, record] of drills.entries()) {
     if (record.pain || record.kind === 'test') continue;
-    const { blocks, longestAskedMs } = summarise(record);
+    const { blocks, longestAskedMs } = summaries[at]!;
     let worst: BlockSummary | undefined;
     let isFailed = false;
     let isClean = true;
@@ -227,11 +249,14 @@ function limitAfter({ limit, recent }: BodyState, { day, drills }: LoggedDay): H
   return now;
 }
 
-function weightAfter({ weight, lastDay }: BodyState, drills: readonly DrillRecord[], day: number): BodyState['weight'] {
+function weightAfter(
+  { weight, lastDay }: BodyState,
+  summaries: readonly DrillSummary[],
+  day: number,
+): BodyState['weight'] {
   const isForgotten = lastDay !== undefined && day - lastDay >= WEIGHT_FORGOTTEN_DAYS;
   let now = isForgotten ? { lbf: 0, raisedDay: weight.raisedDay } : weight;
-  for (const record of drills) {
-    const { addedLbf = 0 } = summarise(record);
+  for (const { addedLbf = 0 } of summaries) {
     if (addedLbf > now.lbf) now = { lbf: addedLbf, raisedDay: day };
   }
   return now;

@@ -1,8 +1,9 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import type { Program } from '../program/program.ts';
-import { HALF_TIME_SECONDS, summarise } from './drill-summary.ts';
-import type { LoggedDay } from './logged-days.ts';
+import { sumOfDay } from './day-sum.ts';
+import { HALF_TIME_SECONDS } from './drill-summary.ts';
+import type { LoggedDay } from './logged-day.ts';
 
 /** What is drawn. */
 export type Tool = Program['tool'];
@@ -41,11 +42,13 @@ const KEPT = 8;
  * @param today the day, as logged
  * @returns what is known after it
  */
-export function stepCapacity(capacity: CapacityState, { day, drills }: LoggedDay): CapacityState {
+export function stepCapacity(capacity: CapacityState, today: LoggedDay): CapacityState {
+  const { day, drills } = today;
+  const summaries = sumOfDay(today).drills;
   let now = capacity;
-  for (const record of drills) {
+  for (const [at, record] of drills.entries()) {
     if (record.pain) continue;
-    const { longestHeldMs, longestWholeMs = 0, longestAskedMs, failure } = summarise(record);
+    const { longestHeldMs, longestWholeMs = 0, longestAskedMs, failure } = summaries[at]!;
     const { id, tool = 'bow' } = record;
     const isTest = record.kind === 'test';
     const lbf = weightOf(record);
@@ -97,7 +100,12 @@ function keep(capacity: CapacityState, evidence: HoldEvidence): CapacityState {
 }
 
 /** The same list without the one at a place, if any, and with another at its end. */
-function replaced(capacity: CapacityState, at: number, evidence: HoldEvidence): CapacityState {
-  if (at < 0) return capacity.concat(evidence);
-  return capacity.slice(0, at).concat(capacity.slice(at + 1), evidence);
+function replaced(capacity: CapacityState, leftOut: number, evidence: HoldEvidence): CapacityState {
+  const now = capacity.slice();
+  if (leftOut < 0) now.push(evidence);
+  else {
+    for (let at = leftOut + 1; at < now.length; at++) now[at - 1] = now[at]!;
+    now[now.length - 1] = evidence;
+  }
+  return now;
 }

@@ -1,5 +1,14 @@
 import { HALF_TIME_SECONDS } from './drill-summary.ts';
 
+/** A stretch of a timeline, as far as this reading goes. */
+interface Stretch {
+  kind: string;
+  durationMs: number;
+  block: number;
+  set: number;
+  rep: number;
+}
+
 /** Reps of one kind, and the rests between them, in seconds. */
 export interface RepeatedHolds {
   holdSeconds: number;
@@ -54,4 +63,26 @@ export function repeatableHoldSeconds(
     else high = middle;
   }
   return Math.max(1, Math.floor(low * 2) / 2);
+}
+
+/**
+ * The rep in which a longest hold is used up, if the ability to hold comes back by half in 72 s. `predictSession` is kinder: by its model a shoulder
+ * recovers many times as fast. Draws and let-downs count as neither work nor rest.
+ * @param steps of a timeline
+ * @param longestSeconds the longest single hold, seconds
+ * @returns the place of the first such hold; undefined where it lasts
+ * @source Sahlin & Ren 1989, J Appl Physiol 67:648 (half-time about 1.2 min, after a hold to failure). That used-up seconds add up is ours.
+ * @example carefulLimit(layOut(prescription).steps, 30)
+ */
+export function carefulLimit(
+  steps: readonly Stretch[],
+  longestSeconds: number,
+): { block: number; set: number; rep: number } | undefined {
+  let used = 0;
+  for (const { kind, durationMs, block, set, rep } of steps) {
+    if (kind === 'hold') used += durationMs / 1000;
+    else if (kind === 'rest' || kind === 'setRest') used *= 2 ** (-durationMs / 1000 / HALF_TIME_SECONDS);
+    if (used > longestSeconds + 1e-9) return { block, set, rep };
+  }
+  return undefined;
 }

@@ -45,36 +45,12 @@ const MOST_SHARE = 0.6;
 /** In how many seconds endurance comes back by half (Sahlin & Ren 1989, J Appl Physiol 67:648): 1.2 minutes. */
 export const HALF_TIME_SECONDS = 72;
 
-interface Kept {
-  reps: readonly RepRecord[];
-  repCount: number;
-  prescribedReps: number | undefined;
-  summary: DrillSummary;
-}
-
-// Keyed by the list of reps, which a corrected record replaces.
-const kept = new WeakMap<readonly RepRecord[], Kept>();
-// A fold asks many times for one drill before it goes on to the next.
-let last: Kept | undefined;
-
 /**
  * Sums a drill up, in one walk over its reps.
  * @param record one drill
  * @returns counts and times, by block and over all
  */
-export function summarise(record: DrillRecord): DrillSummary {
-  const { reps } = record;
-  const known = last?.reps === reps ? last : kept.get(reps);
-  if (known !== undefined && known.prescribedReps === record.prescribedReps && known.repCount === reps.length) {
-    last = known;
-    return known.summary;
-  }
-  last = { reps, repCount: reps.length, prescribedReps: record.prescribedReps, summary: sum(record) };
-  kept.set(reps, last);
-  return last.summary;
-}
-
-function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
+export function summarise({ reps, prescribedReps }: DrillRecord): DrillSummary {
   const blocks: BlockSummary[] = [];
   const over: OverAll = { longestHeldMs: 0, addedLbf: undefined, longestWholeMs: undefined, failure: undefined };
   for (let at = 0; at < reps.length; ) {
@@ -97,6 +73,20 @@ function sum({ reps, prescribedReps }: DrillRecord): DrillSummary {
     addedLbf,
     failure,
   };
+}
+
+/**
+ * What a block comes to in a drill.
+ * @param summary the drill's
+ * @param block its index in the program
+ * @returns undefined where the drill left it out
+ */
+export function blockIn({ blocks }: DrillSummary, block: number): BlockSummary | undefined {
+  // In most drills every block has its own place.
+  const own = blocks[block];
+  if (own !== undefined && own.block === block) return own;
+  for (const one of blocks) if (one.block === block) return one;
+  return undefined;
 }
 
 type OverAll = Pick<DrillSummary, 'longestHeldMs' | 'longestWholeMs' | 'addedLbf' | 'failure'>;

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { foldDays } from './fold-days.ts';
-import type { LoggedDay } from './logged-days.ts';
+import type { LoggedDay } from './logged-day.ts';
 
 /** What was done to a history before it is asked about again, at a place in it. */
 const anyChange = fc.record({

@@ -1,4 +1,4 @@
-import type { LoggedDay } from './logged-days.ts';
+import type { LoggedDay } from './logged-day.ts';
 
 /** States are kept this many days apart: each one kept is memory that lives as long as the history. */
 const APART = 32;

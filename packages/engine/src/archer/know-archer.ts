@@ -3,8 +3,9 @@ import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import { type Archer, checkArcher } from './archer.ts';
-import { type BodyState, bodyAfter, type DayLoad, type RecentDrill } from './body-state.ts';
+import { type BodyState, bodyAfter, type RecentDrill, recentDrills, recentLoads } from './body-state.ts';
 import { type Capacity, capacityOf } from './capacity.ts';
+import type { DayLoad } from './logged-day.ts';
 import { countUntil, logDays } from './logged-days.ts';
 import { ANSWERS_A_STAGE, isResting, type PainStage, painAnswer, painOn } from './pain-state.ts';
 import { dayOfPast, type Past } from './past.ts';
@@ -98,20 +99,25 @@ export function knowArcher(input: {
   const body = bodyAfter(days, count);
   const last = days[count - 1];
   const isPainful = last?.day === today && painAnswer(last) === true;
+  const loads = recentLoads(days, count);
   const tools = new Set(body.capacity.map(({ tool }) => tool));
   if (archer.longestHoldSeconds !== undefined) tools.add('bow');
   return {
     date: input.today,
     capacity: [...tools].map((tool) => capacityOf(body.capacity, tool, today, archer)),
-    exposure: exposureOf(body, today),
+    exposure: exposureOf(body, loads, today),
     pain: painToday(body, today, isPainful),
-    rhythm: rhythmOf(body, today),
+    rhythm: rhythmOf(body, loads, today),
     tests: testResults(input.records, input.programs).filter(({ date }) => date <= input.today),
-    response: responseOf(body.recent),
+    response: responseOf(recentDrills(days, count)),
   };
 }
 
-function exposureOf({ loads, firstDay, lastDay, rowDays, weight }: BodyState, today: number): ArcherToday['exposure'] {
+function exposureOf(
+  { firstDay, lastDay, rowDays, weight }: BodyState,
+  loads: readonly DayLoad[],
+  today: number,
+): ArcherToday['exposure'] {
   const sums = [0, 1, 2, 3, 4].map((week) =>
     sumOf(loads.filter(({ day }) => Math.floor((today - day) / WEEK) === week)),
   );
@@ -145,7 +151,7 @@ function painToday({ pain }: BodyState, today: number, isPainful: boolean): Arch
   };
 }
 
-function rhythmOf({ loads, firstDay }: BodyState, today: number): ArcherToday['rhythm'] {
+function rhythmOf({ firstDay }: BodyState, loads: readonly DayLoad[], today: number): ArcherToday['rhythm'] {
   const drilled = loads.filter(({ day, drillCount }) => drillCount > 0 && today - day < RHYTHM_DAYS && day <= today);
   const minutes = drilled
     .filter(({ durationMs }) => durationMs > 0)

@@ -4,16 +4,7 @@ import { joinRows } from '../journal/field-groups.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import { dayNumberOf } from '../units/calendar-day.ts';
 import { instantMs } from '../units/instant.ts';
-
-/** What the journal says of one day: its drills in order of their instants, and its diary entry. */
-export interface LoggedDay {
-  /** Days from 1970-01-01. */
-  day: number;
-  drills: readonly DrillRecord[];
-  entry?: DayEntry;
-  /** It stands for itself and for everything before it, folded already; see `dayOfPast`. */
-  isPast?: true;
-}
+import type { LoggedDay } from './logged-day.ts';
 
 /** The journal by days, and what could not be placed. */
 export interface DayLog {
@@ -124,7 +115,7 @@ function withEntries(before: KeptLog, entries: readonly DayEntry[]): KeptLog | u
     while (at > 0 && days[at - 1]!.day >= day) at--;
     const drills = days[at]?.day === day ? days[at]!.drills : [];
     const entry = entryOf.get(day);
-    const now: LoggedDay[] = entry || drills.length > 0 ? [{ day, drills, entry }] : [];
+    const now: LoggedDay[] = entry || drills.length > 0 ? [logged(day, drills, entry)] : [];
     days.splice(at, days[at]?.day === day ? 1 : 0, ...now);
   }
   const marks = [...before.entryMarks.slice(0, same), ...come.map(entryMarks)];
@@ -143,18 +134,19 @@ function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
 }
 
 /** How many values there are for each record, one after the other in one list: a list of ten years is read at every prescription. */
-const MARKS = 7;
+const MARKS = 8;
 type Marks = unknown[];
 
-function addMarks(marks: Marks, { reps, date, effort, pain, removed, program }: DrillRecord): void {
-  marks.push(reps, reps.length, date, effort, pain, removed, program);
+function addMarks(marks: Marks, { reps, date, effort, pain, removed, program, prescribedReps }: DrillRecord): void {
+  marks.push(reps, reps.length, date, effort, pain, removed, program, prescribedReps);
 }
 
-function isMarked({ reps, date, effort, pain, removed, program }: DrillRecord, marks: Marks, at: number): boolean {
+function isMarked(record: DrillRecord, marks: Marks, at: number): boolean {
+  const { reps, date, effort, pain, removed, program, prescribedReps } = record;
   const from = at * MARKS;
   if (reps !== marks[from] || reps.length !== marks[from + 1] || date !== marks[from + 2]) return false;
   if (effort !== marks[from + 3] || pain !== marks[from + 4]) return false;
-  return removed === marks[from + 5] && program === marks[from + 6];
+  return removed === marks[from + 5] && program === marks[from + 6] && prescribedReps === marks[from + 7];
 }
 
 /** The same of a diary entry. */
@@ -186,7 +178,7 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
     while (at > 0 && days[at - 1]!.day >= day) at--;
     const known = days[at]?.day === day ? days[at] : undefined;
     const drills = inOrder([...(known?.drills ?? []), record], day);
-    days.splice(at, known ? 1 : 0, { day, drills, entry: known?.entry });
+    days.splice(at, known ? 1 : 0, logged(day, drills, known?.entry));
     byId.set(record.id, record);
     addMarks(marks, record);
   }
@@ -219,7 +211,7 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
     const drills = inOrder(drillsOf.get(day) ?? [], day);
     const entry = entryOf.get(day);
     const same = known?.get(day);
-    return same && same.entry === entry && isSameList(same.drills, drills) ? same : { day, drills, entry };
+    return same && same.entry === entry && isSameList(same.drills, drills) ? same : logged(day, drills, entry);
   });
   const marks: Marks = [];
   for (const record of records) addMarks(marks, record);
@@ -230,8 +222,12 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
     entries: [...entries],
     entryMarks: entries.map(entryMarks),
     ...{ marks, byId, impossibleDates: impossibleDates.sort() },
-    days: isStale ? days.map((one) => ({ ...one })) : days,
+    days: isStale ? days.map(({ day, drills, entry }) => logged(day, drills, entry)) : days,
   };
+}
+
+function logged(day: number, drills: readonly DrillRecord[], entry: DayEntry | undefined): LoggedDay {
+  return { day, drills, entry, sum: undefined };
 }
 
 function isUnchanged(before: KeptLog): boolean {

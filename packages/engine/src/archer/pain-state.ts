@@ -1,5 +1,5 @@
-import { summarise } from './drill-summary.ts';
-import type { LoggedDay } from './logged-days.ts';
+import { sumOfDay } from './day-sum.ts';
+import type { LoggedDay } from './logged-day.ts';
 
 /** The stages of the way back after pain, in order; `clear` is none of them. */
 export const painStages = ['mimed', 'band', 'light-bow', 'bow'] as const;
@@ -94,10 +94,11 @@ function withoutPain(state: PainState, today: LoggedDay): PainState {
   };
 }
 
-function doneAfter(since: DoneSincePain, { day, drills }: LoggedDay): DoneSincePain | undefined {
+function doneAfter(since: DoneSincePain, today: LoggedDay): DoneSincePain | undefined {
+  const { day } = today;
   const { firstDay } = since;
   if (firstDay !== undefined && day - firstDay > CLIMB_DAYS && since.days >= CLIMB_DRILL_DAYS) return undefined;
-  const done = drills.map(summarise).filter(({ heldMs }) => heldMs > 0);
+  const done = sumOfDay(today).drills.filter(({ heldMs }) => heldMs > 0);
   if (done.length === 0) return since;
   const next = { ...since, firstDay: firstDay ?? day, days: since.days + 1 };
   for (const { blocks, heldMs, longestHeldMs, addedLbf = 0 } of done) {

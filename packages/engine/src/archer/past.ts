@@ -1,6 +1,6 @@
 import { dayNumber } from '../units/calendar-day.ts';
-import { type BodyState, keepPastBody } from './body-state.ts';
-import type { LoggedDay } from './logged-days.ts';
+import { keepPastBody, type PastBody } from './body-state.ts';
+import type { LoggedDay } from './logged-day.ts';
 
 /**
  * Everything in a journal before a day, folded: it stands in for those records and diary entries, so that ten years need not be read before
@@ -16,7 +16,7 @@ export interface Past {
   /** Drills and diary entries in it, those of removed things left out. */
   drillCount: number;
   dayCount: number;
-  body: BodyState;
+  body: PastBody;
   /** Where programs stood, each by the text of its file; what a state holds is the prescription's. */
   programs: readonly { key: string; state: object }[];
   /** The last drill in it that was no test: when it began, ISO 8601, and of which program. */

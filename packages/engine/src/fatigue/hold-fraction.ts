@@ -9,6 +9,7 @@ export const DRAW_JOINT = jointFatigue.shoulder;
  * way. It counts as work, not as rest, because the muscle recovers fast only while nothing is held.
  */
 export const HALF_DRAWN_SHARE = 0.5;
+const CLOSENESS = 1e-12;
 
 /**
  * The fraction of MVC at which a fresh archer's hold, after its own draw, fails exactly at the archer's longest hold.
@@ -24,26 +25,13 @@ export function holdFraction(maxHoldSeconds: number, drawSeconds: number): numbe
 }
 
 /**
- * How long a fresh archer holds after a draw.
- * @param fraction of MVC that full draw is
- * @param drawSeconds draw before it, seconds
- * @param mostSeconds where to stop looking
- * @returns seconds, at most `mostSeconds`
- */
-export function longestHoldSeconds(fraction: number, drawSeconds: number, mostSeconds: number): number {
-  const drawn = afterDraw(FRESH, fraction, drawSeconds);
-  return solveSteady(drawn, fraction, DRAW_JOINT).failsWithin(mostSeconds) ?? mostSeconds;
-}
-
-/**
  * The smallest fraction of MVC at which something fails. A heavier pull never fails later, so halving finds it.
  * @param fails whether it fails at a fraction
- * @param closeness how close is close enough
  * @returns a fraction between 0 and 1; 1 when it never fails
  */
-export function leastFraction(fails: (fraction: number) => boolean, closeness = 1e-12): number {
+function leastFraction(fails: (fraction: number) => boolean): number {
   let [low, high] = [0, 1];
-  while (high - low > closeness) {
+  while (high - low > CLOSENESS) {
     const middle = (low + high) / 2;
     if (fails(middle)) high = middle;
     else low = middle;

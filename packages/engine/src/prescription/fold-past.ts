@@ -1,4 +1,4 @@
-import { bodyAfter } from '../archer/body-state.ts';
+import { bodyAfter, recentDrills, recentLoads } from '../archer/body-state.ts';
 import { logDays } from '../archer/logged-days.ts';
 import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
@@ -14,7 +14,7 @@ import { validProgram } from './valid-program.ts';
  * The version of the rules that a journal is folded by. Whoever changes what a fold gives raises it, so that no folded past of older rules is
  * gone on from: a test that folds a fixed journal turns red until it is raised.
  */
-export const FOLD_VERSION = 1;
+export const FOLD_VERSION = 2;
 
 /**
  * Folds everything before a day, so that a later start need not read it: what `prescribe`, `seasonToday`, `todaysProgram`, `knowArcher` and
@@ -46,7 +46,7 @@ export function foldPast(input: {
     ...{ version: FOLD_VERSION, before, firstDay: first.day },
     drillCount: folded.reduce((sum, { drills }) => sum + drills.length, 0),
     dayCount: folded.filter(({ entry }) => entry !== undefined).length,
-    body: bodyAfter(days, count),
+    body: { ...bodyAfter(days, count), loads: recentLoads(days, count), recent: recentDrills(days, count) },
     programs: input.programs.map(validProgram).map((program) => ({
       key: programKey(program, isOlder),
       state: programAfter(program, days, count, isOlder),

@@ -1,4 +1,4 @@
-import type { BlockSummary, DrillSummary } from '../archer/drill-summary.ts';
+import { type BlockSummary, blockIn, type DrillSummary } from '../archer/drill-summary.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { BlockRules } from './block-rules.ts';
 import { type Dose, leastOf, totalSeconds } from './dose.ts';
@@ -37,7 +37,7 @@ export function judgeDrill(
   rules: BlockRules,
 ): Verdict {
   const place = rules.path[level]!;
-  const of = summary.blocks.find(({ block }) => block === rules.index);
+  const of = blockIn(summary, rules.index);
   if (!of) return 'absent';
   const isLast = summary.blocks.every(({ block }) => block <= rules.index);
   const notBegunCount = isLast ? summary.notBegunCount : 0;

@@ -1,5 +1,6 @@
 import type { Archer } from '../archer/archer.ts';
-import { type BodyState, bodyAfter } from '../archer/body-state.ts';
+import { type BodyState, bodyAfter, recentLoads } from '../archer/body-state.ts';
+import type { DayLoad } from '../archer/logged-day.ts';
 import { countUntil, logDays } from '../archer/logged-days.ts';
 import { type PainStage, painAnswer, painOn } from '../archer/pain-state.ts';
 import { dayOfPast, type Past } from '../archer/past.ts';
@@ -17,6 +18,8 @@ export interface KnownToday {
   archer: Archer;
   day: number;
   body: BodyState;
+  /** What the last five weeks asked of the body; only few programs ask. */
+  loads: () => readonly DayLoad[];
   state: ProgramState;
   /** Days since anything was drawn; absent where nothing ever was. */
   daysAway?: number;
@@ -72,6 +75,7 @@ export function knowToday(
     archer,
     day,
     body,
+    loads: () => recentLoads(days, count),
     state,
     laterCount,
     impossibleDates,

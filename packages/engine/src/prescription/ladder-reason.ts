@@ -31,6 +31,7 @@ export function ladderReasons(
   return [...reasons, ...stuckReason(rules, state)];
 }
 
+/** What stands where, and since when. The facts are its own to add to. */
 function standReason(
   { block, index }: BlockRules,
   { move, easedFrom }: BlockState,
@@ -39,20 +40,19 @@ function standReason(
 ): Reason {
   if (!move || move.kind === 'begin' || (!easedFrom && !isUp(move.kind))) {
     if (move && move.kind !== 'begin' && block.ladder) {
-      return reasonOf('steady', { ...facts, on: dayOfNumber(move.day) }, { block: index, acts: levers });
+      return reasonOf('steady', Object.assign(facts, { on: dayOfNumber(move.day) }), { block: index, acts: levers });
     }
     return reasonOf(block.ladder ? 'start' : 'fixed', facts, { block: index, acts: levers });
   }
   const { from, because } = move;
-  const moved: MoveFacts = {
-    ...facts,
+  const moved: MoveFacts = Object.assign(facts, {
     on: dayOfNumber(move.day),
     because,
     fromHold: from.hold,
     fromReps: from.reps,
     fromSets: from.sets,
     fromAddedWeight: from.addedWeight,
-  };
+  });
   const acts = levers.filter((lever) => move.from[lever] !== work[lever]);
   const rule = ({ effort: 'strain', pain: 'sore' } as const)[move.kind as string] ?? move.kind;
   return reasonOf(rule as 'climb', moved, { block: index, acts });

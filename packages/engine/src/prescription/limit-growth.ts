@@ -1,4 +1,4 @@
-import type { BodyState } from '../archer/body-state.ts';
+import type { DayLoad } from '../archer/logged-day.ts';
 import { fewerOverall, heldSeconds } from './block-dose.ts';
 import type { KnownToday } from './known-today.ts';
 import type { Limited } from './limited.ts';
@@ -18,7 +18,7 @@ export interface GrowthBudget {
 /**
  * The hold time that a weekly growth limit leaves for today. Weeks are the seven days up to today and the sevens before them, so that it does
  * not matter on which weekday somebody begins; a seven that began before the first draw does not count, nor does one without a draw.
- * @param body everything that was drawn, whatever the program
+ * @param done what the last weeks asked of the body, whatever the program, and the first day on which anything was drawn
  * @param today days from 1970-01-01
  * @param growth these seven days may hold this many times the mean of the last four training weeks
  * @param lighterDays of lighter weeks and rest days, from 1970-01-01: their sevens are left out of the mean, or they would lead down for ever
@@ -26,7 +26,7 @@ export interface GrowthBudget {
  * @source a habit, not a proven protection: Buist et al. 2008, Am J Sports Med 36:33
  */
 export function growthBudget(
-  { loads, firstDay }: BodyState,
+  { loads, firstDay }: { loads: readonly DayLoad[]; firstDay?: number },
   today: number,
   growth: number,
   lighterDays: readonly number[] = [],
@@ -53,11 +53,12 @@ export function growthBudget(
  * @param known everything that is known today
  * @returns nowhere more
  */
-export function limitGrowth(blocks: PrescribedBlock[], { program, body, day, state }: KnownToday): Limited {
+export function limitGrowth(blocks: PrescribedBlock[], { program, body, loads, day, state }: KnownToday): Limited {
   const limits = program.blocks.flatMap(({ ladder }) => ladder?.weeklyGrowth ?? []);
   if (limits.length === 0) return { blocks };
   const growth = Math.min(...limits);
-  const budget = growthBudget(body, Math.min(day, (body.lastDay ?? day) + WEEK), growth, state.lighterDays);
+  const done = { loads: loads(), firstDay: body.firstDay };
+  const budget = growthBudget(done, Math.min(day, (body.lastDay ?? day) + WEEK), growth, state.lighterDays);
   if (!budget || heldSeconds(blocks) <= budget.leftSeconds + 1e-6) return { blocks };
   return {
     blocks: fewerOverall(blocks, budget.leftSeconds, false),

@@ -1,5 +1,5 @@
 import type { BlockRules } from './block-rules.ts';
-import type { BlockState, EaseCause } from './block-state.ts';
+import { type BlockState, copyOf, type EaseCause } from './block-state.ts';
 import { type Dose, halfSeconds, leastHold, leastOf, mostOf, shrink, totalSeconds } from './dose.ts';
 import { afterLayoff, LAYOFF_FROM_DAYS, LEAST_KEEP, YEAR_AWAY_DAYS } from './layoff.ts';
 
@@ -51,8 +51,7 @@ export function goDown(
     addedWeight: Math.max(0, dose.addedWeight - STEP_LBF),
   };
   const isNoLess = totalSeconds(to) >= totalSeconds(dose) && to.addedWeight === dose.addedWeight;
-  return {
-    ...state,
+  return Object.assign(copyOf(state), {
     dose: to,
     restHold: Math.max(state.restHold, rules.path[state.level]!.hold),
     restFactor: isStuck || isNoLess ? Math.min(MOST_REST_FACTOR, state.restFactor * LONGER_REST) : state.restFactor,
@@ -62,7 +61,7 @@ export function goDown(
     // One bad day does not undo the way back from days away.
     back: easedTimes === 0 ? state.back : undefined,
     move: { kind: cause, day, from: dose, to, because },
-  };
+  });
 }
 
 /** The least that failing leaves of the hold: one bad day is not the end of what was built, and only failing on and on goes far down. */
@@ -113,8 +112,7 @@ export function layOff(state: BlockState, rules: BlockRules, day: number, days: 
   const least = leastOf(dose, shrink(before, LEAST_KEEP, leastHold(rules.path[0]!)));
   const to = isYear ? away : { ...mostOf(away, least), addedWeight: away.addedWeight };
   if (isSame(to, dose)) return state;
-  return {
-    ...state,
+  return Object.assign(copyOf(state), {
     dose: to,
     level: isYear ? 0 : level,
     restHold: Math.max(state.restHold, rules.path[level]!.hold),
@@ -123,7 +121,7 @@ export function layOff(state: BlockState, rules: BlockRules, day: number, days: 
     easedFrom: state.easedFrom ?? dose,
     back: isYear ? undefined : { dose: before, days: Math.max(back?.days ?? 0, daysBack(days)) },
     move: { kind: 'layoff', day, from: dose, to, because: days },
-  };
+  });
 }
 
 /** Two weeks or more away ask for two to four weeks of coming back (Caterisano et al. 2019, Strength Cond J 41(3):1), at three drills a week. */
@@ -131,7 +129,7 @@ function daysBack(days: number): number {
   return Math.max(1, Math.ceil((days - LAYOFF_FROM_DAYS + 1) / DAYS_AWAY_A_DRILL));
 }
 
-/** One of the days that lead back after days away: an even share of the hold, and of reps and sets. */
+/** One of the days that lead back after days away: an even share of the hold, and of reps and sets. It changes the state, its caller's own. */
 function comeBack(state: BlockState, rules: BlockRules, day: number): BlockState {
   const { back, dose } = state;
   if (!back) return state;
@@ -144,10 +142,13 @@ function comeBack(state: BlockState, rules: BlockRules, day: number): BlockState
     sets: share(dose.sets, back.dose.sets, 1),
     addedWeight: dose.addedWeight,
   };
-  const left = back.days > 1 ? { dose: back.dose, days: back.days - 1 } : undefined;
-  if (isSame(to, dose)) return { ...state, back: left };
-  const move = { kind: 'recover', day, from: dose, to, because: 1 } as const;
-  return { ...state, dose: to, back: left, cleanDays: 0, restHold: Math.max(state.restHold, to.hold), move };
+  state.back = back.days > 1 ? { dose: back.dose, days: back.days - 1 } : undefined;
+  if (isSame(to, dose)) return state;
+  state.move = { kind: 'recover', day, from: dose, to, because: 1 };
+  state.dose = to;
+  state.cleanDays = 0;
+  state.restHold = Math.max(state.restHold, to.hold);
+  return state;
 }
 
 function isSame(a: Dose, b: Dose): boolean {
@@ -204,7 +205,9 @@ export function holdPlace(
   const next = stepUp(good, rules, { weight: false, isCut: false });
   const isBack = next !== undefined && next.level === good.level && (isWhole || next.dose.hold <= good.provenHold);
   if (!isBack || isBarred(good, next.dose, rules)) return good;
-  return { ...moveUp(good, next, rules, day, good.smallDays), smallDays: 0 };
+  const up = moveUp(good, next, rules, day, good.smallDays);
+  up.smallDays = 0;
+  return up;
 }
 
 /**
@@ -220,23 +223,24 @@ export function takeLighter(state: BlockState, { path }: BlockRules, asked: numb
   good.lighterDays = state.lighterDays + 1;
   if (good.lighterDays < LIGHTER_DAYS) return good;
   const least = Math.max(leastHold(path[0]!), halfSeconds(LIGHTER_KEEP * Math.max(state.provenHold, path[0]!.hold)));
-  return { ...good, lighterDays: 0, dose: { ...good.dose, hold: Math.min(good.dose.hold, Math.max(asked, least)) } };
+  good.lighterDays = 0;
+  good.dose = { ...good.dose, hold: Math.min(good.dose.hold, Math.max(asked, least)) };
+  return good;
 }
 
 /** A new state, the caller's own to finish. */
 function afterGoodDay(state: BlockState): BlockState {
-  const { failed } = state;
-  return {
-    ...state,
-    missedDays: 0,
-    strainedDays: 0,
-    hardDays: 0,
-    easedTimes: 0,
-    easedFrom: undefined,
-    failed: failed && { ...failed, cleanDays: failed.cleanDays + 1 },
-  };
+  const good = copyOf(state);
+  good.missedDays = 0;
+  good.strainedDays = 0;
+  good.hardDays = 0;
+  good.easedTimes = 0;
+  good.easedFrom = undefined;
+  if (good.failed) good.failed = { ...good.failed, cleanDays: good.failed.cleanDays + 1 };
+  return good;
 }
 
+/** Goes one step up. It changes the state, its caller's own. */
 function moveUp(
   state: BlockState,
   next: { level: number; dose: Dose },
@@ -245,8 +249,12 @@ function moveUp(
   because: number,
 ): BlockState {
   const kind = next.level > state.level ? 'climb' : 'recover';
-  const move = { kind, day, from: state.dose, to: next.dose, because } as const;
-  return { ...state, ...next, cleanDays: 0, restHold: rules.path[next.level]!.hold, move };
+  state.move = { kind, day, from: state.dose, to: next.dose, because };
+  state.level = next.level;
+  state.dose = next.dose;
+  state.cleanDays = 0;
+  state.restHold = rules.path[next.level]!.hold;
+  return state;
 }
 
 /** Clean days in a row that a step up needs: fewer on the way back to a place that was climbed to before than for a new one. */

@@ -8,8 +8,8 @@ const months = 'January February March April May June July August September Octo
  * @returns '21 November'
  */
 export function dateWords(day: string): string {
-  const [, month, date] = day.split('-').map(Number);
-  return `${date} ${months[(month ?? 1) - 1]}`;
+  const at = day.lastIndexOf('-');
+  return `${Number(day.slice(at + 1))} ${months[Number(day.slice(at - 2, at)) - 1]}`;
 }
 
 /**
@@ -34,14 +34,14 @@ export function numbersWords(dose: { hold: number; reps: number; sets: number; a
  * @returns 'hold 30 s to 35 s', several joined by commas; empty when nothing differs
  */
 export function lessWords(f: Omit<LessFacts, 'title'>): string {
-  return [
-    f.fromHold !== f.hold && `hold ${f.fromHold} s to ${f.hold} s`,
-    f.fromReps !== f.reps && `reps ${f.fromReps} to ${f.reps}`,
-    f.fromSets !== f.sets && `sets ${f.fromSets} to ${f.sets}`,
-    f.fromAddedWeight !== f.addedWeight && `added weight ${f.fromAddedWeight} lb to ${f.addedWeight} lb`,
-  ]
-    .filter((words) => words !== false)
-    .join(', ');
+  let words = '';
+  if (f.fromHold !== f.hold) words = `, hold ${f.fromHold} s to ${f.hold} s`;
+  if (f.fromReps !== f.reps) words += `, reps ${f.fromReps} to ${f.reps}`;
+  if (f.fromSets !== f.sets) words += `, sets ${f.fromSets} to ${f.sets}`;
+  if (f.fromAddedWeight !== f.addedWeight) {
+    words += `, added weight ${f.fromAddedWeight} lb to ${f.addedWeight} lb`;
+  }
+  return words.slice(2);
 }
 
 /**

@@ -1,7 +1,8 @@
 import { type BodyDay, bodyDays, LOAD_DAYS, unknownBody } from '../archer/body-state.ts';
-import { type DrillSummary, summarise } from '../archer/drill-summary.ts';
+import { sumOfDay } from '../archer/day-sum.ts';
+import { blockIn, type DrillSummary } from '../archer/drill-summary.ts';
 import { foldDays } from '../archer/fold-days.ts';
-import type { LoggedDay } from '../archer/logged-days.ts';
+import type { LoggedDay } from '../archer/logged-day.ts';
 import { painOn } from '../archer/pain-state.ts';
 import { type Past, pastOf } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
@@ -10,7 +11,7 @@ import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
-import { type BlockState, notBegun, placeOf } from './block-state.ts';
+import { type BlockState, copyOf, notBegun, placeOf } from './block-state.ts';
 import { leastHold, shrink } from './dose.ts';
 import { gravest, isMostlyHeld, judgeDrill, type Verdict } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
@@ -111,7 +112,7 @@ function foldProgram(program: Program, isOlder: boolean) {
     const past = pastOf(today);
     if (past) return programOfPast(past, program, isOlder);
     const bodies = bodyDays(days);
-    const own = ownDrills(program, today.drills);
+    const own = ownDrills(program, today);
     const context = { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
     return stepProgram(context, state, today, own);
   });
@@ -134,9 +135,18 @@ function programOfPast({ programs }: Past, program: Program, isOlder: boolean): 
   return found.state as ProgramState; // as `foldPast` put it there
 }
 
-function ownDrills(program: Program, drills: readonly DrillRecord[]): readonly DrillRecord[] {
+/** A day's drills of one program, and what each comes to. */
+interface OwnDrills {
+  records: readonly DrillRecord[];
+  summaries: readonly DrillSummary[];
+}
+
+function ownDrills(program: Program, today: LoggedDay): OwnDrills {
+  const { drills } = today;
+  const summaries = sumOfDay(today).drills;
   const isOwn = (record: DrillRecord) => record.kind !== 'test' && isOf(program, record);
-  return drills.every(isOwn) ? drills : drills.filter(isOwn);
+  if (drills.every(isOwn)) return { records: drills, summaries };
+  return { records: drills.filter(isOwn), summaries: summaries.filter((_, at) => isOwn(drills[at]!)) };
 }
 
 interface Context {
@@ -148,59 +158,70 @@ interface Context {
   after: BodyDay;
 }
 
-function stepProgram(
-  context: Context,
-  state: ProgramState,
-  { day }: LoggedDay,
-  own: readonly DrillRecord[],
-): ProgramState {
+function stepProgram(context: Context, state: ProgramState, { day }: LoggedDay, own: OwnDrills): ProgramState {
   const { rules, isOlder, before, after } = context;
+  const isOwn = own.records.length > 0;
   const days = after.lastDay === day && before.lastDay !== undefined ? day - before.lastDay : 0;
   // A painful day eases once; while it goes on hurting, only a drill that hurt again does.
-  const isPainful = after.pain.painDay === day && (before.pain.stage === undefined || own.length > 0);
-  if (own.length === 0 && !isPainful && days === 0) return state;
-  const weeks = weeksAfter(state.weeks, day, days, own.length > 0);
+  const isPainful = after.pain.painDay === day && (before.pain.stage === undefined || isOwn);
+  if (!isOwn && !isPainful && days === 0) return state;
+  const weeks = weeksAfter(state.weeks, day, days, isOwn);
   const isLighterWeek = rules.map(({ block }) => isLighter(block.ladder?.deload?.everyWeeks, weeks.count));
   let { weight } = state;
-  const addedLbf = own.length === 0 ? undefined : addedOn(state, own, before, day);
+  const addedLbf = isOwn ? addedOn(state, own.summaries, before, day) : undefined;
   if (addedLbf !== undefined && addedLbf !== weight.lbf) {
     weight = addedLbf > weight.lbf ? { lbf: addedLbf, raisedDay: day } : { ...weight, lbf: addedLbf };
   }
-  let isSmall = own.length > 0 ? false : state.isSmall;
+  let isSmall = isOwn ? false : state.isSmall;
   const about = { before, day, isPainful, mayRaise: mayRaiseWeight(after, weight, day) };
   const blocks = state.blocks.map((block, index) => {
     const rule = rules[index]!;
     let now = days > 0 ? layOff(block, rule, day, days, isOlder) : block;
-    if (own.length > 0) {
+    if (isOwn) {
       const done = drilled(now, rule, own, about, isLighterWeek[index]!);
       now = done.state;
       if (done.verdict === 'small') isSmall = true;
     }
     return isPainful && now.isBegun ? hurt(now, rule, day) : now;
   });
-  if (own.length === 0) {
+  if (!isOwn) {
     const isSame = blocks.every((block, index) => block === state.blocks[index]);
     return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
   }
-  const isLighterDay = isLighterWeek.some(Boolean) || isSeventhDay(before, day);
-  const lighterDays = isLighterDay
-    ? [...state.lighterDays.filter((one) => one > day - LOAD_DAYS), day]
-    : state.lighterDays;
+  const isLighterDay = isLighterWeek.includes(true) || isSeventhDay(before, day);
+  const lighterDays = isLighterDay ? withLighterDay(state.lighterDays, day) : state.lighterDays;
   const asked = lastAsked(state.asked, own, addedLbf ?? 0);
   return { blocks, asked, weeks, weight, isSmall, lighterDays, lastDay: day };
 }
 
-function lastAsked(before: readonly AskedDrill[], own: readonly DrillRecord[], addedLbf: number): AskedDrill[] {
-  const now = [...before];
-  for (const one of own) if (one.reps.length > 0) now.push({ summary: summarise(one), addedLbf });
+function withLighterDay(before: readonly number[], day: number): number[] {
+  const from = before.findIndex((one) => one > day - LOAD_DAYS);
+  const now = from < 0 ? [] : before.slice(from);
+  now.push(day);
+  return now;
+}
+
+function lastAsked(before: readonly AskedDrill[], own: OwnDrills, addedLbf: number): AskedDrill[] {
+  const now = before.slice();
+  for (let at = 0; at < own.summaries.length; at++) {
+    if (own.records[at]!.reps.length > 0) now.push({ summary: own.summaries[at]!, addedLbf });
+  }
   return now.length > LAST_DRILLS ? now.slice(-LAST_DRILLS) : now;
 }
 
 /** The added weight that a day's drills tell of; where one does not say, what its day asked for. */
-function addedOn({ blocks, weight }: ProgramState, own: readonly DrillRecord[], before: BodyDay, day: number): number {
-  const wished = blocks.reduce((most, { dose }) => Math.max(most, dose.addedWeight), 0);
+function addedOn(
+  { blocks, weight }: ProgramState,
+  summaries: readonly DrillSummary[],
+  before: BodyDay,
+  day: number,
+): number {
+  let wished = 0;
+  for (const { dose } of blocks) wished = Math.max(wished, dose.addedWeight);
   const weightToday = weightOn(wished, before, weight, day);
-  return own.reduce((most, one) => Math.max(most, summarise(one).addedLbf ?? weightToday), Number.NEGATIVE_INFINITY);
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { addedLbf = weightToday } of summaries) most = Math.max(most, addedLbf);
+  return most;
 }
 
 /** Whether a training week is a lighter one. */
@@ -225,34 +246,42 @@ interface DrilledDay {
 function drilled(
   before: BlockState,
   rules: BlockRules,
-  own: readonly DrillRecord[],
+  own: OwnDrills,
   about: DrilledDay,
   isLighterWeek: boolean,
 ): { state: BlockState; verdict: Verdict } {
   const state = begin(before, rules, own, about.day);
-  const verdicts = own.map((record) => judgeDrill(record, summarise(record), state, rules));
+  const verdicts = own.records.map((record, at) => judgeDrill(record, own.summaries[at]!, state, rules));
   const verdict = gravest(verdicts);
   // What eases, eases the next drill: one that left the block out was it. Else a limit that leaves it out would never end.
   if (!state.isBegun || verdict === 'absent') {
     return { state: before.easedFrom ? { ...before, easedFrom: undefined } : before, verdict };
   }
-  if (about.isPainful) return { state: { ...state, easedFrom: undefined, cleanDays: 0 }, verdict };
-  const record = own[verdicts.indexOf(verdict)]!;
-  const of = summarise(record).blocks.find(({ block }) => block === rules.index)!;
+  const counted = copyOf(state);
+  counted.easedFrom = undefined;
+  if (about.isPainful) {
+    counted.cleanDays = 0;
+    return { state: counted, verdict };
+  }
+  const gravestAt = verdicts.indexOf(verdict);
+  const record = own.records[gravestAt]!;
+  const of = blockIn(own.summaries[gravestAt]!, rules.index)!;
   const asked = of.longestAskedMs / 1000;
   const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
   const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
-  const cutDays = isCut && !isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
-  const lighterDays = verdict === 'lighter' ? state.lighterDays : 0;
-  const counted = { ...state, easedFrom: undefined, cutDays, lighterDays };
+  counted.cutDays = isCut && !isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
+  if (verdict !== 'lighter') counted.lighterDays = 0;
   switch (verdict) {
     case 'clean': {
       if (isOnWay) return { state: counted, verdict };
       if (isLighterWeek)
         return { state: holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false }), verdict };
       const level = higherPlace(counted, rules, asked, of.repCount);
-      return { state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: cutDays >= CUT_DAYS }), verdict };
+      return {
+        state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: counted.cutDays >= CUT_DAYS }),
+        verdict,
+      };
     }
     case 'small':
     case 'lighter': {
@@ -269,13 +298,11 @@ function drilled(
     case 'hard':
     case 'missed': {
       const drills = verdicts.filter((one) => one === verdict).length;
-      const bad = {
-        ...counted,
-        cleanDays: 0,
-        strainedDays: state.strainedDays + drills,
-        missedDays: verdict === 'missed' ? state.missedDays + drills : state.missedDays,
-        hardDays: verdict === 'hard' ? state.hardDays + drills : state.hardDays,
-      };
+      const bad = counted;
+      bad.cleanDays = 0;
+      bad.strainedDays += drills;
+      if (verdict === 'missed') bad.missedDays += drills;
+      if (verdict === 'hard') bad.hardDays += drills;
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
       if (bad.hardDays >= HARD_IN_A_ROW) {
         return { state: goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays }), verdict };
@@ -292,10 +319,9 @@ function drilled(
       // A day counts once; but who fails one drill after another on it is not asked for the same again.
       for (let more = drills - 1; more >= TIMES_IN_A_ROW; more -= TIMES_IN_A_ROW) {
         const { hold } = lower.dose;
-        lower = {
-          ...goDown(lower, rules, { ...down, asked: hold, mostHeld: hold, cause: 'stepDown', because }),
-          easedFrom: lower.easedFrom,
-        };
+        const { easedFrom } = lower;
+        lower = goDown(lower, rules, { ...down, asked: hold, mostHeld: hold, cause: 'stepDown', because });
+        lower.easedFrom = easedFrom;
       }
       return { state: lower, verdict };
     }
@@ -310,11 +336,10 @@ function isSeventhDay({ rowDay, rowDays }: BodyDay, day: number): boolean {
 }
 
 /** A first drill says where the block begins: what it asked for was made to fit the archer. */
-function begin(state: BlockState, rules: BlockRules, own: readonly DrillRecord[], day: number): BlockState {
+function begin(state: BlockState, rules: BlockRules, { summaries }: OwnDrills, day: number): BlockState {
   if (state.isBegun) return state;
-  for (const record of own) {
-    const summary = summarise(record);
-    const of = summary.blocks.find(({ block }) => block === rules.index);
+  for (const summary of summaries) {
+    const of = blockIn(summary, rules.index);
     if (!of || of.longestAskedMs <= 0) continue;
     const hold = of.longestAskedMs / 1000;
     const level = placeOf(rules, hold, of.repCount, summary.addedLbf ?? 0);

@@ -16,7 +16,15 @@ export function reasonOf<R extends Rule>(
   where: { block?: number; acts?: readonly AskedNumber[] } = {},
 ): Reason {
   const change = (sentences[rule] as (facts: RuleFacts[R]) => string)(facts);
-  return { rule, ...where, facts, change } as Reason;
+  const { block, acts } = where;
+  const reason: { rule: R; block?: number; acts?: readonly AskedNumber[]; facts?: RuleFacts[R]; change?: string } = {
+    rule,
+  };
+  if (block !== undefined) reason.block = block;
+  if (acts !== undefined) reason.acts = acts;
+  reason.facts = facts;
+  reason.change = change;
+  return reason as Reason;
 }
 
 const HABIT =
@@ -153,13 +161,10 @@ function workWords(f: LadderFacts): string {
 }
 
 function moved(f: MoveFacts, because: string): string {
-  const from = { hold: f.fromHold, reps: f.fromReps, sets: f.fromSets, addedWeight: f.fromAddedWeight };
-  const to = { hold: f.workHold, reps: f.workReps, sets: f.workSets, addedWeight: f.workAddedWeight };
-  return `${f.title}: ${lessWords({ ...prefixed(from), ...to }) || numbersWords(to)}, because of ${because}. ${nextWords(f)}`;
-}
-
-function prefixed(from: { hold: number; reps: number; sets: number; addedWeight: number }) {
-  return { fromHold: from.hold, fromReps: from.reps, fromSets: from.sets, fromAddedWeight: from.addedWeight };
+  const { workHold: hold, workReps: reps, workSets: sets, workAddedWeight: addedWeight } = f;
+  const { fromHold, fromReps, fromSets, fromAddedWeight } = f;
+  const less = lessWords({ fromHold, hold, fromReps, reps, fromSets, sets, fromAddedWeight, addedWeight });
+  return `${f.title}: ${less || workWords(f)}, because of ${because}. ${nextWords(f)}`;
 }
 
 function nextWords(f: LadderFacts): string {
@@ -169,10 +174,18 @@ function nextWords(f: LadderFacts): string {
       ? `The ladder goes on, but only its first ${mostClimbs} steps are counted.`
       : 'This is the top of its ladder.';
   }
-  const next = { hold: f.nextHold!, reps: f.nextReps!, sets: f.nextSets!, addedWeight: f.nextAddedWeight! };
-  const from = { hold: f.workHold, reps: f.workReps, sets: f.workSets, addedWeight: f.workAddedWeight };
   const days = f.needDays === 1 ? 'One more clean day leads' : `${f.needDays} more clean days lead`;
-  return `${days} on: ${lessWords({ ...prefixed(from), ...next })}.`;
+  const more = lessWords({
+    fromHold: f.workHold,
+    hold: f.nextHold!,
+    fromReps: f.workReps,
+    reps: f.nextReps!,
+    fromSets: f.workSets,
+    sets: f.nextSets!,
+    fromAddedWeight: f.workAddedWeight,
+    addedWeight: f.nextAddedWeight!,
+  });
+  return `${days} on: ${more}.`;
 }
 
 function cut(f: { title: string; reps: number; from: number; sets: number; hold: number }, because: string): string {

@@ -1,4 +1,4 @@
-import { arrowsOf } from '../archer/body-state.ts';
+import { arrowsOf } from '../archer/day-sum.ts';
 import { ANSWERS_A_STAGE } from '../archer/pain-state.ts';
 import { dayOfNumber, mondayNumber } from '../units/calendar-day.ts';
 import { levers } from './asked-number.ts';

@@ -1,8 +1,7 @@
-import { createActor } from 'xstate';
 import type { DrillRecord, RepRecord, Why } from '../journal/drill-record.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { addToInstant, dayOfInstant } from '../units/instant.ts';
-import { type ChartEvent, sessionMachine } from './session-machine.ts';
+import { type Chart, type ChartEvent, chartAfter, chartIn } from './session-chart.ts';
 import { type Ledger, type SessionSnapshot, sessionSnapshotSchema } from './session-snapshot.ts';
 import type { SeenEvent, SessionEvent, SessionView } from './session-view.ts';
 import { repCountOf, viewer } from './view-session.ts';
@@ -75,7 +74,7 @@ export function createSession(input: SessionInput): Session {
   const views = new Set<(view: SessionView) => void>();
   const repListeners = new Set<(rep: RepRecord) => void>();
 
-  let chart: ReturnType<typeof startChart> | undefined;
+  let chart: Chart | undefined;
   let state: SessionView['state'] = resumeFrom?.state ?? 'waiting';
   let walk: Walk = resumeFrom ? structuredCopy(resumeFrom.walk) : stand(timeline);
   const ledger: Ledger = { ...(resumeFrom?.ledger ?? { elapsedMs: 0, livedMs: 0 }) };
@@ -97,13 +96,13 @@ export function createSession(input: SessionInput): Session {
 
   function react(event: ChartEvent) {
     if (state === 'done' || state === 'stopped') return;
-    chart ??= startChart(timeline, state, walk);
-    const left = chart.getSnapshot().context.walk;
-    chart.send({ ...event, walk });
-    const { value, context } = chart.getSnapshot();
+    // Made when it is first asked; for most of a session it is not.
+    const before = chart ?? chartIn(state, timeline, walk);
+    chart = chartAfter(before, { ...event, walk });
+    const { value, context } = chart;
     state = value;
     // Where nothing was done the chart's walk is the one that it left last.
-    if (context.walk !== left) goTo(context.walk);
+    if (context.walk !== before.context.walk) goTo(context.walk);
   }
 
   function goTo(next: Walk) {
@@ -243,13 +242,6 @@ export function createSession(input: SessionInput): Session {
       return record;
     },
   };
-}
-
-/** The chart in a state; made when it is first asked, for most of a session it is not. */
-function startChart(timeline: Timeline, value: SessionView['state'], walk: Walk) {
-  const isNew = value === 'waiting';
-  const snapshot = isNew ? undefined : sessionMachine.resolveState({ value, context: { timeline, walk } });
-  return createActor(sessionMachine, { input: timeline, snapshot }).start();
 }
 
 function copyOf(rep: RepRecord): RepRecord {

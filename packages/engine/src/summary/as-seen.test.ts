@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
 import { summarise } from '../archer/drill-summary.ts';
+import { estimateMaxHold } from '../archer/estimate-max-hold.ts';
 import { formatCalendar } from '../exchange/format-calendar.ts';
 import { journalTables } from '../exchange/journal-tables.ts';
-import { retrace } from '../fatigue/past-drill.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { createJournal } from '../journal/merge-journals.ts';
 import type { Outcome, RepRecord } from '../journal/rep-record.ts';
@@ -122,10 +122,9 @@ it('takes for the longest hold one that was seen to its end', () => {
   expect(trends.points.at(-1)?.values.longest).toBeUndefined();
 });
 
-it('lays a drill out again as it was seen, and ends where a let-down was seen', () => {
-  const past = retrace({ ...record, reps: record.reps.slice(0, 2) }, builtInPrograms);
-  expect(past?.stretches.filter(({ isHold }) => isHold).map(({ seconds }) => seconds)).toEqual([30, 21.5]);
-  expect(past?.endsEarly).toBe(true);
-  // A hold that began late: nobody can say how it went.
-  expect(retrace({ ...record, reps: record.reps.slice(2, 4) }, builtInPrograms)).toBeUndefined();
+it('takes a test for as long as it was seen, and nothing from a hold that began late', () => {
+  const test = (reps: RepRecord[]) =>
+    estimateMaxHold([{ ...record, tool: 'bow', kind: 'test', reps }], builtInPrograms, '2026-11-05');
+  expect(test([rep(0, 30_000, 'held', [0, 21_500])])).toMatchObject({ kind: 'estimate', seconds: 21.5 });
+  expect(test([rep(0, 30_000, 'held', [1500, 30_000])])).toMatchObject({ kind: 'too little data' });
 });

@@ -5,9 +5,9 @@ export const ownHold: Readonly<Record<keyof typeof en, string>> = {
   'ownHold.field': 'Längster Halt, s',
   'ownHold.test': 'Ausgangstest',
   'ownHold.result':
-    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt {sure, select, atLeast {mindestens} other {etwa}} {ms, number, seconds}. Ein Modell hat das aus der Wiederholung errechnet, bei der du abgesetzt hast. Als deinen übernehmen?',
+    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt etwa {ms, number, seconds}: was von den Halten davor noch fehlte, und der, bei dem du abgesetzt hast. Als deinen übernehmen?',
   'ownHold.resultOther':
-    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt {sure, select, atLeast {mindestens} other {etwa}} {ms, number, seconds}. Ein Modell hat das aus der Wiederholung errechnet, bei der du abgesetzt hast. In der Ausrüstung steht {kit, number, seconds}. Den neuen nehmen?',
+    'Nach dem Ausgangstest vom {day, date, short} ist dein längster Halt etwa {ms, number, seconds}: was von den Halten davor noch fehlte, und der, bei dem du abgesetzt hast. In der Ausrüstung steht {kit, number, seconds}. Den neuen nehmen?',
   'ownHold.take': '{ms, number, seconds} nehmen',
   'ownHold.leave': 'So lassen',
   'ownHold.disagree': 'Deine Übungen sagen etwas anderes',
@@ -18,9 +18,9 @@ export const ownHold: Readonly<Record<keyof typeof en, string>> = {
   'ownHold.asKit': 'Dein längster Halt: {ms, number, seconds}, wie in der Ausrüstung steht.',
   'ownHold.fromJournal': 'Dein längster Halt, aus dem Tagebuch: {estimate}',
   'ownHold.estimate':
-    'Etwa {ms, number, seconds}, irgendwo zwischen {low, number, seconds} und {high, number, seconds}, aus {drills, plural, one {# Übung} other {# Übungen}}. Ein Modell, keine Messung: Der Ausgangstest weiß es besser.',
+    'Etwa {ms, number, seconds}, irgendwo zwischen {low, number, seconds} und {high, number, seconds}, {from, select, test {aus deinen letzten Tests} other {aus Halten, bei denen die Kraft ausging}}.',
   'ownHold.tooLittle':
-    'Zu wenig Daten: {drills, plural, one {# Übung} other {# Übungen}} der letzten 8 Wochen mit einem zu frühen Absetzen, nötig sind {needed, number}. Mach den Ausgangstest.',
+    'Zu wenig Daten: kein Test und kein Halt, bei dem die Kraft ausging, in den letzten 8 Wochen. Mach den Ausgangstest.',
   'ownHold.old':
     'Dein letzter Ausgangstest war vor {weeks, plural, one {# Woche} other {# Wochen}}. Sein Ergebnis ist alt: Mach ihn noch einmal, bevor du der Kurve traust.',
   'ownHold.worth':

@@ -3,9 +3,9 @@ export const ownHold = {
   'ownHold.field': 'Longest hold, s',
   'ownHold.test': 'Baseline test',
   'ownHold.result':
-    'By the baseline test of {day, date, short} your longest hold is {sure, select, atLeast {at least} other {about}} {ms, number, seconds}. A model worked it out from the rep where you let down. Keep it as yours?',
+    'By the baseline test of {day, date, short} your longest hold is about {ms, number, seconds}: what had not come back of the holds before, and the one that you let down. Keep it as yours?',
   'ownHold.resultOther':
-    'By the baseline test of {day, date, short} your longest hold is {sure, select, atLeast {at least} other {about}} {ms, number, seconds}. A model worked it out from the rep where you let down. The kit says {kit, number, seconds}. Use the new one?',
+    'By the baseline test of {day, date, short} your longest hold is about {ms, number, seconds}: what had not come back of the holds before, and the one that you let down. The kit says {kit, number, seconds}. Use the new one?',
   'ownHold.take': 'Take {ms, number, seconds}',
   'ownHold.leave': 'Leave it',
   'ownHold.disagree': 'Your drills disagree',
@@ -16,9 +16,9 @@ export const ownHold = {
   'ownHold.asKit': 'Your longest hold: {ms, number, seconds}, as the kit says.',
   'ownHold.fromJournal': 'Your longest hold, from the journal: {estimate}',
   'ownHold.estimate':
-    'About {ms, number, seconds}, somewhere from {low, number, seconds} to {high, number, seconds}, from {drills, plural, one {# drill} other {# drills}}. A model, not a measurement: the baseline test knows better.',
+    'About {ms, number, seconds}, somewhere from {low, number, seconds} to {high, number, seconds}, {from, select, test {from your last tests} other {from holds that strength gave up}}.',
   'ownHold.tooLittle':
-    'Too little data: {drills, plural, one {# drill} other {# drills}} of the last 8 weeks ended a hold early, and {needed, number} are needed. Take the baseline test.',
+    'Too little data: no test, and no hold that strength gave up, in the last 8 weeks. Take the baseline test.',
   'ownHold.old':
     'Your last baseline test was {weeks, plural, one {# week} other {# weeks}} ago. Its result is old: take it again before you trust the curve.',
   'ownHold.worth':
