@@ -17,7 +17,7 @@ const byTitle = (title: string) => builtInPrograms.find((program) => program.tit
 const holding = byTitle('Laddered holding');
 const baseline = byTitle('Baseline test');
 
-/** A drill of so many full holds and, after them, one that ended early. */
+/** A drill of full holds and, after them, one that ended early. */
 function drill(
   day: number,
   fullCount: number,

@@ -19,7 +19,7 @@ export type MaxHoldEstimate = {
       kind: 'estimate';
       /** Longest single hold with good form, seconds. */
       seconds: number;
-      /** So long was held, or one person's noise below the estimate, whichever is more. Seconds. */
+      /** What was held, or one person's noise below the estimate, whichever is more. Seconds. */
       lowSeconds: number;
       /** More than this would be news. Seconds. */
       highSeconds: number;
@@ -27,7 +27,7 @@ export type MaxHoldEstimate = {
     }
   | {
       kind: 'too little data';
-      /** The archer held at least so long; absent when nothing is known. Seconds. */
+      /** The least that the archer can hold; absent when nothing is known. Seconds. */
       atLeastSeconds?: number;
     }
 );

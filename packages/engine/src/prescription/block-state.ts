@@ -65,7 +65,7 @@ export function notBegun({ path }: BlockRules): BlockState {
 }
 
 /**
- * A copy, its maker's own to change. Key by key: ten years are thousands of copies, and to spread so many keys takes several times as long.
+ * A copy, its maker's own to change. Key by key: ten years are thousands of copies, and to spread all the keys takes several times as long.
  * @param state any
  * @returns the same
  */
