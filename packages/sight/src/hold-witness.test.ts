@@ -154,6 +154,26 @@ describe('model and pixels together', () => {
     expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[1]?.fromMs ?? 0))).toBeLessThan(110);
   });
 
+  it('count a hold as lost where they disagree for good: when it ended, nobody can say', () => {
+    // The model sees both hands in one place from 8.5 s on, and the picture stands still.
+    let kept: GrayFrame | undefined;
+    const { events } = watch([{ holdS: 6 }], {
+      askedEvery: 1,
+      change: (rows, atMs) => (atMs > 8_500 ? rows.with(10, rows[9] ?? []) : rows),
+      repaint: (frame, atMs) => {
+        if (atMs <= 8_500 || kept === undefined) kept = frame;
+        return kept;
+      },
+    });
+    expect(count(events, 'letDown')).toBe(0);
+    const lost = events.find((event) => event.type === 'lost');
+    expect(lost?.atMs).toBeGreaterThan(8_500);
+    expect(lost?.atMs).toBeLessThan(8_900);
+    // Two seconds and a half of it, and no more than a picture.
+    expect((lost?.knownAtMs ?? 0) - (lost?.atMs ?? 0)).toBeGreaterThanOrEqual(2_500);
+    expect((lost?.knownAtMs ?? 0) - (lost?.atMs ?? 0)).toBeLessThan(2_600);
+  });
+
   it('do not take a quick creep for a let-down', () => {
     const { seen, holds } = watch([{ holdS: 2.2 }, { holdS: 4, creepM: 0.03 }], { askedEvery: 1 });
     expect(seen).toHaveLength(2);
