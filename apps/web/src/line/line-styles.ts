@@ -82,6 +82,7 @@ export const lineStyles = css`
     padding: 0.6rem var(--gap);
     background: var(--ground);
     border-top: 1px solid var(--rule);
+    box-shadow: 0 0.5rem 0 var(--ground); /* nothing of the page shows between it and the places below */
   }
   /* On the smallest screens with very large text it stays small enough to leave the page its room. */
   .string {
@@ -108,14 +109,33 @@ export const lineStyles = css`
   .keys {
     flex: none;
   }
-  @media (hover: none), (max-width: 40rem) {
+  @media (hover: none), (max-width: 40rem), (max-height: 30rem) {
     .keys {
       display: none;
     }
   }
   @media (max-height: 30rem) {
     .bar {
+      row-gap: 0.4rem;
       padding-block: 0.35rem;
+    }
+    /* A turned phone: what stands over the numbers shares a row, so that they are on the screen. */
+    header {
+      display: flex;
+      flex-wrap: wrap;
+      gap: 0 1rem;
+      align-items: baseline;
+    }
+    header p + p {
+      margin-top: 0;
+    }
+    header due-today {
+      flex: 1 0 100%;
+      margin-top: 0.2rem;
+    }
+    lark-prescription {
+      --text-numbers: clamp(2.2rem, 17vh, 3.6rem);
+      margin-top: 0.5rem;
     }
     .begin {
       min-height: min(3rem, 16vh);
