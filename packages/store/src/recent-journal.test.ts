@@ -269,7 +269,7 @@ describe('the last weeks of a journal', () => {
     expect(await readRecently(new IDBFactory())).toBeUndefined();
   });
 
-  it('are of no past that is not of the whole journal as it stands', async () => {
+  it('are of no past that is not of the whole journal as it is', async () => {
     const indexedDB = await kept();
     const [store, other] = [await openStore({ name: 'x', indexedDB }), await openStore({ name: 'x', indexedDB })];
     const stored = await store.journal();

@@ -10,11 +10,11 @@ import {
 import { archerOf, type Kit, nextTask, type Store } from '@larkhold/store';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
 
-/** So many days are never folded into the past: they change most, and are what the line shows. */
+/** How many days are never folded into the past: they change most, and are what the line shows. */
 const RECENT_DAYS = 42;
-/** And so many drills, however long ago. */
+/** And how many drills, however long ago. */
 const RECENT_DRILLS = 30;
-/** A past of so many days before that serves still. */
+/** A past that is older than that by this many days still serves. */
 const RENEWED_DAYS = 28;
 /** Programs that a past holds at most. */
 const MOST_PROGRAMS = 8;
