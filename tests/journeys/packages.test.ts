@@ -1,4 +1,4 @@
-import { execFileSync } from 'node:child_process';
+import { execFileSync, spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { checkPackage, createPackageFromTarballData } from '@arethetypeswrong/core';
@@ -94,6 +94,9 @@ describe("a stranger's project", () => {
     expect(() =>
       execFileSync(process.execPath, [cli, 'check', 'wrong.drill.json'], { cwd: project, stdio: 'pipe' }),
     ).toThrow();
+    // A reader that has had enough, as `head`, is no fault.
+    const cutOff = spawnSync('sh', ['-c', `"${process.execPath}" "${cli}" --help | true`], { encoding: 'utf8' });
+    expect(cutOff.stderr).toBe('');
   });
 
   it('is a strict TypeScript app that Vite builds', { timeout: 120_000 }, async () => {

@@ -1,7 +1,6 @@
 import { seasonNotices } from '@larkhold/engine';
 import { noticeWords, say } from '@larkhold/words';
-import { faultLines } from './fault-lines.ts';
-import { type FileFault, kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
+import { type FileFault, faultLines, kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
 import { readText } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 

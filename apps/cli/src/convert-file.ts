@@ -35,10 +35,10 @@ export async function convertFile(path: string, options: ConvertOptions, around:
 
 function contentOf(file: JournalFile, { to, table, notes = false }: ConvertOptions, around: Surroundings) {
   const journal = journalOf(file);
-  const owner = ownerOf(file);
-  const words = calendarWords();
-  if (to === 'ics') return formatCalendar(journal, { madeAt: around.instant(), words, includesNotes: notes, ...owner });
-  if (to === 'journal') return formatJournal(journal, around.instant());
+  const madeAt = around.instant();
+  const options = { madeAt, words: calendarWords(), includesNotes: notes, ...ownerOf(file) };
+  if (to === 'ics') return formatCalendar(journal, options);
+  if (to === 'journal') return formatJournal(journal, madeAt);
   const rows = journalTables(journal)[table];
   return to === 'csv' ? formatCsv(rows) : formatParquet(rows);
 }

@@ -1,5 +1,4 @@
 import {
-  type Complaint,
   type HandOver,
   type Journal,
   namedFormat,
@@ -32,31 +31,9 @@ export type OpenedFile =
 /** A file of ours, or all that is wrong with it. */
 export type ReadFile = { ok: true; file: OpenedFile } | { ok: false; kind: OpenedFile['kind']; faults: FileFault[] };
 
-type Complained = { ok: false; problems: readonly (Complaint & Omit<FileFault, 'message'>)[] };
-
-function outcome<Read extends { ok: true } | Complained>(
-  kind: OpenedFile['kind'],
-  read: Read,
-  opened: (read: Extract<Read, { ok: true }>) => OpenedFile,
-): ReadFile {
-  if (isGood(read)) return { ok: true, file: opened(read) };
-  return {
-    ok: false,
-    kind,
-    faults: (read as Complained).problems.map((one) => ({ ...one, message: problemWords(one) })),
-  };
-}
-
-function isGood<Read extends { ok: boolean }>(read: Read): read is Extract<Read, { ok: true }> {
-  return read.ok;
-}
-
-const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
-  program: (text) => outcome('program', parseProgram(text), ({ program }) => ({ kind: 'program', program })),
-  season: (text) => outcome('season', parseSeason(text), ({ season }) => ({ kind: 'season', season })),
-  journal: (text) => outcome('journal', parseJournal(text), ({ journal }) => ({ kind: 'journal', journal })),
-  backup: (text) => outcome('backup', parseBackup(text), ({ backup }) => ({ kind: 'backup', backup })),
-  'hand-over': (text) => outcome('hand-over', parseHandOver(text), ({ handOver }) => ({ kind: 'hand-over', handOver })),
+const readers = {
+  ...{ program: parseProgram, season: parseSeason, journal: parseJournal, backup: parseBackup },
+  'hand-over': parseHandOver,
 };
 
 /**
@@ -66,7 +43,22 @@ const readers: { [Kind in OpenedFile['kind']]: (text: string) => ReadFile } = {
  */
 export function readAnyFile(text: string): ReadFile {
   const named = namedFormat(text);
-  return (isKind(named) ? readers[named] : readers.program)(text);
+  const kind = isKind(named) ? named : 'program';
+  const { ok, ...read } = readers[kind](text);
+  if (!('problems' in read)) return { ok: true, file: { kind, ...read } as OpenedFile };
+  return { ok: false, kind, faults: read.problems.map((one) => ({ ...one, message: problemWords(one) })) };
+}
+
+/**
+ * Faults as lines that editors and terminals can follow.
+ * @param path as it was given
+ * @param faults what is wrong
+ * @returns one line each: `path:line:column: message`
+ */
+export function faultLines(path: string, faults: readonly FileFault[]): string[] {
+  return faults.map(({ line, column, message }) =>
+    [path, line, column].filter(Boolean).join(':').concat(': ', message),
+  );
 }
 
 /** @returns the kind as messages tell it apart; undefined counts as a program */

@@ -16,13 +16,19 @@ async function writeWhole(path: string, content: string | Uint8Array): Promise<v
   await rename(beside, target);
 }
 
+/** Whoever reads the beginning alone, as `head` does, has had enough: that is no fault. */
+const isEnough = (cause?: NodeJS.ErrnoException | null): boolean => cause?.code === 'EPIPE';
+process.stdout.on('error', (cause) => {
+  if (!isEnough(cause)) throw cause;
+});
+
 // The only place where the real files, streams and clock meet.
 process.exitCode = await run(process.argv.slice(2), {
   read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
   async write(path, content) {
     if (path !== '-') return writeWhole(path, content);
     await new Promise<void>((resolve, reject) =>
-      process.stdout.write(content, (error) => (error ? reject(error) : resolve())),
+      process.stdout.write(content, (error) => (error && !isEnough(error) ? reject(error) : resolve())),
     );
   },
   variable: (name) => process.env[name],

@@ -1,6 +1,6 @@
+import { styleText } from 'node:util';
 import { presentWords, say } from '@larkhold/words';
-import { faultLines } from './fault-lines.ts';
-import { kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
+import { faultLines, kindName, type OpenedFile, readAnyFile } from './file-kinds.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /**
@@ -56,6 +56,16 @@ export async function openFile<Kind extends OpenedFile['kind']>(
     throw new CommandEnd(exitCodes.wrong, say('prompt.otherKind', facts));
   }
   return file;
+}
+
+/**
+ * A heading: bold where a person looks at a terminal, plain elsewhere.
+ * @param text the heading
+ * @param around the surroundings
+ * @returns the heading, styled
+ */
+export function strong(text: string, { isTerminal }: Surroundings): string {
+  return isTerminal ? styleText('bold', text, { validateStream: false }) : text;
 }
 
 function isOneOf<Kind extends OpenedFile['kind']>(

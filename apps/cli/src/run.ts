@@ -3,7 +3,7 @@ import { Command, CommanderError, InvalidArgumentError, Option } from 'commander
 import { checkFiles } from './check-files.ts';
 import { convertFile, tables, targets } from './convert-file.ts';
 import { formatFile } from './format-file.ts';
-import { helpInWords, isMisuse, misuseWords } from './help-in-words.ts';
+import { helpInWords, misuseWords } from './help-in-words.ts';
 import { sayToday } from './say-today.ts';
 import { simulateWeeks } from './simulate-weeks.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
@@ -26,7 +26,8 @@ export async function run(args: readonly string[], around: Surroundings): Promis
     return exitCodes.good;
   } catch (cause) {
     if (cause instanceof CommanderError) {
-      if (isMisuse(cause)) around.complain(`${misuseWords(cause)}\n`);
+      // Help and version end so too.
+      if (cause.message.startsWith('error: ')) around.complain(`${misuseWords(cause)}\n`);
       return cause.exitCode === 0 ? exitCodes.good : exitCodes.usage;
     }
     if (!(cause instanceof CommandEnd)) throw cause;

@@ -1,6 +1,5 @@
 import { cautionsOf, doseLine, lengthLine, reasonWords, restLine, say } from '@larkhold/words';
-import { openFile } from './open-file.ts';
-import { createStyle } from './style.ts';
+import { strong } from './open-file.ts';
 import type { Surroundings } from './surroundings.ts';
 import { type DrillWish, type TodaysDrill, todaysDrill } from './todays-drill.ts';
 
@@ -12,34 +11,29 @@ import { type DrillWish, type TodaysDrill, todaysDrill } from './todays-drill.ts
  */
 export async function sayToday(
   path: string,
-  options: Partial<DrillWish> & { json?: boolean },
+  options: DrillWish & { json?: boolean },
   around: Surroundings,
 ): Promise<void> {
-  const file = await openFile(path, ['backup', 'program'], around);
-  const drill = todaysDrill(file, { ...options, day: options.day ?? around.today() });
+  const drill = await todaysDrill(path, options, around);
   if (options.json) around.print(`${JSON.stringify(drill.prescription, null, 2)}\n`);
-  else
-    around.print(`${linesOf(drill, file.kind === 'backup' ? file.backup.kit.units : 'metric', around).join('\n')}\n`);
+  else around.print(`${linesOf(drill, around).join('\n')}\n`);
 }
 
-function linesOf({ prescription }: TodaysDrill, units: 'metric' | 'imperial', around: Surroundings): string[] {
-  const style = createStyle(around.isTerminal);
+function linesOf({ prescription, units }: TodaysDrill, around: Surroundings): string[] {
   const text = (pieces: ReturnType<typeof doseLine>): string =>
     pieces.map((piece) => (typeof piece === 'string' ? piece : piece.text)).join('');
   const blocks = prescription.blocks.flatMap((block) => [
-    say('prompt.dose', { title: block.title, dose: style.strong(text(doseLine(block))) }),
+    say('prompt.dose', { title: block.title, dose: strong(text(doseLine(block)), around) }),
     `  ${text(restLine(block, units))}`,
   ]);
+  const reasons = prescription.reasons.map((reason) => reasonWords(reason));
   return [
-    style.strong(say('prompt.drill', { program: prescription.programTitle, date: prescription.date })),
+    strong(say('prompt.drill', { program: prescription.programTitle, date: prescription.date }), around),
     ...(prescription.rest ? [say('prompt.rest', { why: reasonWords(prescription.rest) })] : []),
     ...blocks,
     ...(prescription.blocks.length > 0 ? [text(lengthLine(prescription))] : []),
-    ...section(
-      style.strong(say('prompt.why')),
-      prescription.reasons.map((reason) => reasonWords(reason)),
-    ),
-    ...section(style.strong(say('prompt.care')), cautionsOf(prescription)),
+    ...section(strong(say('prompt.why'), around), reasons),
+    ...section(strong(say('prompt.care'), around), cautionsOf(prescription)),
   ];
 }
 

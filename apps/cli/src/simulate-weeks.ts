@@ -1,7 +1,6 @@
 import { type PlanRow, planWeeks } from '@larkhold/engine';
 import { plannedWords, say, type Units } from '@larkhold/words';
-import { openFile } from './open-file.ts';
-import { createStyle } from './style.ts';
+import { openFile, strong } from './open-file.ts';
 import type { Surroundings } from './surroundings.ts';
 import { knownOf, programOf } from './todays-drill.ts';
 
@@ -25,14 +24,11 @@ export async function simulateWeeks(path: string, options: SimulateOptions, arou
   const program = file.kind === 'program' ? file.program : programOf(file.backup, options.program);
   const { records, archer, competitionDay } = file.kind === 'program' ? { records: [] } : knownOf(file.backup);
   const units = file.kind === 'backup' ? file.backup.kit.units : 'metric';
-  const { weeks, days: daysPerWeek } = options;
-  const rows = planWeeks({
-    ...{ program, records, today: options.day ?? around.today(), weeks, daysPerWeek, archer, competitionDay },
-  });
+  const { weeks, days: daysPerWeek, day: today = around.today() } = options;
+  const rows = planWeeks({ program, records, today, weeks, daysPerWeek, archer, competitionDay });
   if (options.json) return around.print(`${JSON.stringify(rows, null, 2)}\n`);
-  const style = createStyle(around.isTerminal);
   const lines = rows.map((row) => lineOf(row, units));
-  around.print(`${[style.strong(program.title), ...lines].join('\n')}\n`);
+  around.print(`${[strong(program.title, around), ...lines].join('\n')}\n`);
 }
 
 function lineOf(row: PlanRow, units: Units): string {

@@ -12,9 +12,9 @@ import {
   todaysProgram,
 } from '@larkhold/engine';
 import { archerOf, type Backup } from '@larkhold/store';
-import { programInWords, say } from '@larkhold/words';
-import type { OpenedFile } from './file-kinds.ts';
-import { CommandEnd, exitCodes } from './surroundings.ts';
+import { programInWords, say, type Units } from '@larkhold/words';
+import { openFile } from './open-file.ts';
+import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /** Which drill is asked for. */
 export interface DrillWish {
@@ -22,36 +22,37 @@ export interface DrillWish {
   program?: string;
   /** Whole minutes that there are. */
   minutes?: number;
-  /** ISO 8601 day. */
-  day: string;
+  /** ISO 8601 day; without it, today. */
+  day?: string;
 }
 
-/** A day's drill and where it came from. */
+/** A day's drill. */
 export interface TodaysDrill {
-  program: Program;
   prescription: Prescription;
+  units: Units;
 }
 
 /**
  * The drill of a day, from a backup (what was done, diary, archer, programs) or from a program alone.
- * @param file a backup or a program
- * @param wish day, program, minutes
- * @returns program and prescription
- * @throws CommandEnd where there is no such program, or a wish is out of range
+ * @param path a backup or a program file, `-` for standard input
+ * @param wish day (today where left out), program, minutes
+ * @param around the surroundings
+ * @returns the prescription
+ * @throws CommandEnd where there is no such file or program, or a wish is out of range
  */
-export function todaysDrill(file: Extract<OpenedFile, { kind: 'backup' | 'program' }>, wish: DrillWish): TodaysDrill {
-  const { day: today, minutes } = wish;
+export async function todaysDrill(path: string, wish: DrillWish, around: Surroundings): Promise<TodaysDrill> {
+  const file = await openFile(path, ['backup', 'program'], around);
+  const { day: today = around.today(), minutes } = wish;
   try {
-    if (file.kind === 'program') {
-      const { program } = file;
-      return { program, prescription: prescribe({ program, today, minutes, records: [] }) };
-    }
+    if (file.kind === 'program')
+      return { prescription: prescribe({ program: file.program, today, minutes, records: [] }), units: 'metric' };
+    const { kit } = file.backup;
     const { records, days, archer } = knownOf(file.backup);
     const { program: due, season } = seasonOf(file.backup, today);
     const program = wish.program === undefined ? programInWords(due) : programOf(file.backup, wish.program);
-    const takenDay = wish.program === undefined ? file.backup.kit.programDay : today;
-    const effects = seasonEffects(season, program, today, takenDay);
-    return { program, prescription: prescribe({ program, today, minutes, records, days, archer, ...effects }) };
+    const effects = seasonEffects(season, program, today, wish.program === undefined ? kit.programDay : today);
+    const prescription = prescribe({ program, today, minutes, records, days, archer, ...effects });
+    return { prescription, units: kit.units };
   } catch (cause) {
     if (cause instanceof RangeError) throw new CommandEnd(exitCodes.usage, cause.message);
     throw cause;

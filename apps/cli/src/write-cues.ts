@@ -1,7 +1,7 @@
 import { renderCueTrack } from '@larkhold/cues';
 import { layOut } from '@larkhold/engine';
 import { reasonWords, say } from '@larkhold/words';
-import { openFile, writeFile } from './open-file.ts';
+import { writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 import { type DrillWish, todaysDrill } from './todays-drill.ts';
 
@@ -14,11 +14,10 @@ import { type DrillWish, todaysDrill } from './todays-drill.ts';
  */
 export async function writeCues(
   path: string,
-  options: Partial<DrillWish> & { output: string },
+  options: DrillWish & { output: string },
   around: Surroundings,
 ): Promise<void> {
-  const file = await openFile(path, ['backup', 'program'], around);
-  const { prescription } = todaysDrill(file, { ...options, day: options.day ?? around.today() });
+  const { prescription } = await todaysDrill(path, options, around);
   const timeline = layOut(prescription);
   if (timeline.cues.length === 0) {
     const why = prescription.reasons.map((reason) => reasonWords(reason));

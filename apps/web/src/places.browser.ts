@@ -70,7 +70,7 @@ test('a first run is ready: the first built-in program, its numbers, and the but
   await expectClean();
 });
 
-test('every place passes axe, empty and with the demo journal, dark and light', async () => {
+test('every place passes axe, empty and with the demo journal, in each theme', async () => {
   for (const theme of ['dark', 'light', 'contrast'] as const) {
     document.documentElement.dataset.theme = theme;
     for (const [hash, tag] of [
