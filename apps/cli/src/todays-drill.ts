@@ -1,11 +1,11 @@
 import {
-  builtInPrograms,
   chosenProgram,
   idOf,
   type Journal,
   type Prescription,
   type Program,
   prescribe,
+  rackPrograms,
   readablePrograms,
   seasonEffects,
   type TodaysProgram,
@@ -68,11 +68,7 @@ function seasonOf({ kit, ...journal }: Backup, today: string): TodaysProgram {
   });
 }
 
-function rackOf(journal: Pick<Journal, 'opened'>): Program[] {
-  const opened = readablePrograms(journal);
-  const openedIds = new Set(opened.map(idOf));
-  return [...builtInPrograms.filter((program) => !openedIds.has(idOf(program))), ...opened];
-}
+const rackOf = (journal: Pick<Journal, 'opened'>): Program[] => rackPrograms(readablePrograms(journal));
 
 /** What a backup tells of an archer. @param backup any. @returns the part of a prescription's input that it decides */
 export function knownOf({ drills: records, days, kit }: Backup) {

@@ -132,6 +132,7 @@ export {
   type QuickBlock,
   type QuickLineProblem,
 } from './program/quick-line.ts';
+export * from './program/rack-programs.ts';
 export { type ReadyLadder, type ReadyLadderKind, readyLadders, type WrittenLadder } from './program/ready-ladders.ts';
 export {
   type Due,

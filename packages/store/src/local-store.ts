@@ -1,5 +1,4 @@
 import {
-  collectionNames,
   type DrillRecord,
   type Journal,
   type Past,
@@ -31,6 +30,7 @@ import {
   type RowTable,
 } from './stored-rows.ts';
 import { type Incoming, incomingTables, type LeftValue, type TakenIn, takeBack, takeIn, takenBy } from './taken-in.ts';
+import { isOfJournal, isRowTable, ofStoreAlone, supersede, tablesOf, withGroup } from './touched-tables.ts';
 import { describeTrouble, StoreError, type StoreTrouble, troubleOf } from './trouble.ts';
 
 /** Tells other tabs which tables changed, and hears of theirs. */
@@ -402,37 +402,6 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       adapter.close();
     },
   };
-}
-
-/** Whether a change changes the journal. The kit of this device and the drill under way are no part of it. */
-function isOfJournal(change: Change): boolean {
-  if (change.table === 'single' && change.do !== 'clear') return !['kit', 'running', 'place'].includes(change.key);
-  return journalTables.some((table) => table === change.table);
-}
-
-function isRowTable(table: string): table is RowTable {
-  return collectionNames.some((name) => name === table);
-}
-
-/** Leaves out the changes that later ones undo. */
-function supersede(older: readonly Change[], newer: readonly Change[]): Change[] {
-  const cleared = new Set(newer.filter((change) => change.do === 'clear').map((change) => change.table));
-  const keyOf = (change: Change): string => `${change.table}/${change.do === 'clear' ? '' : change.key}`;
-  const written = new Set(newer.filter((change) => change.do !== 'clear').map(keyOf));
-  return older.filter((change) => !cleared.has(change.table) && (change.do === 'clear' || !written.has(keyOf(change))));
-}
-
-/** What the store keeps for itself. */
-const ofStoreAlone: readonly Table[] = ['aside', 'past', 'lately'];
-
-/** The tables whose change others hear of. */
-function tablesOf(changes: readonly Change[]): Table[] {
-  return [...new Set(changes.map((change) => change.table))].filter((table) => table !== 'past' && table !== 'lately');
-}
-
-/** Tables, and those that are read together with them. */
-function withGroup(tables: readonly Table[]): readonly Table[] {
-  return tables.some((table) => groupedTables.includes(table)) ? [...new Set([...tables, ...groupedTables])] : tables;
 }
 
 /** Two are never the same. */

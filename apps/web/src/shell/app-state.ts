@@ -1,11 +1,11 @@
 import {
-  builtInPrograms,
   createJournal,
   demoDiary,
   type Journal,
   type Past,
   type Program,
   pastHolds,
+  rackPrograms,
   visibleJournal,
   withoutDemoDiary,
 } from '@larkhold/engine';
@@ -18,19 +18,20 @@ import {
   type Kit,
   nextTask,
   type Persistence,
-  RefusedValueError,
   type ReplacedProgram,
   readReplaced,
   StoreError,
 } from '@larkhold/store';
-import { programInWords, say } from '@larkhold/words';
+import { programInWords } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import { onlyTab } from './drill-lock.ts';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
 import { createFolderBackup } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
 import { createPastKeeper, whenIdle } from './past-keeper.ts';
-import { type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
+import { refusalOf } from './refusal-of.ts';
+import { putBack, type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
+import { saveDump } from './save-dump.ts';
 import type { Surroundings } from './surroundings.ts';
 import { chosenToday } from './todays-program.ts';
 import { createUndrawnEntries } from './undrawn-entries.ts';
@@ -172,9 +173,7 @@ export function createAppState(around: Surroundings): AppState {
   }
 
   function rackOf(opened: readonly Program[]): readonly Program[] {
-    const openedIds = idsOf(opened);
-    const builtIn = builtInPrograms.filter(({ id }) => id === undefined || !openedIds.has(id));
-    return [...builtIn.map((program) => programInWords(program)), ...opened];
+    return rackPrograms(opened).map((program) => programInWords(program));
   }
 
   function publish({
@@ -188,7 +187,7 @@ export function createAppState(around: Surroundings): AppState {
     journal?: Journal;
     past?: Past;
   }): void {
-    const openedIds = idsOf(opened);
+    const openedIds = new Set(opened.flatMap(({ id }) => id ?? []));
     const programs = rackOf(opened);
     const today = around.today();
     const { chosen, season } = chosenToday({ journal, past, programs, kit, today });
@@ -251,15 +250,7 @@ export function createAppState(around: Surroundings): AppState {
   }
 
   async function bringBack(thing: RemovedThing): Promise<boolean> {
-    const editedAt = around.instant();
-    const isBack =
-      thing.kind === 'program'
-        ? await act.putProgram(thing.value)
-        : thing.kind === 'drill'
-          ? await act.putDrill({ ...thing.value, editedAt })
-          : thing.kind === 'note'
-            ? await act.putNote({ ...thing.value, editedAt })
-            : await act.putMilestone({ ...thing.value, editedAt });
+    const isBack = await putBack(thing, act, around.instant());
     return isBack && write('fault', () => store.putRemovedToday(withoutRemoved(removed, thing, around.today())));
   }
 
@@ -364,16 +355,7 @@ export function createAppState(around: Surroundings): AppState {
       await reload();
       return report;
     },
-    saveDump: async () => {
-      try {
-        const dump = await around.dumpStored?.();
-        if (!dump || Object.keys(dump).length === 0) return say('trouble.nothingOnDisk');
-        around.saveFile(`larkhold-${around.today()}.dump.json`, `${JSON.stringify(dump, null, 2)}\n`);
-        return undefined;
-      } catch {
-        return say('trouble.diskUnread');
-      }
-    },
+    saveDump: () => saveDump(around),
     acceptLoss() {
       loss.accept();
       if (app) show({ ...app, view: { ...app.view, lost: loss.lost } });
@@ -420,19 +402,5 @@ export function createAppState(around: Surroundings): AppState {
       if (app) fn(app);
       return () => listeners.delete(fn);
     },
-  };
-}
-
-function idsOf(programs: readonly Program[]): ReadonlySet<string> {
-  return new Set(programs.flatMap(({ id }) => (id === undefined ? [] : [id])));
-}
-
-/** What went wrong, and what the archer can do about it. */
-function refusalOf(error: unknown): Refusal {
-  if (error instanceof RefusedValueError) return { thing: error.thing, message: error.message };
-  const reason = error instanceof Error ? error.message : String(error);
-  return {
-    thing: 'fault',
-    message: say('app.fault', { reason }),
   };
 }

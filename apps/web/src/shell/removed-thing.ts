@@ -57,3 +57,32 @@ export function withoutRemoved(before: readonly RemovedThing[], thing: RemovedTh
 function keyOf({ kind, value }: RemovedThing): string {
   return `${kind} ${value.id}`;
 }
+
+/**
+ * Writes a removed thing again.
+ * @param thing as it was
+ * @param act what writes it
+ * @param editedAt the instant, ISO 8601, so that it counts as later than its removal
+ * @returns whether it is kept
+ */
+export function putBack(
+  { kind, value }: RemovedThing,
+  act: {
+    putProgram(value: Program): Promise<boolean>;
+    putDrill(value: DrillRecord): Promise<boolean>;
+    putNote(value: NoteScrap): Promise<boolean>;
+    putMilestone(value: Milestone): Promise<boolean>;
+  },
+  editedAt: string,
+): Promise<boolean> {
+  switch (kind) {
+    case 'program':
+      return act.putProgram(value);
+    case 'drill':
+      return act.putDrill({ ...value, editedAt });
+    case 'note':
+      return act.putNote({ ...value, editedAt });
+    case 'milestone':
+      return act.putMilestone({ ...value, editedAt });
+  }
+}
