@@ -8,9 +8,14 @@ const UNSLOWED = [
   '--disable-renderer-backgrounding',
 ];
 
-/** Starts a Chromium whose tabs can truly be hidden. */
-export function launchWithTabs() {
-  return chromium.launch({ executablePath: findChromium(), args: chromiumFlags, ignoreDefaultArgs: UNSLOWED });
+/**
+ * Starts a Chromium whose tabs can truly be hidden.
+ *
+ * @param flags more of its flags, such as a film for its camera
+ */
+export function launchWithTabs(flags = []) {
+  const args = [...chromiumFlags, ...flags];
+  return chromium.launch({ executablePath: findChromium(), args, ignoreDefaultArgs: UNSLOWED });
 }
 
 /**

@@ -3,6 +3,7 @@ import wasm from '../../../node_modules/@tensorflow/tfjs-backend-wasm/dist/tfjs-
 import weights from '../../../node_modules/@vladmandic/human/models/movenet-lightning.bin?url';
 import graph from '../../../node_modules/@vladmandic/human/models/movenet-lightning.json?url';
 import { CLOCK_BITS } from '../../fixtures/sight/clock-bits.ts';
+import { type BesideRun, runBeside } from './beside.ts';
 
 /** What one run found. Instants are the film's own, milliseconds. */
 export interface SightRun {
@@ -98,4 +99,13 @@ async function runSight({
   return run;
 }
 
-Object.assign(globalThis, { runSight });
+/** Cues with and without the camera beside them, by turns in one page. */
+async function runCues({ count, rounds }: { count: number; rounds: number }): Promise<BesideRun[]> {
+  const runs: BesideRun[] = [];
+  for (let round = 0; round < rounds; round++) {
+    runs.push(await runBeside({ count }), await runBeside({ count, files: { graph, weights, wasm } }));
+  }
+  return runs;
+}
+
+Object.assign(globalThis, { runSight, runCues });

@@ -1,5 +1,5 @@
 // Films of an invented archer through a real Chromium's camera: how well and at what cost they are seen.
-// Usage: npm run bench:sight [-- plain early faults ...] [--slow=4]   (no names: plain early faults left, some four minutes)
+// Usage: npm run bench:sight [-- plain early faults ... | beside] [--slow=4]   (no names: plain early faults left, and cues and memory beside, some eight minutes)
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,6 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { chromium } from 'playwright-core';
 import { createServer } from 'vite';
 import { chromiumFlags, findChromium } from '../../../scripts/find-chromium.mjs';
+import { measureBeside } from './measure-beside.mjs';
 
 const asked = process.argv.slice(2).filter((word) => !word.startsWith('--'));
 const slow = Number(process.argv.find((word) => word.startsWith('--slow='))?.slice(7) ?? 1);
@@ -24,7 +25,7 @@ const server = await createServer({
 await server.listen();
 const { filmOf } = await server.ssrLoadModule('./films.ts');
 const { writeFilm } = await server.ssrLoadModule('../../fixtures/sight/write-film.ts');
-const names = asked.length > 0 ? asked : ['plain', 'early', 'faults', 'left'];
+const names = (asked.length > 0 ? asked : ['plain', 'early', 'faults', 'left']).filter((name) => name !== 'beside');
 const scripts = new Map(names.map((name) => [name, filmOf(name)]));
 
 const folder = mkdtempSync(join(tmpdir(), 'larkhold-films-'));
@@ -66,9 +67,15 @@ try {
       rmSync(path);
     }
   }
-  console.log(
-    `\nall films, ms from the truth: start ${three(all.start)}; end ${three(all.end)}; let-down known after ${three(all.known)}`,
-  );
+  if (asked.length === 0 || asked.includes('beside')) {
+    const path = join(folder, 'beside.y4m');
+    writeFilm(path, filmOf('plain'));
+    await measureBeside(server.resolvedUrls.local[0], path);
+  }
+  if (names.length > 0)
+    console.log(
+      `\nall films, ms from the truth: start ${three(all.start)}; end ${three(all.end)}; let-down known after ${three(all.known)}`,
+    );
 } finally {
   await server.close();
   rmSync(folder, { recursive: true });
