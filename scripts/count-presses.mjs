@@ -54,7 +54,7 @@ const errands = [
   ['Write down how the day felt', [...toWeek, (h) => h.field('Good')]],
   ['Set the focus of the week', [...toWeek, (h) => h.field('Focus: the one thing worked on')]],
   ['Write the review', [...toWeek, (h) => h.field('What went right')]],
-  ['See the week’s numbers', [...toWeek, (h) => h.css('week-page summary#totals')]],
+  ['See the week’s numbers', [...toWeek, (h) => h.css('week-page .totals summary')]],
   ['See whether it gets better', [(h) => h.place('Journal'), (h) => h.link('Trends')]],
   ['Look at the last drill', [(h) => h.place('Journal'), (h) => h.css('lark-drill-entry summary')]],
   ['Save everything', [...toKit(/^Files/), (h) => h.button('Backup of everything')]],

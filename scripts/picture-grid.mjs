@@ -122,15 +122,17 @@ const parts = {
     await sitting.go('#/line');
     await sitting.begin();
     await sitting.settle();
-    for (const kind of ['ready', 'draw', 'hold', 'letDown', 'rest']) {
-      await sitting.passTo((view) => view.kind === kind);
-      // No time passes from one picture to the next.
-      const still = { ...sitting, settle: () => page.waitForTimeout(60) };
-      still.look = async ({ width, height, scheme }) => {
+    // No time passes from one picture to the next.
+    const still = {
+      ...sitting,
+      async look({ width, height, scheme }) {
         await page.setViewportSize({ width, height });
         await page.emulateMedia({ colorScheme: scheme });
         await page.waitForTimeout(90);
-      };
+      },
+    };
+    for (const kind of ['ready', 'draw', 'hold', 'letDown', 'rest']) {
+      await sitting.passTo((view) => view.kind === kind);
       await sheetOf(`drill-${kind}`, still, looks);
       if (kind === 'rest') {
         await page.keyboard.press('KeyP');
@@ -142,18 +144,7 @@ const parts = {
     }
     await sitting.passTo((view) => view.state === 'done');
     await sitting.pass(300);
-    await sheetOf(
-      'closing',
-      {
-        ...sitting,
-        look: async ({ width, height, scheme }) => {
-          await page.setViewportSize({ width, height });
-          await page.emulateMedia({ colorScheme: scheme });
-          await page.waitForTimeout(90);
-        },
-      },
-      looks,
-    );
+    await sheetOf('closing', still, looks);
     await sitting.changeKit({ viewing: { flipped: false } });
     await page.locator('lark-after').click();
     await sitting.pass(1500);

@@ -5,6 +5,8 @@ import { root } from './prepare.mjs';
 
 /** A Wednesday morning, in the week that the demo journal ends with. */
 const morning = Date.UTC(2026, 10, 25, 6, 20);
+/** A clock can only be stopped at a moment that is still to come. */
+const TO_STOP_MS = 20_000;
 /** No more at once than a running drill takes for unnoticed. */
 const STEP_MS = 1000;
 
@@ -24,14 +26,15 @@ export async function openStudio() {
 }
 
 /** One archer's device. Looks by size, colours and mirror are changed under way: nothing is begun anew for another picture. */
-async function createSitting(browser, address, { locale = 'en-GB', hasDemo = false, hasTouch = true } = {}) {
+async function createSitting(browser, address, { locale = 'en-GB', hasDemo = false, density = 1 } = {}) {
   const context = await browser.newContext({
     locale,
     timezoneId: 'UTC',
-    hasTouch,
     viewport: { width: 390, height: 844 },
+    deviceScaleFactor: density,
   });
   await context.clock.install({ time: morning });
+  await context.clock.pauseAt(morning + TO_STOP_MS);
   const page = await context.newPage();
   page.on('pageerror', (error) => console.error(`${page.url()}: ${error.message}`));
   const pass = async (ms) => {
@@ -92,12 +95,11 @@ async function createSitting(browser, address, { locale = 'en-GB', hasDemo = fal
 }
 
 /** A picture as WebP, which the driver does not give by itself. */
-export async function shootWebp(page, { isWhole = false } = {}) {
+export async function shootWebp(page) {
   const session = await page.context().newCDPSession(page);
   const { data } = await session.send('Page.captureScreenshot', {
     format: 'webp',
     quality: 80,
-    captureBeyondViewport: isWhole,
   });
   await session.detach();
   return Buffer.from(data, 'base64');

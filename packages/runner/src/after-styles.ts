@@ -242,6 +242,39 @@ export const afterStyles = css`
     min-height: 0;
     margin: 0 auto;
   }
+  /* Beside each other on a screen that is wider than high: both as large as they can be. */
+  @media (orientation: landscape) {
+    .closing {
+      grid-template: 1fr 1fr / minmax(0, 11fr) minmax(0, 9fr);
+      column-gap: 4vw;
+    }
+    .closing .word {
+      align-self: end;
+      font-size: min(12vw, 38vh);
+    }
+    .closing .count {
+      align-self: start;
+      font-size: min(10vw, 30vh);
+      white-space: nowrap;
+    }
+    .closing lark-hold-ribbon {
+      grid-area: 1 / 2 / -1 / -1;
+    }
+  }
+  /* Effort and pain beside each other where the screen is wide or low. */
+  @media (min-width: 60rem), (min-width: 40rem) and (max-height: 30rem) {
+    form {
+      grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      column-gap: 2.5rem;
+      align-items: start;
+      max-width: 72rem;
+    }
+    h2,
+    .hint,
+    .done {
+      grid-column: 1 / -1;
+    }
+  }
   @keyframes away {
     to {
       opacity: 0;

@@ -53,13 +53,21 @@ export class LarkLearn extends LitElement {
         gap: 0.6rem;
       }
       .label {
-        flex: 1 1 10rem;
+        flex: 1 1 100%;
         font-weight: 600;
       }
+      /* Pressed by a hand without a bow in it. */
+      button {
+        min-height: 48px;
+        min-width: 48px;
+        font-size: 1rem;
+      }
       .heard {
-        min-height: 1.4em;
         margin: 0.4rem 0 0;
         color: var(--dim);
+      }
+      .heard:empty {
+        margin: 0;
       }
       .heard.set {
         color: var(--ink);

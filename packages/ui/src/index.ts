@@ -17,4 +17,5 @@ export * from './reserve-picture.ts';
 export * from './ribbon/index.ts';
 export * from './stroke-path.ts';
 export * from './tick-of.ts';
+export * from './timeline-strokes.ts';
 export * from './trend-chart.ts';

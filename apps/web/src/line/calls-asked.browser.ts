@@ -69,8 +69,8 @@ test('an order to shoot can’t be allowed, and the archer reads why', async () 
   await trial.state.app?.act.putProgram(withCalls(['Let go now', 'Stay t\u200ball', 'Shоulders']));
   await expect.poll(() => asked()?.querySelectorAll('li').length).toBe(3);
   expect(question()).toBeNull();
-  expect(textOf(asked())).toContain('“Let go now” Not said: “let go” can be heard as an order to let the string go.');
-  expect(textOf(asked())).toContain('Not said: it holds characters that nobody can see.');
+  expect(textOf(asked())).toContain('“Let go now” Not spoken: “let go” can be heard as an order to let the string go.');
+  expect(textOf(asked())).toContain('Not spoken: it holds characters that nobody can see.');
   expect(textOf(asked())).toContain('mixes letters of two alphabets');
   expect(await trial.faults()).toEqual([]);
 });

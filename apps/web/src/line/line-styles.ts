@@ -137,6 +137,10 @@ export const lineStyles = css`
       --text-numbers: clamp(2.2rem, 17vh, 3.6rem);
       margin-top: 0.5rem;
     }
+    /* A phone on its side has width, and no height to spare. */
+    .string {
+      flex: 1 1 16rem;
+    }
     .begin {
       min-height: min(3rem, 16vh);
       padding-block: 0.2rem;

@@ -13,6 +13,7 @@ import { todaysPrescription } from '../shell/todays-prescription.ts';
 import '../shell/lark-notes.ts';
 import { type DecodedFile, decodeProgramFile } from './decode-program-file.ts';
 import './lark-file-answer.ts';
+import { programStrokes } from './program-strokes.ts';
 import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
 
 /** What the app was opened with is opened once, however often the archer comes back to the rack. */
@@ -43,26 +44,38 @@ export class LarkRack extends PlaceElement {
           padding-inline: 0.5rem;
           font-size: var(--text-small);
         }
-        header .row {
-          display: grid;
-          grid-template-columns: repeat(2, auto);
+        header .row > * {
+          flex: 1 1 auto;
         }
       }
       .programs {
         margin-top: var(--gap);
-        border-top: 1px solid var(--rule);
       }
       li {
         display: grid;
         grid-template-columns: minmax(0, 1fr) auto;
         gap: 0.2rem 1rem;
         align-items: center;
-        padding: 0.85rem 0 0.85rem 0.9rem;
-        border-bottom: 1px solid var(--rule);
+        padding: 0.7rem 0 0.35rem 0.9rem;
         border-left: 3px solid transparent;
       }
       li.chosen {
         border-left-color: var(--accent);
+      }
+      /* Today's drill stands on the row's own rule. */
+      .strokes {
+        grid-column: 1 / -1;
+        width: 100%;
+        height: 1.5rem;
+        fill: var(--dim);
+      }
+      .chosen .strokes {
+        fill: var(--ink);
+      }
+      .strokes .ground {
+        fill: none;
+        stroke: var(--faint);
+        vector-effect: non-scaling-stroke;
       }
       li a {
         font-size: var(--text-large);
@@ -150,9 +163,9 @@ export class LarkRack extends PlaceElement {
 
   #program(app: App, program: Program) {
     const isChosen = program === app.view.chosen;
-    const { durationMs } = todaysPrescription(app.view, program);
+    const prescription = todaysPrescription(app.view, program);
     const isOpened = program.id !== undefined && app.view.openedIds.has(program.id);
-    const facts = { tool: toolWord(program.tool), ms: durationMs };
+    const facts = { tool: toolWord(program.tool), ms: prescription.durationMs };
     return html`<li class=${isChosen ? 'chosen' : ''}>
       <div>
         <a href=${hrefOf('rack', idOf(program))}>${program.title}</a>
@@ -169,6 +182,7 @@ export class LarkRack extends PlaceElement {
               ${say('rack.take')}
             </button>`
       }
+      ${programStrokes(prescription)}
     </li>`;
   }
 

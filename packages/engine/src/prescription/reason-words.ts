@@ -84,7 +84,7 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   arrows: (f) =>
     cut(
       f,
-      `you shot ${f.arrows} arrows ${f.isToday ? 'today' : 'yesterday'}; from ${f.many} on we ease a little: common practice, no source`,
+      `you shot ${f.arrows} arrows ${f.isToday ? 'today' : 'yesterday'}; a rule of thumb: after ${f.many} arrows, a little less`,
     ),
   afterPain: (f) =>
     `${f.title}: ${lessWords(f)}, after pain on ${dateWords(f.on)}: hold and time grow by a fifth at most, or by a second and a rep, over what you have done since. The step is ours.`,

@@ -1,5 +1,5 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
-import { tableStyles } from '@larkhold/ui';
+import { larkMark, tableStyles } from '@larkhold/ui';
 import { formatDay, problemWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -87,6 +87,9 @@ export class CoachPage extends PostElement {
           padding-left: 0;
         }
       }
+      .none {
+        margin-top: calc(var(--gap) * 1.4);
+      }
       .squad {
         container-type: inline-size;
         margin-top: 0.8rem;
@@ -118,7 +121,7 @@ export class CoachPage extends PostElement {
         ${this.unreadCount > 0 ? html`<p class="dim">${say('coach.unread', { n: this.unreadCount })}</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
-      ${lines.length > 0 ? this.#squad(lines) : html`<p class="dim">${say('coach.noneOpen')}</p>`}
+      ${lines.length > 0 ? this.#squad(lines) : html`<div class="none">${larkMark()}<p class="dim">${say('coach.noneOpen')}</p></div>`}
       ${chosen ? html`<archer-sheet .handOver=${chosen} .owner=${owners.get(chosen)}></archer-sheet>` : nothing}`;
   }
 

@@ -91,6 +91,12 @@ export const weekPageStyles = css`
       align-items: start;
     }
   }
+  /* Beside the days the column is narrow: there the name stands above its field. */
+  @media (min-width: 68rem) {
+    .inline textarea {
+      flex-basis: 100%;
+    }
+  }
   .days {
     display: grid;
     /* Seven in a row; with very large text in two. */

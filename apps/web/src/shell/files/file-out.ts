@@ -50,6 +50,7 @@ export class FileOut extends PostElement {
         display: block;
       }
       .all {
+        container-type: inline-size;
         margin-top: 1rem;
       }
       .all li {
@@ -60,7 +61,7 @@ export class FileOut extends PostElement {
         padding: 0.5rem 0;
         border-top: 1px solid var(--rule);
       }
-      @media (max-width: 30rem) {
+      @container (max-width: 34rem) {
         .all li {
           grid-template-columns: minmax(0, 1fr);
         }
