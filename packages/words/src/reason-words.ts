@@ -192,6 +192,7 @@ function moved(f: MoveFacts, words: Words) {
  */
 export function nextStep(f: LadderFacts, words: Words = presentWords()): string {
   if (f.weightWaits) return words.say('reason.nextWaits');
+  if (f.weightMost !== undefined) return words.say('reason.nextMost', { most: lb(words, f.weightMost) });
   if (f.needDays === undefined) {
     return f.isCut ? words.say('reason.nextCut', { most: MOST_STEPS }) : words.say('reason.nextTop');
   }

@@ -8,6 +8,9 @@ export const WEIGHT_DAYS = 14;
 const MOST_ADDED_LBF = 5;
 const MOST_ADDED_SHARE = 0.2;
 
+/** No weight is added before this age, whatever a file says. Own, careful: no source. */
+const WEIGHT_FROM_YEARS = 16;
+
 /** The added weight that is in use in one program, and the day on which it last rose. */
 export interface WeightInUse {
   lbf: number;
@@ -33,9 +36,14 @@ export function weightOn(wishedLbf: number, body: BodyDay, own: WeightInUse, day
   return mayRaiseWeight(body, own, day) ? Math.min(wishedLbf, own.lbf + 2) : own.lbf;
 }
 
+/** Whether an archer is too young for any added weight. */
+export function isTooYoungForWeight(ageYears: number | undefined): ageYears is number {
+  return ageYears !== undefined && ageYears < WEIGHT_FROM_YEARS;
+}
+
 /** The most weight a program may add for an archer, pounds-force. */
 export function mostAddedLbf({ author }: Program, { onFingersLbf, ageYears }: Archer): number {
-  if (ageYears !== undefined && ageYears < 16) return 0;
+  if (isTooYoungForWeight(ageYears)) return 0;
   if (author !== undefined) return Number.POSITIVE_INFINITY;
   return Math.min(MOST_ADDED_LBF, onFingersLbf === undefined ? MOST_ADDED_LBF : MOST_ADDED_SHARE * onFingersLbf);
 }

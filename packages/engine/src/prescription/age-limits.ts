@@ -48,7 +48,7 @@ export function toolReason(program: Program, tool: Tool, { ageYears }: Archer): 
 
 /**
  * Holds a full day to what suits a young archer: under 12 no more than the club starter over all blocks, from 12 to 15 at most half of what an
- * adult would begin with. No added weight for either.
+ * adult would begin with. That neither adds weight is seen to before, see `mostAddedLbf`.
  * @param blocks the full day, fitted to the minutes
  * @param program for its foot
  * @param archer their age, where known
@@ -65,15 +65,10 @@ export function limitToAge(
   const limited = (isChild ? blocks.slice(0, 1) : blocks).map((block) => {
     const dose = doseOf(block);
     const foot = program.blocks[block.block]!;
-    const light = { ...dose, addedWeight: 0 };
-    if (dose.addedWeight > 0) {
-      const facts = { title: block.title, ageYears, fromLbf: dose.addedWeight, addedWeight: 0 };
-      reasons.push(reasonOf('ageWeight', facts, { block: block.block, acts: ['addedWeight'] }));
-    }
-    const youth = youthDose(light, foot);
-    const less = isChild ? leastOf(childDose(light), youth) : youth;
-    if (totalSeconds(less) < totalSeconds(light) || less.hold < light.hold) {
-      const facts = { ...lessFacts(block.title, light, less), ageYears };
+    const youth = youthDose(dose, foot);
+    const less = isChild ? leastOf(childDose(dose), youth) : youth;
+    if (totalSeconds(less) < totalSeconds(dose) || less.hold < dose.hold) {
+      const facts = { ...lessFacts(block.title, dose, less), ageYears };
       reasons.push(reasonOf('ageDose', facts, { block: block.block, acts: ['hold', 'reps', 'sets'] }));
     }
     const now = withDose(block, less);

@@ -1,6 +1,7 @@
 import { CAPACITY_DAYS, capacityOf } from '../archer/capacity.ts';
 import type { Tool } from '../archer/capacity-state.ts';
 import { repeatableHoldSeconds } from '../archer/careful-reserve.ts';
+import { mostAddedLbf } from './added-weight.ts';
 import { levers } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
 import { type BlockState, placeOf } from './block-state.ts';
@@ -27,7 +28,7 @@ export function firstDose(
   known: KnownToday,
   tool: Tool,
 ): { state: BlockState; reason?: Reason } {
-  const { body, archer, day } = known;
+  const { program, body, archer, day } = known;
   const foot = rules.path[0]!;
   const capacity = capacityOf(body.capacity, tool, body.lastDay ?? day, archer);
   const held = knownHold(known, tool);
@@ -55,7 +56,7 @@ export function firstDose(
   const begun = { ...state, level, dose, restHold: Math.max(foot.hold, place.hold) };
   const told = longest ?? (from === 'answer' ? archer.longestHoldSeconds : undefined);
   const facts = {
-    ...ladderFacts(rules, begun, dose, false),
+    ...ladderFacts(rules, begun, dose, false, mostAddedLbf(program, archer)),
     ...{ from, knownHold: Math.round(held * 10) / 10 },
     ...(told === undefined ? {} : { longestHold: Math.round(told) }),
   };

@@ -16,6 +16,7 @@ import { reasonOf } from './reason-words.ts';
  * @param state where it is
  * @param work what is worked with today
  * @param mayRaise whether weight may rise
+ * @param mostLbf the most weight that may be added, pounds-force
  * @returns one reason, and another at the top or where a hold fails again and again
  */
 export function ladderReasons(
@@ -24,8 +25,9 @@ export function ladderReasons(
   state: BlockState,
   work: Dose,
   mayRaise: boolean,
+  mostLbf: number,
 ): Reason[] {
-  const facts = ladderFacts(rules, state, work, mayRaise);
+  const facts = ladderFacts(rules, state, work, mayRaise, mostLbf);
   const reasons = [standReason(rules, state, work, facts)];
   if (isAtTop(rules, state, facts)) reasons.push(topReason(program, rules, work));
   return [...reasons, ...stuckReason(rules, state)];
@@ -60,7 +62,11 @@ function standReason(
 
 /** Nothing leads on, and what there is was held: on arriving, or after as many clean days as a step would have taken. */
 function isAtTop(rules: BlockRules, state: BlockState, facts: LadderFacts): boolean {
-  const isLast = state.level === rules.path.length - 1 && facts.needDays === undefined && !facts.weightWaits;
+  const isLast =
+    state.level === rules.path.length - 1 &&
+    facts.needDays === undefined &&
+    !facts.weightWaits &&
+    facts.weightMost === undefined;
   if (!isLast || rules.isCut || !state.isBegun || state.easedFrom) return false;
   return (state.move !== undefined && isUp(state.move.kind)) || state.cleanDays >= rules.cleanSessions;
 }
@@ -83,7 +89,13 @@ function stuckReason({ block, index }: BlockRules, { failed, easedFrom }: BlockS
 }
 
 /** The place on the ladder, where the program begins, what leads on, and where the rests come from. */
-export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, mayRaise: boolean): LadderFacts {
+export function ladderFacts(
+  rules: BlockRules,
+  state: BlockState,
+  work: Dose,
+  mayRaise: boolean,
+  mostLbf: number,
+): LadderFacts {
   const { block, path } = rules;
   const place = path[state.level]!;
   const { rest } = block;
@@ -104,7 +116,7 @@ export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, ma
     workSets: work.sets,
     workAddedWeight: work.addedWeight,
   };
-  addNext(facts, rules, state, mayRaise);
+  addNext(facts, rules, state, mayRaise, mostLbf);
   if (rules.isCut) facts.isCut = 1;
   if ('timesHold' in rest) {
     facts.restTimesHold = rest.timesHold;
@@ -116,11 +128,13 @@ export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, ma
 }
 
 /** What leads on, where anything does. */
-function addNext(facts: LadderFacts, rules: BlockRules, state: BlockState, mayRaise: boolean): void {
+function addNext(facts: LadderFacts, rules: BlockRules, state: BlockState, mayRaise: boolean, mostLbf: number): void {
   const isCut = state.cutDays > 1;
   const next = stepUp(state, rules, { weight: mayRaise, isCut });
   if (!next) {
-    if (stepUp(state, rules, { weight: true, isCut })) facts.weightWaits = 1;
+    if (!stepUp(state, rules, { weight: true, isCut })) return;
+    if (facts.workAddedWeight >= mostLbf) facts.weightMost = mostLbf;
+    else facts.weightWaits = 1;
     return;
   }
   const needed = cleanDaysFor(state, next, rules);

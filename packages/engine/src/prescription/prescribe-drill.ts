@@ -1,6 +1,6 @@
 import type { Tool } from '../archer/capacity-state.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
-import { mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
+import { isTooYoungForWeight, mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
 import { limitToAge } from './age-limits.ts';
 import { blockOf, doseOf, withDose } from './block-dose.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
@@ -14,6 +14,7 @@ import { leastSecondsToClimb } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { ladderReasons } from './ladder-reason.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
+import { limitsAfterEase } from './limits-after-ease.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
@@ -73,10 +74,12 @@ export function prescribeDrill(
   // Longer rests than the full day's may no longer fit.
   const again = fitBlocks(held.most, room, () => 'climb');
   const blocks = again.reasons.length === 0 ? held.blocks : nowhereMore(held.blocks, again.blocks);
+  const leftOf = (index: number) => {
+    const state = full.find(({ rules }) => rules.index === index)?.state;
+    return state?.easedFrom && state.dose;
+  };
   reasons.push(
-    ...fitted.reasons,
-    ...paced.reasons,
-    ...aged.reasons,
+    ...limitsAfterEase([...fitted.reasons, ...paced.reasons, ...aged.reasons], leftOf),
     ...eased.flatMap((one) => one.reasons),
     ...lessened.reasons,
     ...held.reasons,
@@ -106,15 +109,17 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
     ...(state.easedFrom ? state.dose : work),
     addedWeight: Math.min(addedWeight, state.dose.addedWeight),
   };
-  const reasons = reason ? [reason] : ladderReasons(program, rules, state, shown, mayRaise);
+  const reasons = reason ? [reason] : ladderReasons(program, rules, state, shown, mayRaise, most);
   if (addedWeight < wishedLbf && addedWeight < Math.max(wished.addedWeight, rules.path[0]!.addedWeight)) {
-    const facts = {
-      title: rules.block.title,
-      wished: wishedLbf,
-      addedWeight,
-      ...(most < wishedLbf && addedWeight >= most ? { most } : {}),
-    };
-    reasons.push(reasonOf('weightWaits', facts, { block: rules.index, acts: ['addedWeight'] }));
+    const { title } = rules.block;
+    const { ageYears } = archer;
+    const where = { block: rules.index, acts: ['addedWeight'] as const };
+    const limit = most < wishedLbf && addedWeight >= most ? { most } : {};
+    reasons.push(
+      isTooYoungForWeight(ageYears)
+        ? reasonOf('ageWeight', { title, ageYears, fromLbf: wishedLbf, addedWeight }, where)
+        : reasonOf('weightWaits', { title, wished: wishedLbf, addedWeight, ...limit }, where),
+    );
   }
   return { rules, state, block: blockOf(rules, work, Math.max(state.restHold, work.hold), state.restFactor), reasons };
 }

@@ -169,6 +169,7 @@ function moved(f: MoveFacts, because: string): string {
 
 function nextWords(f: LadderFacts): string {
   if (f.weightWaits) return 'More weight comes next, but not before the two weeks are over.';
+  if (f.weightMost !== undefined) return `More weight would come next, but ${f.weightMost} lb added is the most.`;
   if (f.needDays === undefined) {
     return f.isCut
       ? `The ladder goes on, but only its first ${mostClimbs} steps are counted.`

@@ -32,6 +32,8 @@ export type LadderFacts = Place & {
   nextAddedWeight?: number;
   /** 1 where only more weight leads on, and it may not rise yet. */
   weightWaits?: number;
+  /** Where only more weight leads on, and there may never be more: the most there may be, pounds-force. */
+  weightMost?: number;
   /** Steps beyond the last are not counted. */
   isCut?: number;
   /** How many times a hold the rest is, and which hold. */

@@ -10,6 +10,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
   'reason.lessReps': 'Wiederholungen von {from, number} auf {to, number}',
   'reason.lessSets': 'Sätze von {from, number} auf {to, number}',
   'reason.lessWeight': 'Zusatzgewicht von {from} auf {to}',
+  'reason.nextMost': 'Als Nächstes käme mehr Gewicht, aber {most} zusätzlich ist das Höchste.',
   'reason.nextWaits': 'Als Nächstes kommt mehr Gewicht, aber nicht vor Ablauf der zwei Wochen.',
   'reason.nextCut': 'Die Stufen gehen weiter, aber nur die ersten {most, number} zählen.',
   'reason.nextTop': 'Das ist die oberste Stufe.',

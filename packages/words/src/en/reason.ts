@@ -8,6 +8,7 @@ export const reason = {
   'reason.lessReps': 'reps {from, number} to {to, number}',
   'reason.lessSets': 'sets {from, number} to {to, number}',
   'reason.lessWeight': 'added weight {from} to {to}',
+  'reason.nextMost': 'More weight would come next, but {most} added is the most.',
   'reason.nextWaits': 'More weight comes next, but not before the two weeks are over.',
   'reason.nextCut': 'The ladder goes on, but only its first {most, number} steps are counted.',
   'reason.nextTop': 'This is the top of its ladder.',

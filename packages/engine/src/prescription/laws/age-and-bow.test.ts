@@ -68,6 +68,24 @@ describe('age and bow', { timeout: 300_000 }, () => {
     }
   });
 
+  it('says that age is why: neither a coach nor two weeks bring weight before 16', () => {
+    const ladder = { rungs: [{ raise: 'addedWeight', by: 2, until: 8 }] };
+    const ofCoach = trialProgram({ addedWeight: 4, ladder }, { author: 'Kim' });
+    const reasonsAt = (ageYears: number) =>
+      prescribe({ program: ofCoach, records: [], today: '2026-11-25', archer: { ageYears } }).reasons;
+    const young = reasonsAt(14);
+    expect(young.find(({ rule }) => rule === 'ageWeight')?.facts).toMatchObject({
+      ageYears: 14,
+      fromLbf: 4,
+      addedWeight: 0,
+    });
+    const said = young.map(({ change }) => change).join(' ');
+    expect(said).toContain('no added weight under 16, instead of 4 lb');
+    expect(said).toContain('More weight would come next, but 0 lb added is the most.');
+    expect(said).not.toMatch(/coach's file|two weeks/);
+    expect(reasonsAt(16).map(({ rule }) => rule)).toContain('weightWaits');
+  });
+
   it('the bands of age begin at 12 and at 16', () => {
     const toolAt = (ageYears: number) =>
       prescribe({ program: trialProgram(), records: [], today: '2026-11-25', archer: { ageYears } }).tool;

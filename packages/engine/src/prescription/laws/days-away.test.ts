@@ -132,6 +132,30 @@ describe('days away, in numbers', () => {
     expect(after(heavy, 364)[2]).toBe(0);
   });
 
+  it('the 365th day is the one after which nothing but the foot is left', () => {
+    // Who has come to 10 x 40 s on a ladder that begins with 10 x 5 s: a quarter of it is 5 x 20 s, and after a year 5 x 5 s is the most.
+    const program = trialProgram({
+      sets: 1,
+      reps: 10,
+      hold: 5,
+      ladder: { rungs: [{ raise: 'hold', by: 5, until: 60 }] },
+    });
+    const [foot] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const done = drillOf(
+      program,
+      { blocks: [{ ...foot!, holdMs: 40_000 }], date: dayOfNumber(20_000) },
+      { manner: 'clean', saysWhy: false },
+      0,
+    );
+    const after = (days: number) =>
+      prescribe({ program, records: [done], today: dayOfNumber(20_000 + days) }).blocks.map(({ reps, holdMs }) => [
+        reps,
+        holdMs,
+      ]);
+    expect(after(364)).toEqual([[5, 20_000]]);
+    expect(after(365)).toEqual([[5, 5000]]);
+  });
+
   it("a file's more steps down ask for no more than its fewer steps, though its ladder resets", () => {
     // Given a ladder 10 x 20 s, 10 x 30 s, 11 x 10 s, 11 x 20 s, ... and an archer at 11 x 20 s,
     const rungs = [

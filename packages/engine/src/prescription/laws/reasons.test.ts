@@ -4,6 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { anyLifePlan, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { reasonOf } from '../reason-words.ts';
+import { trialProgram, trialRecord } from '../trial-history.ts';
 
 // Law: every number has its reason, every reason is data, and its sentence is made from its facts alone; every ease says so.
 
@@ -22,6 +23,23 @@ describe('every number has its reason', { timeout: 300_000 }, () => {
       }),
       { seed: 1101, numRuns: 2000 },
     );
+  });
+
+  it('tells of the minutes only where they leave less than days away do', () => {
+    const program = trialProgram();
+    const other = trialRecord('2026-10-20', 5, {}, { id: 'other', program: 'Another' });
+    const records = ['2026-09-01', '2026-09-03', '2026-09-05', '2026-09-07'].map((date) => trialRecord(date, 30));
+    const saidIn = (minutes: number) => {
+      const given = prescribe({ program, records: [...records, other], today: '2026-10-22', minutes });
+      const said = given.reasons.find(({ rule }) => rule === 'shorter')?.facts as Record<string, number> | undefined;
+      const [block] = given.blocks;
+      return { today: block!.sets * block!.reps, said: said && said.sets! * said.reps! };
+    };
+    // 43 days away leave less than half of 2 x 5; in fourteen minutes more than that has room, in three less.
+    expect(saidIn(14).said).toBeUndefined();
+    const { today, said } = saidIn(3);
+    expect(said).toBe(today);
+    expect(today).toBeLessThan(saidIn(14).today);
   });
 
   it('says of every number below what is worked with what made it less', () => {
@@ -50,6 +68,15 @@ describe('every number has its reason', { timeout: 300_000 }, () => {
                   one.acts?.includes(lever as 'hold'),
               );
               expect([lever, today, work, said]).toEqual([lever, today, work, true]);
+            }
+            // A sentence that is the last to say a count says today's: what the minutes or the years leave is not told where less is left anyway.
+            const count = sets * reps;
+            const last = given.reasons.findLast(
+              (one) => one.block === block && 'reps' in one.facts && one.rule !== 'top',
+            );
+            if (last && ['shorter', 'pace', 'ageDose'].includes(last.rule)) {
+              const facts = last.facts as Record<string, number>;
+              expect([last.rule, facts.sets! * facts.reps!]).toEqual([last.rule, count]);
             }
           }
         }
