@@ -1,19 +1,8 @@
-import type { LanguageTexts } from './language-texts.ts';
-
-/** The languages Larkhold speaks: each has a folder, and a line here. */
+/** The languages Larkhold speaks: each has a line here, one in `fetch-texts.ts`, and a folder. `usualLocale`: what numbers follow where a tag names no region. */
 const spoken = {
-  en: { name: 'English', usualLocale: 'en-GB', load: async () => (await import('./en/english.ts')).english },
-  de: { name: 'Deutsch', usualLocale: 'de', load: async () => (await import('./de/german.ts')).german },
-} as const satisfies Record<string, SpokenLanguage>;
-
-interface SpokenLanguage {
-  /** In the language itself. */
-  name: string;
-  /** What numbers and days follow where a tag names another language, or none. */
-  usualLocale: string;
-  /** Fetches what is written in it. */
-  load(): Promise<LanguageTexts>;
-}
+  en: { name: 'English', usualLocale: 'en-GB' },
+  de: { name: 'Deutsch', usualLocale: 'de' },
+} as const;
 
 /** A language Larkhold speaks. */
 export type Language = keyof typeof spoken;
@@ -25,15 +14,6 @@ export const languageTags = Object.keys(spoken) as [Language, ...Language[]];
 export const languages = Object.fromEntries(languageTags.map((tag) => [tag, spoken[tag].name])) as {
   readonly [Tag in Language]: (typeof spoken)[Tag]['name'];
 };
-
-/**
- * Fetches what is written in a language.
- * @param language which
- * @returns its texts; rejects where they can't be fetched
- */
-export function fetchTexts(language: Language): Promise<LanguageTexts> {
-  return spoken[language].load();
-}
 
 /**
  * The language that serves a locale.

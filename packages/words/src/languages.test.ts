@@ -11,7 +11,8 @@ import {
 import { describe, expect, it } from 'vitest';
 import { parseMessage } from './create-words.ts';
 import { en } from './en/index.ts';
-import { fetchTexts, languageTags } from './language.ts';
+import { fetchTexts } from './fetch-texts.ts';
+import { languageTags } from './language.ts';
 
 /** What a message needs: `name: kind`, with the words that a select tells apart. */
 function needs(elements: readonly MessageFormatElement[]): string[] {

@@ -1,4 +1,5 @@
-import { fetchTexts, type Language, languageOf } from './language.ts';
+import { fetchTexts } from './fetch-texts.ts';
+import { type Language, languageOf } from './language.ts';
 import type { LanguageTexts } from './language-texts.ts';
 import { localeHere } from './locale-here.ts';
 

@@ -1,4 +1,5 @@
-import { fetchTexts, type Language, languageTags } from './language.ts';
+import { fetchTexts } from './fetch-texts.ts';
+import { type Language, languageTags } from './language.ts';
 import type { LanguageTexts } from './language-texts.ts';
 
 // What `#texts` is outside of a browser: every language, there from the start.
