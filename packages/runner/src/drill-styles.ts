@@ -4,28 +4,33 @@ import { css } from 'lit';
 export const drillStyles = css`
   :host {
     display: grid;
-    grid-template-rows: minmax(0, 1fr) auto auto;
+    grid-template: 'glance' minmax(0, 1fr) 'sight' auto 'mind' auto 'buttons' auto / minmax(0, 1fr);
     height: 100%;
     min-height: 0;
     box-sizing: border-box;
     line-height: 1.2; /* the page around it may have any: what lines don't need, the number has */
   }
   lark-glance {
-    grid-row: 1;
-    grid-column: 1;
+    grid-area: glance;
   }
   ::slotted(*) {
-    grid-row: 2;
+    grid-area: mind;
     min-width: 0;
   }
+  /* A room of its own: over the display it would hide words. */
   ::slotted([slot='sight']) {
-    grid-row: 1;
-    grid-column: 1;
-    place-self: end start;
-    z-index: 1;
+    grid-area: sight;
+  }
+  @media (orientation: landscape) {
+    :host {
+      grid-template: 'glance sight' minmax(0, 1fr) 'mind mind' auto 'buttons buttons' auto / minmax(0, 1fr) auto;
+    }
+    ::slotted([slot='sight']) {
+      align-self: end;
+    }
   }
   .waiting {
-    grid-row: 3;
+    grid-area: buttons;
     display: grid;
     gap: 0.8rem;
     justify-items: center;
@@ -68,8 +73,7 @@ export const drillStyles = css`
     font-size: 1.4rem;
   }
   .question {
-    grid-row: 1;
-    grid-column: 1;
+    grid-area: glance;
     align-self: end;
     z-index: 1;
     display: flex;
@@ -89,7 +93,7 @@ export const drillStyles = css`
     font-size: 1.1rem;
   }
   .buttons {
-    grid-row: 3;
+    grid-area: buttons;
     display: grid;
     grid-template-columns: repeat(12, minmax(0, 1fr));
     gap: 10px;
@@ -105,7 +109,7 @@ export const drillStyles = css`
   /* Long words, as German has, are set smaller before they are broken. */
   .buttons button:nth-child(n + 3) {
     padding-inline: 2px;
-    font-size: clamp(0.78rem, 3.4vw, 1.1rem);
+    font-size: clamp(0.72rem, 3.2vw, 1.1rem);
     hyphens: auto;
   }
   .buttons button:nth-child(-n + 2) {
@@ -118,6 +122,9 @@ export const drillStyles = css`
     .buttons button,
     .buttons button:nth-child(-n + 2) {
       grid-column: auto;
+    }
+    .buttons button:nth-child(n + 3) {
+      font-size: clamp(0.72rem, 1.9vw, 1.1rem);
     }
   }
 `;

@@ -37,7 +37,7 @@ import { blockLines, waitingView } from './waiting-view.ts';
  * @prop resumeFrom a kept session of the same prescription; `begin()` then shows where it is and waits for Resume
  * @prop sources what is pressed beside keys and screen: gamepads, a headset, claps
  * @prop environment clock, sound and frames; the browser's where left out
- * @slot sight - a camera's own corner of the display
+ * @slot sight - a camera's own room, below the display or beside it
  * @slot - beside the display, small: what the archer keeps in mind
  * @event lark-begin begun; detail `{ record }`
  * @event lark-rep a rep ended; detail `{ rep, record, snapshot }`

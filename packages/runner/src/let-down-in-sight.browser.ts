@@ -125,3 +125,21 @@ test.each(sizes)(
     expect(borderTopColor).not.toBe(getComputedStyle(drill).backgroundColor);
   },
 );
+
+test.each([...sizes, [390, 844] as const])(
+  'at %i x %i a camera has a room of its own: it covers no word',
+  async (width, height) => {
+    const drill = await inHold(width, height);
+    const camera = document.createElement('div');
+    camera.slot = 'sight';
+    // As large as the sign in a hold: a row below the display, a column beside it where the screen is lying.
+    Object.assign(camera.style, width > height ? { width: '8rem', height: '10rem' } : { height: '4rem' });
+    drill.append(camera);
+    expect(await faultsOf(drill)).toEqual([]);
+    const [sign, display] = [camera, drill.renderRoot.querySelector('lark-glance')!].map((one) =>
+      one.getBoundingClientRect(),
+    );
+    const isApart = sign!.top >= display!.bottom - 1 || sign!.left >= display!.right - 1;
+    expect(isApart, JSON.stringify([sign, display])).toBe(true);
+  },
+);

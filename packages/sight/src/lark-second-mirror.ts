@@ -16,6 +16,7 @@ const BREATH_MS = 700;
  * @prop flipped turned over, as in a mirror
  * @prop linesAt the lines at an instant of the clip, in the pixels of the clip's own pictures
  * @prop label what it is, for who cannot see it
+ * @prop locale how the time is written, BCP 47; the browser's where left out
  * @event lark-replay a round begins; detail `{ rate }`
  * @csspart picture the canvas
  */
@@ -44,6 +45,7 @@ export class LarkSecondMirror extends LitElement {
   @property({ type: Boolean }) flipped = false;
   @property({ attribute: false }) linesAt: ((atMs: number) => readonly FormLine[]) | undefined;
   @property() label = '';
+  @property() locale: string | undefined;
 
   #round = 0;
 
@@ -124,7 +126,8 @@ export class LarkSecondMirror extends LitElement {
       }
     }
     const time = this.renderRoot.querySelector('.time');
-    const seconds = ((atMs - clip.fromMs) / 1_000).toFixed(1);
+    const tenth = { minimumFractionDigits: 1, maximumFractionDigits: 1 };
+    const seconds = ((atMs - clip.fromMs) / 1_000).toLocaleString(this.locale, tenth);
     if (time) time.textContent = rate === 1 ? `${seconds} s` : `${seconds} s · ½`;
   }
 }

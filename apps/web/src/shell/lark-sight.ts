@@ -11,7 +11,7 @@ import {
   type WatchedCamera,
   type WitnessEvent,
 } from '@larkhold/sight';
-import { formWords, movedCall, say } from '@larkhold/words';
+import { formWords, movedCall, presentWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { watchChosen } from './sight-camera.ts';
@@ -37,27 +37,48 @@ export class LarkSight extends LitElement {
   static override styles = css`
     :host {
       display: grid;
-      gap: 0.3rem;
-      width: clamp(7rem, 24%, 12rem);
-      padding: 0.5rem;
+      grid-template-columns: auto minmax(0, 1fr);
+      align-items: center;
+      gap: 0.3rem 0.6rem;
+      padding: 0.3rem 0.6rem;
       font-size: 0.85rem;
-    }
-    :host([replays]) {
-      width: clamp(12rem, 46%, 34rem);
+      line-height: 1.25;
     }
     video {
       display: block;
-      width: 100%;
+      width: 4.2rem;
       border: 2px solid var(--accent);
       box-sizing: border-box;
     }
-    :host([replays]) video {
-      width: 30%;
+    lark-second-mirror,
+    .form {
+      grid-column: 1 / -1;
+    }
+    /* In a rest the last hold is what one looks at; the number stays in sight beside it. */
+    lark-second-mirror {
+      width: min(100%, 40vh, 34rem);
+      justify-self: center;
     }
     p {
       margin: 0;
-      background: var(--ground);
       color: var(--ink);
+    }
+    @media (orientation: landscape) {
+      :host {
+        width: 8rem;
+        grid-template-columns: minmax(0, 1fr);
+      }
+      :host([replays]) {
+        width: min(46vw, 64vh, 40rem);
+        grid-template-columns: auto minmax(0, 1fr);
+      }
+      lark-second-mirror {
+        width: min(100%, 56vh);
+        justify-self: start;
+      }
+      :host(:not([replays])) video {
+        width: 100%;
+      }
     }
   `;
 
@@ -118,6 +139,7 @@ export class LarkSight extends LitElement {
           .flipped=${this.flipped}
           .linesAt=${this.#linesAt}
           .label=${say('sight.replay')}
+          .locale=${presentWords().locale}
         ></lark-second-mirror>`
         : nothing
     }
