@@ -1,10 +1,15 @@
+import { readFile } from 'node:fs/promises';
 import {
   builtInPrograms,
+  createHandOver,
+  createJournal,
   type DrillRecord,
   dayNumber,
   dayOfNumber,
+  formatHandOver,
   type Journal,
   type Prescription,
+  parseHandOver,
   prescribe,
   seasonEffects,
   todaysProgram,
@@ -152,6 +157,85 @@ describe('a season of mornings', () => {
     await archer.leave();
   });
 });
+
+/** Presses what saves a file. */
+async function saved(page: Page, press: () => Promise<void>): Promise<string> {
+  const [download] = await Promise.all([page.waitForEvent('download'), press()]);
+  return readFile(await download.path(), 'utf8');
+}
+
+/** Gives a file to a file field. */
+async function give(page: Page, field: string, name: string, text: string): Promise<void> {
+  const file = { name, mimeType: 'application/json', buffer: Buffer.from(text) };
+  await page.locator(`input[type=file][aria-label="${field}"]`).setInputFiles(file);
+}
+
+describe("a coach's month", () => {
+  it('is written in an answer, taken in, due on its days, and comes back in seconds, reps and days', async () => {
+    const archer = await arrive('#/coach', { timezoneId: 'Europe/London', acceptDownloads: true });
+    const { page, context, faults } = archer;
+    const go = (hash: string) => page.goto(`${page.url().split('#')[0]}${hash}`);
+    await context.clock.setFixedTime(`${firstDay}T06:30:00Z`);
+    await page.reload();
+    // The coach opens a hand-over of somebody who has drilled nothing yet, and writes Thursdays until the month is over.
+    const thursday = '2026-11-26';
+    const handOver = createHandOver({
+      ...{ journal: createJournal(), archerId: 'ines', archer: 'Ines', programs: [HOLDING] },
+      ...{ from: '2026-10-29', to: firstDay, madeAt: `${firstDay}T06:00:00Z` },
+    });
+    await give(page, 'Open hand-overs', 'ines.json', formatHandOver(handOver));
+    await page.getByLabel('Your name').fill('Kim');
+    await page.getByLabel('Comment').fill('Thursdays this month.');
+    const days = page.locator('answer-days');
+    await days.locator('input[name=day]').fill(thursday);
+    await days.locator('select[name=program]').selectOption('Holding');
+    await days.getByLabel('Minutes, if they matter').fill('20');
+    await days.getByLabel('And the same weekday until the last day').check();
+    await days.getByRole('button', { name: 'Add the day' }).click();
+    const answer = await saved(page, () => page.getByRole('button', { name: 'Save the answer' }).click());
+
+    // The archer takes the days in: what is between them is rest, with the next day that is not.
+    await go('#/files');
+    await give(page, 'Open a file', 'answer.json', answer);
+    await page.getByRole('button', { name: 'Put these days in my season' }).click();
+    await page.getByText('These days are in your season').first().waitFor();
+    await morning(archer, dayAfter(thursday, 1));
+    await page.getByText(/Kim wrote no drill for today\. The next one is on .*3 December/).waitFor();
+    await morning(archer, dayAfter(thursday, 7));
+    await page.getByRole('heading', { name: 'Holding' }).waitFor();
+    await page.getByText('Kim wrote this day for you.').waitFor();
+
+    // By hand: four holds of 20 s on that day, one of 15 s on a day that nobody planned.
+    await putDrill(page, heldRecord(dayAfter(thursday, 7), 4, 20));
+    await putDrill(page, heldRecord(dayAfter(thursday, 9), 1, 15));
+    await morning(archer, dayAfter(thursday, 11));
+    await go('#/files');
+    await page.getByText('Hand over to a coach', { exact: true }).click();
+    await page.getByLabel('Your name, as you call yourself').fill('Ines');
+    const sent = await saved(page, () => page.getByRole('button', { name: 'Save the hand-over' }).click());
+    const read = parseHandOver(sent);
+    if (!read.ok) throw new Error(read.problems[0]?.message);
+    expect(read.handOver.plan).toMatchObject({
+      done: { days: 2, reps: 5, seconds: 95 },
+      planned: { days: 2 },
+      keptDays: 1,
+    });
+    await go('#/coach');
+    await give(page, 'Open hand-overs', 'ines-again.json', sent);
+    await page.getByText(/Planned: 2\sdays, .* Done: 2\sdays, 5\sreps, 1\D+35/).waitFor();
+    expect(faults).toEqual([]);
+    await archer.leave();
+  });
+});
+
+function heldRecord(date: string, count: number, seconds: number): DrillRecord {
+  const held = { prescribedMs: seconds * 1000, heldMs: seconds * 1000, outcome: 'held' as const };
+  return {
+    ...{ id: `drill ${date}`, program: HOLDING.title, programId: HOLDING.id, date, tool: 'bow' },
+    ...{ startedAt: `${date}T06:00:00Z`, endedAt: `${date}T06:10:00Z`, pain: false },
+    reps: Array.from({ length: count }, (_, rep) => ({ block: 0, set: 0, rep, hand: 'usual' as const, ...held })),
+  };
+}
 
 function isAnswered({ drills, days }: Journal, day: string): boolean {
   return (
