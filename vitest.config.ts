@@ -49,6 +49,7 @@ export default defineConfig({
             'uplot',
             '@lit/context',
             'intl-messageformat',
+            'lit/directives/guard.js',
             'lit/directives/keyed.js',
             'lit/directives/repeat.js',
             'lit/directives/until.js',

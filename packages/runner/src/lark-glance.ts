@@ -1,9 +1,10 @@
 import type { SessionView } from '@larkhold/engine';
-import { digitsOf, nextWords, phaseWord, placeWords, say, timeLeftWords } from '@larkhold/words';
+import { digitsOf, nextWords, phaseWord, placeWords, presentWords, say, timeLeftWords } from '@larkhold/words';
 import '@larkhold/ui/ribbon';
 import type { RibbonRep } from '@larkhold/ui/ribbon';
 import { html, LitElement, nothing, type PropertyValues, svg } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { guard } from 'lit/directives/guard.js';
 import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
 import { emWidth, twoLineEmWidth } from './em-width.ts';
@@ -124,7 +125,8 @@ export class LarkGlance extends LitElement {
 
   protected override updated(changed: PropertyValues<this>): void {
     if (changed.has('leastPx')) this.style.setProperty('--least', `${this.leastPx}px`);
-    if (this.#fit() || changed.has('leastPx') || changed.has('layout')) this.#narrow();
+    if ((this.#isOther && this.#fit()) || changed.has('leastPx') || changed.has('layout')) this.#narrow();
+    this.#isOther = false;
     const words = this.renderRoot.querySelector('.words');
     if (words && words !== this.#watchedWords) {
       this.#watchedWords = words;
@@ -137,6 +139,18 @@ export class LarkGlance extends LitElement {
     }
     const before = changed.get('pulse');
     if (typeof before === 'number' && this.pulse > before && this.pulse > 0) this.#brighten();
+  }
+
+  /** What the words and the number were made from when they were last drawn. */
+  #madeFrom: readonly unknown[] = [];
+  /** Whether words or number have been drawn anew since they were last measured. */
+  #isOther = false;
+
+  /** All that the words are made from: of the pictures of a bow in movement most change none of it. */
+  #wordsFrom({ state: stands, step, next, progress }: SessionView, nowMs: number | undefined): unknown[] {
+    const { set, sets, rep, reps, repsDone, msLeft } = progress;
+    const place = [set, sets, rep, reps, repsDone, Math.ceil(msLeft / 1000)];
+    return [stands, step, next, ...place, nowMs, this.call, this.notice, this.reps, presentWords()];
   }
 
   /** What each line said when it was last measured. */
@@ -200,6 +214,11 @@ export class LarkGlance extends LitElement {
     const kind = view.state === 'running' ? (view.step?.kind ?? 'ready') : view.state;
     const isOver = view.state === 'done' || view.state === 'stopped';
     const seconds = isOver || !view.step ? '' : digitsOf(view.msLeft);
+    const nowMs = this.#ribbonMs(view);
+    const from = this.#wordsFrom(view, nowMs);
+    const made = [...from, seconds, kind];
+    if (made.some((one, at) => one !== this.#madeFrom[at])) this.#isOther = true;
+    this.#madeFrom = made;
     return html`<div class="edge" aria-hidden="true"></div><div class="face ${kind}">
       <p class="title">${this.blockTitle}</p>
       <div class="bow">
@@ -207,13 +226,18 @@ export class LarkGlance extends LitElement {
         <p class="digits" aria-hidden="true">${seconds}</p>
         <span class="unseen" role="timer">${seconds}</span>
       </div>
-      <div class="words">
-        <p class="word" part="word" aria-live="polite"><span class="narrowed">${phaseWord(view)}</span></p>
+      <div class="words">${guard(from, () => this.#words(view, nowMs))}</div>
+    </div>`;
+  }
+
+  #words(view: SessionView, nowMs: number | undefined) {
+    const isOver = view.state === 'done' || view.state === 'stopped';
+    return html`<p class="word" part="word" aria-live="polite"><span class="narrowed">${phaseWord(view)}</span></p>
         ${isOver || view.state === 'waiting' ? nothing : this.#count(view)}
         ${view.step?.hand === 'opposite' ? html`<p class="hand">${say('drill.otherHand')}</p>` : nothing}
         ${this.call === undefined || isOver ? nothing : html`<p class="call" part="call">${this.call}</p>`}
         ${this.#nextLine(view)}
-        ${this.#ribbon(view)}
+        ${this.#ribbon(nowMs)}
         <div class="small">
           <p class="place">${placeWords(view)}</p>
           <p class="left">${timeLeftWords(view)}</p>
@@ -222,9 +246,7 @@ export class LarkGlance extends LitElement {
           <p>${placeWords(view)}</p>
           <p>${timeLeftWords(view)}</p>
         </div>
-        ${this.notice ? html`<p class="notice" role="status">${this.notice}</p>` : nothing}
-      </div>
-    </div>`;
+        ${this.notice ? html`<p class="notice" role="status">${this.notice}</p>` : nothing}`;
   }
 
   #bow(view: SessionView, seconds: string) {
@@ -292,10 +314,13 @@ export class LarkGlance extends LitElement {
     return isRest && ms !== undefined && words === say('phase.nextDraw') ? say('phase.nextHold', { ms }) : words;
   }
 
-  #ribbon({ state: stands, step, stepMs, msLeft }: SessionView) {
+  /** By the quarter of a second: the number tells the time, the ribbon only that it grows. */
+  #ribbonMs({ state: stands, step, stepMs, msLeft }: SessionView): number | undefined {
+    return step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
+  }
+
+  #ribbon(nowMs: number | undefined) {
     if (this.reps.length === 0) return nothing;
-    // By the quarter of a second: the number tells the time, the ribbon only that it grows.
-    const nowMs = step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
     return html`<lark-hold-ribbon fills words="" .unit=${0.14} .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
   }
 }
