@@ -71,6 +71,7 @@ export function createAppState(around: Surroundings): AppState {
   let removed: readonly RemovedThing[] = [];
   let replaced: ReplacedProgram | undefined;
   let isBegun = false;
+  let before: string | undefined;
   const keepPast = createPastKeeper(store);
 
   /** One reading at a time; whoever asks during one gets the next, which begins when it is done. */
@@ -141,6 +142,7 @@ export function createAppState(around: Surroundings): AppState {
       const { chosen } = chosenToday({ journal, past, programs: rackOf(opened), kit, today: around.today() });
       if (!pastHolds(past, chosen, archerOf(kit).ageYears)) return;
       publish({ opened, running, journal, past });
+      before = past.before;
     } catch (error) {
       around.report?.(error); // an entry that cannot be drawn: it is looked for in the whole
       return;
@@ -152,7 +154,7 @@ export function createAppState(around: Surroundings): AppState {
   async function keepForNextStart({ view }: App): Promise<void> {
     const { stored, visible } = last;
     const { programs, chosen, season, today } = view;
-    if (stored && !isDrilling) await keepPast({ stored, visible, programs, chosen, season, kit, today });
+    if (stored && !isDrilling) await keepPast({ stored, visible, programs, chosen, season, kit, today, before });
   }
 
   /** @returns whether an entry was found that can't be drawn */

@@ -31,6 +31,8 @@ export interface Foldable {
   season: SeasonToday;
   kit: Kit;
   today: string;
+  /** The first day that is not in the past that this start went on from, ISO 8601; undefined where it had none. */
+  before?: string;
 }
 
 /**
@@ -56,6 +58,7 @@ export function createPastKeeper(store: Pick<Store, 'keepPast'>): (from: Foldabl
   async function keep(from: Foldable): Promise<boolean> {
     const { stored, visible, kit, today } = from;
     const wanted = foldDay(visible, today);
+    before ??= from.before;
     if (before === undefined || before > wanted || dayNumber(wanted) - dayNumber(before) > RENEWED_DAYS)
       before = wanted;
     const archer = archerOf(kit);
