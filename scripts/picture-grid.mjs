@@ -115,6 +115,22 @@ const parts = {
       await sheetOf(`empty-${name}`, sitting);
     }
   },
+  /** The printed week as a page of A4 shows it, and the page about it all. */
+  async paper() {
+    const sitting = await studio.sitting({ hasDemo: true });
+    const { page } = sitting;
+    await sitting.go('#/week');
+    await page.setViewportSize({ width: 794, height: 1123 });
+    await page.emulateMedia({ media: 'print', colorScheme: 'light' });
+    await page.waitForTimeout(200);
+    await writeSheet('paper', [{ width: 794, data: (await sitting.shoot()).toString('base64') }]);
+  },
+  async about() {
+    const sitting = await studio.sitting();
+    await sitting.page.goto(`${sitting.page.url().split('#')[0]}about.html`);
+    await sitting.settle();
+    await sheetOf('about', sitting);
+  },
   async drill() {
     const sitting = await studio.sitting();
     const looks = [{ viewing: { flipped: false } }, { viewing: { flipped: true } }];
