@@ -10,6 +10,7 @@ import {
   made,
   outcomes,
   REP_MS,
+  REST_MS,
   send,
   timelineOf,
   walk,
@@ -25,6 +26,10 @@ describe('what is kept', () => {
     const second = made(timeline, { newId, program: 'Another', resumeFrom: first.snapshot() });
     expect(second.record()).toEqual(first.record());
     expect(() => made(timelineOf({ reps: 3 }), { resumeFrom: first.snapshot() })).toThrow(RangeError);
+    const sameSteps = timelineOf({ restMs: REST_MS + 1000 });
+    expect(() => made(sameSteps, { resumeFrom: first.snapshot() })).toThrow(RangeError);
+    const sameLength = { ...timelineOf(), steps: timelineOf().steps.slice(1) };
+    expect(() => made(sameLength, { resumeFrom: first.snapshot() })).toThrow(RangeError);
   });
 
   it('[S18] what is no snapshot is refused by name', () => {
