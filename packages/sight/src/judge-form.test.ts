@@ -84,10 +84,15 @@ describe('what moved in a hold', () => {
   });
 
   /** Elbow, bow shoulder and face, each off by some pixels from the third second on; two pixels are a centimetre. */
-  const after = (elbow: [number, number], shoulder: [number, number] = [0, 0], face: [number, number] = [0, 0]) => {
+  const after = (
+    elbow: [number, number],
+    shoulder: [number, number] = [0, 0],
+    face: [number, number] = [0, 0],
+    from = 31,
+  ) => {
     const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
       const at = (x: number, y: number, [dx, dy]: [number, number]) =>
-        index > 30 ? { x: x + dx, y: y + dy, match: 0.9 } : { x, y, match: 0.9 };
+        index >= from ? { x: x + dx, y: y + dy, match: 0.9 } : { x, y, match: 0.9 };
       return {
         atMs: index * 100,
         found: { drawElbow: at(200, 180, elbow), bowShoulder: at(310, 190, shoulder), face: at(300, 150, face) },
@@ -100,6 +105,12 @@ describe('what moved in a hold', () => {
     expect(after([6, 0])).toEqual(['creep']);
     expect(after([0, 6])).toEqual(['elbow']);
     expect(after([0, 0], [0, -6])).toEqual(['bowShoulder']);
+    // Two centimetres, which the design names as the least that is told.
+    expect(after([4, 0])).toEqual(['creep']);
+    expect(after([0, 4])).toEqual(['elbow']);
+    expect(after([0, 0], [0, -4])).toEqual(['bowShoulder']);
+    // A twitch just before the let-down has not lasted.
+    expect(after([8, 0], [0, 0], [0, 0], 56)).toEqual([]);
     // An archer who expands, lifts the elbow or brings the shoulder down.
     expect(after([-6, 0])).toEqual([]);
     expect(after([0, -6])).toEqual([]);
