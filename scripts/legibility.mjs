@@ -88,7 +88,7 @@ ease. What is next is measured in a hold ("let down") and in a rest ("hold 5 s")
 measures them in the font that the device has, so on the narrowest screens a narrower typeface gives a little more. Where a screen is too small for its
 distance the line says so before Begin. On a phone the number always stands before the bow, and the lines below it get the size that the distance asks for
 before the number gets the rest; what is next has two lines where one is too wide. A word of the phase has one: where it could not be read at the size that fits, its letters are
-narrowed to four fifths at the most, which is within what ISO 9241-3 calls a good width (0.7 to 0.9 of the height). \`lark-glance-legible.browser.ts\`
+narrowed to four fifths at the most, still a good width (0.7 to 0.9 of the height, from memory of ISO 9241-3). \`lark-glance-legible.browser.ts\`
 holds it, with the widest typeface there is.
 
 | words, display | screen | from | number, of the shorter side | number | “Get ready” | “Draw” | “Hold” | “Let down” | rep of reps | what is next |

@@ -1,7 +1,7 @@
 /**
- * How much narrower than they are letters may be drawn, as a share of their width. ISO 9241-3 takes 0.7 to 0.9 of the height as a good width and
- * 0.5 as the least: the capitals of common plain bold typefaces are 0.8 to 0.95 wide, and four fifths of that is still within it.
- * @source ISO 9241-3:1992, character width-to-height ratio; the widths are own measurements
+ * How much narrower than they are letters may be drawn, as a share of their width. 0.7 to 0.9 of the height is a good width and 0.5 the least: the
+ * capitals of common plain bold typefaces are 0.8 to 0.95 wide, and four fifths of that is still within it.
+ * @source from memory: ISO 9241-3:1992, character width-to-height ratio; the widths are own measurements
  */
 export const NARROWEST_LETTERS = 0.8;
 
