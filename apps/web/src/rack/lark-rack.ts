@@ -82,6 +82,15 @@ export class LarkRack extends PlaceElement {
         font-weight: 650;
         overflow-wrap: anywhere;
       }
+      /* On a phone a title has the whole row: German ones are long words. */
+      @media (max-width: 30rem) {
+        li > div {
+          display: contents;
+        }
+        li a {
+          grid-column: 1 / -1;
+        }
+      }
       @media (forced-colors: active) {
         li:not(.chosen) {
           border-left-color: Canvas;
