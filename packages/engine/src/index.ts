@@ -169,6 +169,7 @@ export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export * from './summary/chosen-program.ts';
 export * from './summary/climb-weeks.ts';
 export * from './summary/drills-by-day.ts';
+export { heldBefore } from './summary/held-before.ts';
 export * from './summary/load-sums.ts';
 export * from './summary/milestones-shown.ts';
 export * from './summary/month-days.ts';

@@ -46,8 +46,10 @@ test('where only the model sees all held, the careful reading is said, in both l
   const prescription = of('Club starter');
   const prediction = predictSession(layOut(prescription), { maxHoldSeconds: 120 });
   const limit = { block: 0, set: 0, rep: 3 };
-  expect(outlookWords(prediction, prescription, undefined, limit)).toMatch(/careful reading.* your limit is rep 4\. /);
-  expect(outlookWords(prediction, prescription, german, limit)).toMatch(/Wiederholung 4 Schluss/);
+  expect(outlookWords(prediction, prescription, undefined, { limit })).toMatch(
+    /careful reading.* your limit is rep 4\. /,
+  );
+  expect(outlookWords(prediction, prescription, german, { limit })).toMatch(/Wiederholung 4 Schluss/);
   expect(outlookWords(prediction, prescription)).toMatch(/^You should hold all/);
 });
 
@@ -55,4 +57,21 @@ test('where all is held the words say what is left, and where it is lowest', () 
   expect(wordsOf('Club starter', 120)).toMatch(
     /^You should hold all 5. At the hardest moment about \d+ % is left \(an estimate\). After the first hold \d+ % is left. The hardest moment is in rep 5.$/,
   );
+});
+
+test('what was done is said in place of a model that doubts it', () => {
+  const prescription = of('Holding');
+  const heldOn = '2026-11-21';
+  const at = (maxHoldSeconds: number) => predictSession(layOut(prescription), { maxHoldSeconds });
+  expect(at(20).failsAt).toBeDefined();
+  expect(outlookWords(at(20), prescription, undefined, { heldOn })).toBe(
+    'You held as much as this on Saturday 21 November. Let down when form goes.',
+  );
+  expect(outlookWords(at(20), prescription, german, { heldOn })).toBe(
+    'So viel wie heute hast du am Samstag, 21. November gehalten. Setz ab, wenn die Form nachlässt.',
+  );
+  expect(outlookWords(at(600), prescription, undefined, { heldOn, limit: { block: 0, set: 0, rep: 3 } })).toMatch(
+    /^You held/,
+  );
+  expect(outlookWords(at(600), prescription, undefined, { heldOn })).toMatch(/^You should hold all/);
 });

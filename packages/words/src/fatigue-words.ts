@@ -5,6 +5,14 @@ import { presentWords } from './present-words.ts';
 /** Less than this left is within what the model cannot tell from nothing: no word says that it should go well. Own: no source. */
 const AT_LIMIT = 0.05;
 
+/** What is known of a drill besides the model's word. */
+export interface KnownOfDrill {
+  /** Where the careful reading sees the limit, as `carefulLimit` gives it: it is said where the model is kinder. */
+  limit?: Place | undefined;
+  /** The day on which as much was held, ISO 8601, as `heldBefore` gives it: where the model doubts it, what was done is said instead. */
+  heldOn?: string | undefined;
+}
+
 /** A place in a drill. */
 type Place = Pick<SessionPrediction['reps'][number], 'block' | 'set' | 'rep'>;
 
@@ -32,15 +40,17 @@ function lowestOf(reps: SessionPrediction['reps']): SessionPrediction['reps'][nu
  * @param prediction of the drill
  * @param prescription the drill
  * @param words the language
- * @param limit where the careful reading sees the limit, as `carefulLimit` gives it: it is said where the model is kinder
+ * @param known besides the model's word
  * @returns 'You should hold all 20. …', or where the archer could no longer hold
  */
 export function outlookWords(
   { failsAt, reps }: SessionPrediction,
   { blocks }: Prescription,
   words: Words = presentWords(),
-  limit?: Place,
+  { limit, heldOn }: KnownOfDrill = {},
 ): string {
+  const isDoubted = failsAt !== undefined || limit !== undefined || (lowestOf(reps)?.reserve ?? 1) < AT_LIMIT;
+  if (isDoubted && heldOn !== undefined) return words.say('outlook.heldBefore', { day: heldOn });
   if (failsAt) {
     const place = placeWords(failsAt, blocks, words);
     return words.say('outlook.fails', { place, ms: failsAt.secondsIn * 1000 });
@@ -85,17 +95,17 @@ export function rangeWords(
  * @param prediction of the drill
  * @param prescription the drill
  * @param words the language
- * @param limit where the careful reading sees the limit
+ * @param known besides the model's word
  * @returns some sentences
  */
 export function curveWords(
   prediction: SessionPrediction,
   prescription: Prescription,
   words: Words = presentWords(),
-  limit?: Place,
+  known: KnownOfDrill = {},
 ): string {
   const { reps, failsAt } = prediction;
-  const sentences = [outlookWords(prediction, prescription, words, limit)];
+  const sentences = [outlookWords(prediction, prescription, words, known)];
   const [first] = reps;
   if (first && first.reserve > 0 && reps.length > 1) {
     sentences.push(words.say('outlook.afterFirst', { left: first.reserve }));

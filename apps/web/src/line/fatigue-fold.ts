@@ -1,11 +1,12 @@
-import { carefulLimit, layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { layOut, type Prescription } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import '@larkhold/ui';
 import '../shell/fatigue-curve.ts';
 import { outlookWords, presentWords, say } from '@larkhold/words';
-import { lastBaseline, ownHoldOf, retestWords } from '../shell/own-hold.ts';
+import { outlookOf } from '../shell/outlook-of.ts';
+import { lastBaseline, retestWords } from '../shell/own-hold.ts';
 
 /**
  * How hard today's drill will be, in one line; timeline and curve when it is opened.
@@ -45,17 +46,13 @@ export class FatigueFold extends PlaceElement {
   override render() {
     const { app, prescription } = this;
     if (!app || !prescription) return nothing;
-    const own = ownHoldOf(app.view);
     const timeline = layOut(prescription);
-    const outlook =
-      own.kind === 'unknown'
+    const { prediction, ...known } = outlookOf(app.view, prescription, timeline);
+    const outlook = prediction
+      ? outlookWords(prediction, prescription, presentWords(), known)
+      : known.heldOn === undefined
         ? say('outlook.unknown')
-        : outlookWords(
-            predictSession(timeline, { maxHoldSeconds: own.seconds }),
-            prescription,
-            presentWords(),
-            carefulLimit(timeline.steps, own.seconds),
-          );
+        : say('outlook.heldBefore', { day: known.heldOn });
     const due = retestWords(lastBaseline(app.view.journal.drills, app.view.programs), app.view.today);
     return html`<details>
       <summary><span>${say('outlook.howHard')}<br /><small>${outlook}${due ? html`<br />${due}` : nothing}</small></span></summary>

@@ -1,8 +1,9 @@
-import { carefulLimit, layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { layOut, type Prescription, predictSession } from '@larkhold/engine';
 import { curveWords, presentWords, rangeWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
-import { type OwnHold, ownHoldOf } from './own-hold.ts';
+import type { App } from './app-context.ts';
+import { outlookOf } from './outlook-of.ts';
 import { PlaceElement } from './place-element.ts';
 import './own-hold-offer.ts';
 import { reservePicture, reserveStyles } from '@larkhold/ui';
@@ -43,18 +44,16 @@ export class FatigueCurve extends PlaceElement {
   override render() {
     const { app, prescription } = this;
     if (!app || !prescription) return nothing;
-    const own = ownHoldOf(app.view);
-    return html`${own.kind === 'unknown' ? html`<p>${say('outlook.noCurve')}</p>` : this.#curve(own, prescription)}
+    return html`${this.#curve(app, prescription)}
       <own-hold-offer></own-hold-offer>`;
   }
 
-  #curve(own: Exclude<OwnHold, { kind: 'unknown' }>, prescription: Prescription) {
+  #curve({ view }: App, prescription: Prescription) {
     const timeline = layOut(prescription);
-    const predict = (maxHoldSeconds: number) => predictSession(timeline, { maxHoldSeconds });
-    const prediction = predict(own.seconds);
-    const ends = own.kind === 'estimated' ? [own.lowSeconds, own.highSeconds] : [];
-    const range = ends.map(predict);
-    const words = curveWords(prediction, prescription, presentWords(), carefulLimit(timeline.steps, own.seconds));
+    const { prediction, ends, ...known } = outlookOf(view, prescription, timeline);
+    if (!prediction) return html`<p>${say('outlook.noCurve')}</p>`;
+    const range = ends.map((maxHoldSeconds) => predictSession(timeline, { maxHoldSeconds }));
+    const words = curveWords(prediction, prescription, presentWords(), known);
     return html`<figure>
         ${reservePicture({ durationMs: timeline.durationMs, prediction, range, words })}
         <figcaption>

@@ -9,6 +9,7 @@ export const outlook: Readonly<Record<keyof typeof en, string>> = {
   'outlook.holdsOneAtLimit':
     'Nach der Schätzung kannst du es nur gerade noch halten: Das Ende wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
   'outlook.holdsOne': 'Du solltest es halten. Am Ende bleiben etwa {left, number, share} übrig (geschätzt).',
+  'outlook.heldBefore': 'So viel wie heute hast du am {day, date, long} gehalten. Setz ab, wenn die Form nachlässt.',
   'outlook.fails': 'Nach der Schätzung könntest du in {place} nach {ms, number, seconds} nicht mehr halten.',
   'outlook.careful':
     'Vorsichtig gelesen, mit Kraft, die in 72 Sekunden zur Hälfte wiederkommt, ist bei {place} Schluss. Die Schätzung ist freundlicher: Nach ihr solltest du alle halten.',

@@ -7,6 +7,7 @@ export const outlook = {
   'outlook.holdsOneAtLimit':
     'By the estimate you can only just hold it: its end will be at your limit, with next to nothing left. Let down when form goes.',
   'outlook.holdsOne': 'You should hold it. At the end about {left, number, share} is left (an estimate).',
+  'outlook.heldBefore': 'You held as much as this on {day, date, long}. Let down when form goes.',
   'outlook.fails': 'By the estimate you could no longer hold in {place}, after {ms, number, seconds}.',
   'outlook.careful':
     'By the careful reading, in which strength comes back by half in 72 seconds, your limit is {place}. The estimate is kinder: by it you should hold them all.',
