@@ -122,6 +122,7 @@ describe('what comes from strangers', () => {
     expect(answer.headers.get('x-content-type-options')).toBe('nosniff');
     expect(answer.headers.get('referrer-policy')).toBe('no-referrer');
     expect(answer.headers.get('cross-origin-opener-policy')).toBe('same-origin');
+    expect(answer.headers.get('cross-origin-resource-policy')).toBe('same-origin');
     expect(header).toContain("frame-ancestors 'none'");
   });
 
