@@ -1,8 +1,8 @@
-import { describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it } from 'vitest';
 import { type BodyFilmOptions, bodyFilm } from '../../../tests/fixtures/sight/body-film.ts';
-import { type Build, type Joints, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
-import { createPainter, type Look, toGray } from '../../../tests/fixtures/sight/paint-figure.ts';
-import { type ScriptedRep, timeReps } from '../../../tests/fixtures/sight/rep-script.ts';
+import { type Build, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
+import { createGrayPainter, type Look } from '../../../tests/fixtures/sight/paint-figure.ts';
+import { type ScriptedRep, type TimedRep, timeReps } from '../../../tests/fixtures/sight/rep-script.ts';
 import { nameBodyPoints } from './body-points.ts';
 import type { GrayFrame } from './gray-frame.ts';
 import { createHoldWitness, type SeenHold, type WitnessEvent } from './hold-witness.ts';
@@ -33,20 +33,15 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
     ...film
   } = trial;
   const { frames, holds } = bodyFilm(reps, { ...SMALL, ...film });
-  const timed = timeReps(reps);
-  const gray = paintedOnce(reps, film, look, lightAt);
+  const pictureAt = painterOf(timeReps(reps), { film, look, lightAt });
   const witness = createHoldWitness();
-  const build: Build = { size: film.size, seated: film.seated };
   const events: WitnessEvent[] = [];
   frames.forEach(({ atMs, rows }, index) => {
     if (isBlindAt?.(atMs)) {
       events.push(...witness.blind(atMs));
       return;
     }
-    const frame = repaint(
-      gray(index, () => jointsAt(timed, atMs, build), atMs),
-      atMs,
-    );
+    const frame = repaint(pictureAt(atMs), atMs);
     const changed = change(rows, atMs);
     const points = index % askedEvery ? undefined : changed && nameBodyPoints(changed);
     events.push(...witness.push({ atMs, frame, points }));
@@ -54,17 +49,30 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
   return { events, holds, seen: events.filter((event): event is SeenHold => event.type === 'hold') };
 }
 
-/** The last film's pictures: to paint them takes longer than all that is tried on them. */
-let painted: { key: string; frames: GrayFrame[] } = { key: '', frames: [] };
+/** Pictures of the usual room: to paint one takes longer than all that is tried on it, and most films begin alike. */
+const painted = new Map<string, GrayFrame>();
+afterAll(() => painted.clear());
 
-function paintedOnce(reps: ScriptedRep[], film: BodyFilmOptions, look: Look, lightAt: Trial['lightAt']) {
-  const key = JSON.stringify([reps, film, look, lightAt?.toString()]);
-  if (painted.key !== key) painted = { key, frames: [] };
-  const { frames } = painted;
-  const paint = createPainter({ ...SMALL, ...film }, look);
-  return (index: number, figure: () => Joints, atMs: number): GrayFrame => {
-    frames[index] ??= toGray(paint([figure()], lightAt?.(atMs)));
-    return frames[index];
+function painterOf(
+  reps: TimedRep[],
+  { film, look, lightAt }: Pick<Trial, 'look' | 'lightAt'> & { film: BodyFilmOptions },
+) {
+  let paint: ReturnType<typeof createGrayPainter> | undefined;
+  const build: Build = { size: film.size, seated: film.seated };
+  const usual = JSON.stringify([film.width, film.leftHanded, look, build]);
+  return (filmMs: number): GrayFrame => {
+    // Only from the draw to the end of the let-down is anything followed; else one picture is as good as another.
+    const isFollowed = reps.some(({ drawMs, atRestMs }) => filmMs > drawMs - 700 && filmMs < atRestMs + 200);
+    const atMs = isFollowed ? filmMs : 0;
+    const figure = jointsAt(reps, atMs, build);
+    const light = lightAt?.(filmMs);
+    const key = JSON.stringify([usual, figure, light]);
+    const known = painted.get(key);
+    if (known !== undefined) return known;
+    paint ??= createGrayPainter({ ...SMALL, ...film }, look);
+    const frame = paint([figure], light);
+    if (!isFollowed || (film.fps === undefined && !film.leftHanded)) painted.set(key, frame);
+    return frame;
   };
 }
 
