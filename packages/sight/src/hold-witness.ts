@@ -2,10 +2,12 @@ import type { BodyPoints } from './body-points.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
 import { createHoldDetector, SHORTEST_HOLD_MS } from './hold-detector.ts';
 import { type HoldTracks, trackHold } from './hold-tracks.ts';
-import { type FormPart, type FormReading, judgeForm, LIVE_MOVE_CM } from './judge-form.ts';
-import { median } from './median.ts';
-import type { RestEdge, TimedFrame } from './rest-edge.ts';
+import { type FormPart, type FormReading, judgeForm } from './judge-form.ts';
+import { middleInstant } from './middle-instant.ts';
+import { nameLiveMoves } from './name-live-moves.ts';
+import type { TimedFrame } from './rest-edge.ts';
 import type { SightEvent } from './sight-event.ts';
+import { isSureLetDown } from './sure-let-down.ts';
 
 /** One hold as it was seen, told when it has ended. Instants on the caller's clock, milliseconds. */
 export interface SeenHold {
@@ -50,16 +52,6 @@ export interface HoldWitness {
 }
 
 const REMEMBERED_MS = 3_200;
-/**
- * Hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. The elbow stands free
- * and leads: a twitch of 4 cm takes it 0.14 away, and the draw gives way by 0.08. The hand's patch is half face, which stays: it follows late, and a
- * twitch of 2 cm takes it 0.03 away.
- */
-const HAND_SURELY_MOVED = 0.03;
-const SURELY = [
-  { elbow: 0.12, gaveWay: 0.09 },
-  { elbow: 0.16, gaveWay: 0.05 },
-];
 /** A draw that gives way by so much may be a let-down: nothing is said of its form. Torso lengths. */
 const GIVES_WAY = 0.05;
 /** A hold that the pixels make as short as that was none: half of the shortest that a model may see. */
@@ -85,8 +77,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   let latest: BodyPoints | undefined;
   let vetoedAtMs: number | undefined;
   let formAtMs = 0;
-  let told: FormPart[] = [];
-  let doubtful: FormPart[] = [];
+  let live = nameLiveMoves();
 
   function begin(event: Extract<SightEvent, { type: 'drawn' }>, now: TimedFrame): WitnessEvent[] {
     const torso = detector.yardstick();
@@ -102,7 +93,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       detector.forgetHold();
       return forget();
     }
-    const atMs = middle(event.atMs, rests);
+    const atMs = middleInstant(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;
     hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
     return [{ ...event, atMs }];
@@ -122,7 +113,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     const fromMs = hold?.fromMs ?? event.atMs;
     const toMs = Math.max(
       fromMs,
-      middle(event.atMs, tracks?.left(now === undefined ? recent : [...recent, now], event.atMs) ?? []),
+      middleInstant(event.atMs, tracks?.left(now === undefined ? recent : [...recent, now], event.atMs) ?? []),
     );
     if (toMs - fromMs < NO_HOLD_MS) {
       // Neither can vouch for it: what looked like a hold was something else.
@@ -143,16 +134,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   function moves(atMs: number): SeenMove[] {
     if (hold === undefined || atMs - formAtMs < FORM_EVERY_MS || detector.gaveWay() > GIVES_WAY) return [];
     formAtMs = atMs;
-    // An elbow swings before it has dropped: of the draw arm it is a creep only where it clearly is, else the elbow.
-    const found = (readForm(atMs)?.form ?? [])
-      .filter(({ cm }) => cm >= LIVE_MOVE_CM)
-      .map((one): FormReading => (one.part === 'creep' && !one.isClear ? { ...one, part: 'elbow' } : one));
-    // Twice in a row the same, and one word for the draw arm: it has one elbow.
-    const isNews = (part: FormPart) =>
-      !told.some((one) => one === part || (one !== 'bowShoulder' && part !== 'bowShoulder'));
-    const fresh = found.filter(({ part }) => doubtful.includes(part) && isNews(part));
-    doubtful = found.map(({ part }) => part);
-    told = [...told, ...fresh.map(({ part }) => part)];
+    const fresh = live.look(readForm(atMs)?.form ?? []);
     return fresh.map(({ part, fromMs }) => ({ type: 'moved', part, atMs: fromMs, knownAtMs: atMs }));
   }
 
@@ -173,8 +155,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   function forget(): [] {
     tracks = undefined;
     hold = undefined;
-    told = [];
-    doubtful = [];
+    live = nameLiveMoves();
     vetoedAtMs = undefined;
     return [];
   }
@@ -189,7 +170,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     const gaveWay = detector.gaveWay();
     if (tracks === undefined || gaveWay < GIVES_WAY) return false;
     const [hand = 0, elbow = 0] = tracks.moved();
-    return hand > HAND_SURELY_MOVED && SURELY.some((least) => elbow > least.elbow && gaveWay > least.gaveWay);
+    return isSureLetDown({ hand, elbow, gaveWay });
   }
 
   return {
@@ -208,11 +189,4 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       return events;
     },
   };
-}
-
-/** The median of the model's instant and the pixels'; a patch that was followed into the movement counts twice. With only one of them it must be near. */
-function middle(modelMs: number, edges: readonly RestEdge[]): number {
-  const [only] = edges;
-  if (edges.length === 1 && only !== undefined) return Math.abs(only.atMs - modelMs) < 400 ? only.atMs : modelMs;
-  return median([modelMs, ...edges.flatMap(({ atMs, isFollowed }) => (isFollowed ? [atMs, atMs] : [atMs]))]);
 }
