@@ -122,7 +122,7 @@ function mergeUnknown(a: unknown, b: unknown, marks: ReadonlyMap<string, Removal
   if (isThings(a) || isThings(b)) {
     return union(rows, unknownThings, marks).sort((x, y) => compareText(String(x.id), String(y.id)));
   }
-  if (a === undefined || b === undefined) return a ?? b;
+  if (a === undefined || b === undefined) return a === undefined ? b : a;
   return canonicalText(a) >= canonicalText(b) ? a : b;
 }
 
