@@ -43,6 +43,42 @@ describe('comparing', () => {
     });
   });
 
+  it('tells of every list and of what there is only one of', () => {
+    const drill = { program: 'x', date: '2026-04-01', startedAt: early, endedAt: early, reps: [] };
+    const theirs: Journal = {
+      drills: [{ ...drill, id: 'd' }],
+      days: [{ date: '2026-04-01' }],
+      weeks: [{ week: '2026-W14' }],
+      notes: [{ id: 'n', madeAt: early }],
+      milestones: [{ id: 'm', text: 'x', setDay: '2026-04-01' }],
+      opened: [{ id: 'p', program: {} }],
+      majorGoal: { text: 'theirs', editedAt: early },
+      season: { document: { format: 'larkhold/season', version: 1 } },
+      ownKit: { editedAt: late },
+    };
+    const ours: Journal = {
+      ...createJournal(),
+      majorGoal: { text: 'ours', editedAt: late },
+      ownKit: { editedAt: early },
+    };
+    const only = (key: string) => ({ added: [key], changed: [], kept: [], same: [], removed: [] });
+    expect(compareJournals(ours, theirs)).toEqual({
+      ...{ drills: only('d'), days: only('2026-04-01'), weeks: only('2026-W14'), notes: only('n') },
+      ...{ milestones: only('m'), opened: only('p'), majorGoal: 'kept', season: 'added', ownKit: 'changed' },
+      ...{ addedCount: 6, changedCount: 0, keptCount: 0, sameCount: 0 },
+    });
+    const again = compareJournals(theirs, theirs);
+    expect(again).toMatchObject({ majorGoal: 'same', season: 'same', ownKit: 'same', addedCount: 0, sameCount: 6 });
+  });
+
+  it('counts what we have removed, and they still have, as ours that is kept: it does not come back', () => {
+    const drill = { id: 'd', program: 'x', date: '2026-04-01', startedAt: early, endedAt: early, reps: [] };
+    const ours: Journal = { ...createJournal(), removed: [{ of: 'drills', key: 'd', at: late }] };
+    const told = compareJournals(ours, { ...createJournal(), drills: [drill] });
+    expect(told.drills).toEqual({ added: [], changed: [], kept: ['d'], same: [], removed: [] });
+    expect([told.keptCount, told.addedCount]).toEqual([1, 0]);
+  });
+
   it('says "the same" exactly when a merge would change nothing', () => {
     fc.assert(
       fc.property(anyJournal, anyJournal, (ours, theirs) => {
