@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { programVersion } from '../program/migrate-program.ts';
 import { type CollectionName, journalCollections } from './collections.ts';
 import { journalSchema, removalMarkSchema, seasonCopySchema } from './journal.ts';
 import { journalDaySchema, journalWeekSchema } from './journal-day.ts';
@@ -148,6 +149,8 @@ describe('a journal', () => {
     expect(readablePrograms({})).toEqual([]);
     const broken = journalSchema.safeParse({ ...whole, opened: [{ id: 'p', program: { version: 1, title: 7 } }] });
     expect(broken.error?.issues.some(({ path }) => path.join('.') === 'opened.0.program.title')).toBe(true);
+    const present = { id: 'p', program: { version: programVersion, title: 7 } };
+    expect(takes({ opened: [present] })).toBe(false);
     const block = {
       title: 'Holds',
       drill: 'holding',

@@ -59,6 +59,9 @@ describe.each(collectionNames)('a row of %s', (of) => {
     expect(merge({ [of]: [gone] })).toEqual({ ...createJournal(), removed: [{ of, key, at: noon }] });
     const { editedAt: _, ...unstamped } = gone;
     expect(merge({ [of]: [unstamped] }).removed).toEqual([{ of, key, at: '' }]);
+    // Nothing of it comes back, also not what carries a later stamp than the removal.
+    const fields = Object.fromEntries(Object.keys(row).map((field) => [field, dusk]));
+    expect(found(merge({ [of]: [{ ...gone, restoredAt: dusk, edits: { ...fields, session: dusk } }] }))).toEqual([]);
     expect(visibleJournal(journal({ [of]: [gone, { ...edited, id: 'other' }] }))[of]).toEqual([
       { ...edited, id: 'other' },
     ]);
