@@ -104,17 +104,25 @@ function difference({ data, width }: GrayFrame, { radius, values, energy }: Patc
   const side = radius * 2 + 1;
   let sum = 0;
   let squares = 0;
+  // Two sums, each of every second pixel: a processor need not wait for the one to add to the other. This loop takes most of a picture's time.
   let product = 0;
+  let other = 0;
   for (let v = 0, at = 0; v < side; v++) {
     let from = (y - radius + v) * width + x - radius;
-    for (let u = 0; u < side; u++, at++, from++) {
+    for (let pair = 0; pair < radius; pair++, at += 2, from += 2) {
       const value = data[from] as number;
-      sum += value;
-      squares += value * value;
+      const next = data[from + 1] as number;
+      sum += value + next;
+      squares += value * value + next * next;
       product += value * (values[at] as number);
+      other += next * (values[at + 1] as number);
     }
+    const last = data[from] as number;
+    sum += last;
+    squares += last * last;
+    product += last * (values[at++] as number);
   }
-  return energy + squares - (sum * sum) / (side * side) - 2 * product;
+  return energy + squares - (sum * sum) / (side * side) - 2 * (product + other);
 }
 
 /** Where a parabola through three neighbours is least, -0.5 to 0.5 from the middle one. */
