@@ -43,7 +43,8 @@ const server = await createServer({
 });
 await server.listen();
 const browser = await launchWithTabs();
-const ms = (value) => value.toFixed(value < 10 ? 2 : 0).padStart(8);
+// A cue that was missed has no time.
+const ms = (value) => (value === null ? 'none' : value.toFixed(value < 10 ? 2 : 0)).padStart(8);
 try {
   for (const name of names) {
     const { title, cpuRate, isHidden = false, ...load } = loads[name];
