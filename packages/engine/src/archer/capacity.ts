@@ -30,6 +30,16 @@ export interface Capacity {
 }
 
 /**
+ * Whether a day still tells of the longest hold.
+ * @param day days from 1970-01-01
+ * @param today the same
+ * @returns true for today and the 55 days before it
+ */
+export function isRecent(day: number, today: number): boolean {
+  return day <= today && day > today - CAPACITY_DAYS;
+}
+
+/**
  * What is known of the longest hold with one tool.
  * @param state evidence, oldest first
  * @param tool what is drawn; tools are never mixed
@@ -38,7 +48,7 @@ export interface Capacity {
  * @returns bounds, as far as anything is known
  */
 export function capacityOf(state: CapacityState, tool: Tool, today: number, archer: Archer = {}): Capacity {
-  const recent = state.filter((one) => one.tool === tool && one.day <= today && one.day > today - CAPACITY_DAYS);
+  const recent = state.filter((one) => one.tool === tool && isRecent(one.day, today));
   const atLbf = (tool === 'bow' ? archer.onFingersLbf : undefined) ?? recent.findLast(({ lbf }) => lbf)?.lbf;
   const secondsOf = (one: HoldEvidence) => secondsAt(one, atLbf);
   const held = recent.filter(({ kind }) => kind === 'atLeast').map(secondsOf);

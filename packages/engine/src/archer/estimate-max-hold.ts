@@ -2,7 +2,7 @@ import type { DrillRecord } from '../journal/drill-record.ts';
 import { isTestProgram, type Program } from '../program/program.ts';
 import { dayNumber, dayNumberOf } from '../units/calendar-day.ts';
 import { type Archer, checkArcher } from './archer.ts';
-import { CAPACITY_DAYS, capacityOf, OWN_NOISE_SHARE } from './capacity.ts';
+import { capacityOf, isRecent, OWN_NOISE_SHARE } from './capacity.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
 import { logDays } from './logged-days.ts';
 
@@ -54,7 +54,10 @@ export function estimateMaxHold(
   const last = dayNumber(today);
   const { onFingersLbf } = checkArcher(archer);
   const tests = new Set(programs.filter(isTestProgram).map(({ id }) => id));
-  const recent = records.filter(({ date }) => isWithin(dayNumberOf(date), last));
+  const recent = records.filter(({ date }) => {
+    const day = dayNumberOf(date);
+    return day !== undefined && isRecent(day, last);
+  });
   const state = logDays(recent.map((record) => marked(record, tests))).days.reduce<CapacityState>(stepCapacity, []);
   const own = onFingersLbf === undefined ? {} : { onFingersLbf };
   const { likelySeconds, likelyFrom, atMostSeconds, atLeastSeconds, atLbf, evidence } = capacityOf(
@@ -85,10 +88,6 @@ export function estimateMaxHold(
     highSeconds: atMostSeconds,
     from: likelyFrom,
   };
-}
-
-function isWithin(day: number | undefined, last: number): boolean {
-  return day !== undefined && day <= last && day > last - CAPACITY_DAYS;
 }
 
 /** Records from before tests were marked are known by their program's id. */

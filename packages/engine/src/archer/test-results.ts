@@ -1,4 +1,5 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { isOfProgram } from '../journal/is-of-program.ts';
 import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import { builtInPrograms } from '../program/built-in-programs.ts';
 import { isTestProgram, type Program, type TestMeasure, type TestProgram } from '../program/program.ts';
@@ -44,7 +45,7 @@ export function testResults(records: readonly DrillRecord[], programs: readonly 
   const lastOf = new Map<string, TestResult>();
   for (const { drills } of logDays(records).days) {
     for (const record of drills) {
-      const test = tests.find((one) => isOf(one, record));
+      const test = tests.find((one) => isOfProgram(record, one));
       const scored = test && scoreOf(record, test);
       if (!test || !scored) continue;
       const key = test.id ?? test.title;
@@ -59,11 +60,6 @@ export function testResults(records: readonly DrillRecord[], programs: readonly 
     }
   }
   return results;
-}
-
-function isOf(test: TestProgram, record: DrillRecord): boolean {
-  const hasIds = test.id !== undefined && record.programId !== undefined;
-  return hasIds ? test.id === record.programId : test.title === record.program;
 }
 
 function about({ id, date, program, programId }: DrillRecord) {

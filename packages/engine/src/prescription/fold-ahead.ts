@@ -3,7 +3,7 @@ import { logDays } from '../archer/logged-days.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
-import { OLDER_FROM_YEARS } from './layoff.ts';
+import { isOlderArcher } from './layoff.ts';
 import { foldProgramAhead } from './program-state.ts';
 import { validProgram } from './valid-program.ts';
 
@@ -27,7 +27,7 @@ export function* foldAhead(input: {
   const { days } = logDays(input.records, input.days);
   yield;
   const program = input.program && validProgram(input.program);
-  const isOlder = input.ageYears !== undefined && input.ageYears > OLDER_FROM_YEARS;
+  const isOlder = isOlderArcher(input.ageYears);
   for (let count = DAYS_AT_ONCE; count - DAYS_AT_ONCE < days.length; count += DAYS_AT_ONCE) {
     if (program) foldProgramAhead(program, days, count, isOlder);
     else foldBodyAhead(days, count);

@@ -2,11 +2,11 @@ import { bodyAfter, recentDrills, recentLoads } from '../archer/body-state.ts';
 import { logDays } from '../archer/logged-days.ts';
 import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
-import { compareInstants } from '../journal/edit-order.ts';
 import type { DayEntry } from '../journal/journal.ts';
+import { lastDrill } from '../journal/last-drill.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumber } from '../units/calendar-day.ts';
-import { OLDER_FROM_YEARS } from './layoff.ts';
+import { isOlderArcher } from './layoff.ts';
 import { programAfter, programKey } from './program-state.ts';
 import { validProgram } from './valid-program.ts';
 
@@ -39,9 +39,9 @@ export function foldPast(input: {
   const count = days.findLastIndex(({ day }) => day < end) + 1;
   const [first] = days;
   if (first === undefined || count === 0 || impossibleDates.length > 0) return undefined;
-  const isOlder = ageYears !== undefined && ageYears > OLDER_FROM_YEARS;
+  const isOlder = isOlderArcher(ageYears);
   const folded = days.slice(0, count);
-  const lastDrill = lastOf(folded.flatMap(({ drills }) => drills));
+  const last = lastDrill(folded.flatMap(({ drills }) => drills));
   return {
     ...{ version: FOLD_VERSION, before, firstDay: first.day },
     drillCount: folded.reduce((sum, { drills }) => sum + drills.length, 0),
@@ -51,16 +51,8 @@ export function foldPast(input: {
       key: programKey(program, isOlder),
       state: programAfter(program, days, count, isOlder),
     })),
-    ...(lastDrill ? { lastDrill } : {}),
+    ...(last ? { lastDrill: { startedAt: last.startedAt, programId: last.programId ?? last.program } } : {}),
   };
-}
-
-function lastOf(drills: readonly DrillRecord[]): Past['lastDrill'] {
-  let last: DrillRecord | undefined;
-  for (const drill of drills) {
-    if (drill.kind !== 'test' && (!last || compareInstants(drill.startedAt, last.startedAt) > 0)) last = drill;
-  }
-  return last && { startedAt: last.startedAt, programId: last.programId ?? last.program };
 }
 
 /**
@@ -72,6 +64,6 @@ function lastOf(drills: readonly DrillRecord[]): Past['lastDrill'] {
  * @throws TypeError when the program is not valid
  */
 export function pastHolds(past: Past, program: Program, ageYears?: number): boolean {
-  const key = programKey(validProgram(program), ageYears !== undefined && ageYears > OLDER_FROM_YEARS);
+  const key = programKey(validProgram(program), isOlderArcher(ageYears));
   return past.programs.some((one) => one.key === key);
 }

@@ -9,7 +9,7 @@ import type { DayEntry } from '../journal/journal.ts';
 import type { Program } from '../program/program.ts';
 import type { RestReason } from '../season/due-today.ts';
 import type { Lighter } from '../season/season-day.ts';
-import { OLDER_FROM_YEARS } from './layoff.ts';
+import { isOlderArcher } from './layoff.ts';
 import { type ProgramState, programAfter } from './program-state.ts';
 
 /** Everything that today's numbers are made from. Days are counted from 1970-01-01. */
@@ -64,7 +64,7 @@ export function knowToday(
   const { days, impossibleDates } = logDays(given.records, given.days, dayOfPast(given.past));
   const count = countUntil(days, day);
   const laterCount = days.slice(count).reduce((sum, { drills }) => sum + drills.length, 0);
-  const isOlder = archer.ageYears !== undefined && archer.ageYears > OLDER_FROM_YEARS;
+  const isOlder = isOlderArcher(archer.ageYears);
   const body = bodyAfter(days, count);
   const state = programAfter(program, days, count, isOlder);
   const onDay = (wished: number) => days.slice(Math.max(0, count - 2), count).find((one) => one.day === wished);

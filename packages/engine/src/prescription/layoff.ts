@@ -6,7 +6,7 @@ export const LAYOFF_FROM_DAYS = 8;
 /** After how many days away a drill begins at its foot, at the most. */
 export const YEAR_AWAY_DAYS = 365;
 /** The age from which it is lost faster. */
-export const OLDER_FROM_YEARS = 45;
+const OLDER_FROM_YEARS = 45;
 // After how many days away half of the dose is left, beyond the first week; the young and those over 45. Own, careful: strength of twelve weeks' training
 // was gone after twelve weeks off (UiTM record 2-s2.0-85107975043), and the loss grows with its length (Bosquet et al. 2013, Scand J Med Sci
 // Sports 23:e140).
@@ -15,6 +15,15 @@ const OLDER_HALF_DAYS = 20;
 /** However long away, so much is left of the time at full draw. */
 export const LEAST_KEEP = 0.25;
 const STEP_LBF = 2;
+
+/**
+ * Whether what is not used is lost faster.
+ * @param ageYears the archer's age, where it is known
+ * @returns true over 45
+ */
+export function isOlderArcher(ageYears: number | undefined): boolean {
+  return ageYears !== undefined && ageYears > OLDER_FROM_YEARS;
+}
 
 /**
  * The share of the time at full draw that is left after days away.

@@ -1,6 +1,7 @@
 import { journalCollections } from '../journal/collections.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { joinRows } from '../journal/field-groups.ts';
+import { isOfProgram } from '../journal/is-of-program.ts';
 import type { Program } from '../program/program.ts';
 import { dayNumberOf, mondayNumber } from '../units/calendar-day.ts';
 import { instantMs } from '../units/instant.ts';
@@ -36,7 +37,7 @@ export function sessionsOf(program: Program, records: readonly DrillRecord[], to
   const impossibleDates: string[] = [];
   let futureCount = 0;
   for (const record of versionsOf(records)) {
-    if (record.removed || !isOf(program, record)) continue;
+    if (record.removed || !isOfProgram(record, program)) continue;
     const day = dayNumberOf(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
     else if (day > today) futureCount++;
@@ -70,11 +71,6 @@ function versionsOf(records: readonly DrillRecord[]): Iterable<DrillRecord> {
 function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {
   if (a.removed || b.removed) return a.removed ? a : b;
   return joinRows(a, b, journalCollections.drills);
-}
-
-function isOf(program: Program, record: DrillRecord): boolean {
-  if (program.id !== undefined && record.programId !== undefined) return program.id === record.programId;
-  return program.title === record.program;
 }
 
 function compareText(a: string, b: string): number {

@@ -6,6 +6,7 @@ import type { LoggedDay } from '../archer/logged-day.ts';
 import { painOn } from '../archer/pain-state.ts';
 import { type Past, pastOf } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
+import { isOfProgram } from '../journal/is-of-program.ts';
 import type { Program } from '../program/program.ts';
 import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
@@ -95,17 +96,6 @@ export function unknownProgram(program: Program): ProgramState {
   };
 }
 
-/**
- * Whether a drill was of a program.
- * @param program matched by `id` where program and record both have one, else by title
- * @param record a drill record
- * @returns true if it was
- */
-export function isOf(program: Pick<Program, 'id' | 'title'>, record: DrillRecord): boolean {
-  if (program.id !== undefined && record.programId !== undefined) return program.id === record.programId;
-  return program.title === record.program;
-}
-
 function foldProgram(program: Program, isOlder: boolean) {
   const rules = rulesOf(program);
   return foldDays(unknownProgram(program), (state, today, at, days) => {
@@ -144,7 +134,7 @@ interface OwnDrills {
 function ownDrills(program: Program, today: LoggedDay): OwnDrills {
   const { drills } = today;
   const summaries = sumOfDay(today).drills;
-  const isOwn = (record: DrillRecord) => record.kind !== 'test' && isOf(program, record);
+  const isOwn = (record: DrillRecord) => record.kind !== 'test' && isOfProgram(record, program);
   if (drills.every(isOwn)) return { records: drills, summaries };
   return { records: drills.filter(isOwn), summaries: summaries.filter((_, at) => isOwn(drills[at]!)) };
 }

@@ -1,3 +1,4 @@
+import { isOfProgram } from '../journal/is-of-program.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import type { ProgramRef, Season } from './season.ts';
 import { type Lighter, lighterOn, type Planner, writtenDay } from './season-day.ts';
@@ -126,7 +127,7 @@ function testOn(
     const lateDays = day - dayNumber(date);
     const isOpen = lateDays >= 0 && lateDays <= TEST_WAITS_DAYS && hasProgram(program);
     const isDone = known.tests?.some(
-      (test) => test.date >= date && dayNumber(test.date) <= day && isSameProgram(test, program),
+      (test) => test.date >= date && dayNumber(test.date) <= day && isOfProgram(test, program),
     );
     if (isOpen && !isDone) return { kind: 'test', program, because: { rule: 'test', day: date, lateDays } };
   }
@@ -143,10 +144,6 @@ export function isNearCompetition({ competitions }: Season, day: number): boolea
   return competitions.some(({ day: first, lastDay = first }) => {
     return dayNumber(first) - TEST_FREE_DAYS <= day && day <= dayNumber(lastDay);
   });
-}
-
-function isSameProgram({ program, programId }: { program: string; programId?: string }, ref: ProgramRef): boolean {
-  return ref.id !== undefined && programId !== undefined ? ref.id === programId : ref.title === program;
 }
 
 function nextWrittenDay(season: Season, day: number): string | undefined {

@@ -1,5 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { heldOf } from '../journal/held-of.ts';
+import { isOfProgram } from '../journal/is-of-program.ts';
 import { trueHeldMs } from '../journal/true-held-ms.ts';
 import { dayNumber, dayOfNumber } from '../units/calendar-day.ts';
 import type { ProgramRef, Season } from './season.ts';
@@ -63,7 +64,7 @@ export function plannedAgainstDone({ season, records, from, to, doseOf }: Planne
     const drills = byDay.get(date) ?? [];
     if (programs.length === 0 && drills.length === 0) continue;
     days.push({ date, planned: plannedOn(programs, date, doseOf), done: doneOn(drills) });
-    if (drills.some((drill) => programs.some((ref) => isOf(drill, ref)))) keptDays++;
+    if (drills.some((drill) => programs.some((ref) => isOfProgram(drill, ref)))) keptDays++;
   }
   const sum = (side: 'planned' | 'done'): Amount => ({
     seconds: total(days.map((day) => day[side].seconds)),
@@ -89,10 +90,6 @@ function doneOn(drills: readonly DrillRecord[]) {
     seconds: heldOf(reps).heldMs / 1000,
     reps: reps.length,
   };
-}
-
-function isOf({ program, programId }: DrillRecord, ref: ProgramRef): boolean {
-  return ref.id !== undefined && programId !== undefined ? ref.id === programId : ref.title === program;
 }
 
 function total(numbers: readonly number[]): number {

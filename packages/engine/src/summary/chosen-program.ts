@@ -1,6 +1,7 @@
 import type { Past } from '../archer/past.ts';
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { compareInstants } from '../journal/edit-order.ts';
+import { lastDrill } from '../journal/last-drill.ts';
 import type { Program } from '../program/program.ts';
 import { idOf } from '../program/program-id.ts';
 
@@ -25,11 +26,7 @@ export function chosenProgram(
 }
 
 function lastDrilledId(drills: readonly DrillRecord[], before: Past['lastDrill']): string | undefined {
-  let last: DrillRecord | undefined;
-  for (const drill of drills) {
-    // A test is done when it is due: having done one makes it nobody's daily drill.
-    if (drill.kind !== 'test' && (!last || compareInstants(drill.startedAt, last.startedAt) > 0)) last = drill;
-  }
+  const last = lastDrill(drills);
   if (before && compareInstants(before.startedAt, last?.startedAt) >= 0) return before.programId;
   return last && (last.programId ?? last.program);
 }
