@@ -168,6 +168,7 @@ export * from './session/session-view.ts';
 export { MORE_REST_MS, type Walk } from './session/walk.ts';
 export * from './summary/chosen-program.ts';
 export * from './summary/climb-weeks.ts';
+export { type DrillOutlook, type DrillOutlookInput, drillOutlook } from './summary/drill-outlook.ts';
 export * from './summary/drills-by-day.ts';
 export { heldBefore } from './summary/held-before.ts';
 export * from './summary/load-sums.ts';

@@ -1,4 +1,4 @@
-import { layOut, type Prescription } from '@larkhold/engine';
+import type { Prescription } from '@larkhold/engine';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -46,8 +46,7 @@ export class FatigueFold extends PlaceElement {
   override render() {
     const { app, prescription } = this;
     if (!app || !prescription) return nothing;
-    const timeline = layOut(prescription);
-    const { prediction, ...known } = outlookOf(app.view, prescription, timeline);
+    const { timeline, prediction, ...known } = outlookOf(app.view, prescription);
     const outlook = prediction
       ? outlookWords(prediction, prescription, presentWords(), known)
       : known.heldOn === undefined

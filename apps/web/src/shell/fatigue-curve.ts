@@ -1,4 +1,4 @@
-import { layOut, type Prescription, predictSession } from '@larkhold/engine';
+import { type Prescription, predictSession } from '@larkhold/engine';
 import { curveWords, presentWords, rangeWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -49,8 +49,7 @@ export class FatigueCurve extends PlaceElement {
   }
 
   #curve({ view }: App, prescription: Prescription) {
-    const timeline = layOut(prescription);
-    const { prediction, ends, ...known } = outlookOf(view, prescription, timeline);
+    const { timeline, prediction, ends, ...known } = outlookOf(view, prescription);
     if (!prediction) return html`<p>${say('outlook.noCurve')}</p>`;
     const range = ends.map((maxHoldSeconds) => predictSession(timeline, { maxHoldSeconds }));
     const words = curveWords(prediction, prescription, presentWords(), known);

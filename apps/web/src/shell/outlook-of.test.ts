@@ -1,7 +1,6 @@
-import { builtInPrograms, createJournal, type DrillRecord, layOut, prescribe, type RepRecord } from '@larkhold/engine';
+import { builtInPrograms, createJournal, type DrillRecord, prescribe, type RepRecord } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
 import { describe, expect, it } from 'vitest';
-import type { AppView } from './app-context.ts';
 import { outlookOf } from './outlook-of.ts';
 
 const today = '2026-11-25';
@@ -22,7 +21,8 @@ function drill(date: string, change: Partial<DrillRecord> = {}): DrillRecord {
 function outlook(drills: DrillRecord[], maxHoldSeconds?: number) {
   const kit = { ...createKit(), ...(maxHoldSeconds === undefined ? {} : { maxHoldSeconds }) };
   const view = { today, programs: builtInPrograms, chosen: holding, journal: { ...createJournal(), drills }, kit };
-  return outlookOf(view as unknown as AppView, asked, layOut(asked));
+  const { timeline: _, ...known } = outlookOf(view, asked);
+  return known;
 }
 
 describe('the outlook on a drill', () => {

@@ -1,5 +1,6 @@
-import { CAPACITY_DAYS } from '../archer/capacity.ts';
+import { isRecent } from '../archer/capacity.ts';
 import type { DrillRecord, RepRecord } from '../journal/drill-record.ts';
+import { isOfProgram } from '../journal/is-of-program.ts';
 import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
 import type { Program } from '../program/program.ts';
@@ -24,15 +25,16 @@ export function heldBefore(
   if (blocks.length === 0) return undefined;
   const isLike = (one: DrillRecord): boolean => {
     const day = dayNumberOf(one.date);
-    if (day === undefined || day > today || day <= today - CAPACITY_DAYS) return false;
+    if (day === undefined || !isRecent(day, today)) return false;
     if (one.removed || one.open || one.pain || (one.tool ?? 'bow') !== tool) return false;
-    const isSame =
-      one.programId !== undefined && program.id !== undefined
-        ? one.programId === program.id
-        : one.program === program.title;
-    return isSame && isAsHeavy(one, onFingersLbf) && blocks.every((block) => isHeld(block, one.reps, program));
+    return isAsHeavy(one, onFingersLbf) && blocks.every((block) => isHeld(block, one.reps, program));
   };
-  return records.filter(isLike).sort((one, other) => (one.date < other.date ? 1 : -1))[0];
+  let last: DrillRecord | undefined;
+  for (const one of records) {
+    const isLater = last === undefined || one.date > last.date;
+    if (isLater && isOfProgram(one, program) && isLike(one)) last = one;
+  }
+  return last;
 }
 
 /** What is added is counted rep by rep. */
