@@ -175,6 +175,7 @@ export * from './summary/load-sums.ts';
 export * from './summary/milestones-shown.ts';
 export * from './summary/month-days.ts';
 export * from './summary/notes-shown.ts';
+export { pastEnd, pastPrograms } from './summary/plan-past.ts';
 export * from './summary/program-outline.ts';
 export * from './summary/shooting-places.ts';
 export * from './summary/squad-summary.ts';

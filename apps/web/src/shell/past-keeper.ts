@@ -1,23 +1,7 @@
-import {
-  dayNumber,
-  dayOfNumber,
-  findProgram,
-  foldPast,
-  type Journal,
-  type Program,
-  type SeasonToday,
-} from '@larkhold/engine';
+import { foldPast, type Journal, type Program, pastEnd, pastPrograms, type SeasonToday } from '@larkhold/engine';
 import { archerOf, type Kit, nextTask, type Store } from '@larkhold/store';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
 
-/** How many days are never folded into the past: they change most, and are what the line shows. */
-const RECENT_DAYS = 42;
-/** And how many drills, however long ago. */
-const RECENT_DRILLS = 30;
-/** A past that is older than that by this many days still serves. */
-const RENEWED_DAYS = 28;
-/** Programs that a past holds at most. */
-const MOST_PROGRAMS = 8;
 /** A browser that is never idle is not waited for, milliseconds. */
 const PATIENCE_MS = 2000;
 
@@ -57,18 +41,15 @@ export function createPastKeeper(store: Pick<Store, 'keepPast'>): (from: Foldabl
 
   async function keep(from: Foldable): Promise<boolean> {
     const { stored, visible, kit, today } = from;
-    const wanted = foldDay(visible, today);
-    before ??= from.before;
-    if (before === undefined || before > wanted || dayNumber(wanted) - dayNumber(before) > RENEWED_DAYS)
-      before = wanted;
+    const { drills: records, days } = visible;
+    before = pastEnd(records, today, before ?? from.before);
     const archer = archerOf(kit);
-    const programs = programsOf(from);
+    const programs = pastPrograms({ ...from, drills: records });
     for (const program of programs) {
       await whenIdle();
       await foldInTurns(visible, archer, program);
     }
     await whenIdle();
-    const { drills: records, days } = visible;
     const past = foldPast({ records, days, before, programs, ageYears: archer.ageYears });
     await nextTask();
     return past !== undefined && (await store.keepPast(past, stored));
@@ -82,31 +63,6 @@ export function createPastKeeper(store: Pick<Store, 'keepPast'>): (from: Foldabl
     });
     return running;
   };
-}
-
-/** The first day that is not folded. */
-function foldDay({ drills }: Journal, today: string): string {
-  const dates = drills.map(({ date }) => date).sort();
-  const last = dayOfNumber(dayNumber(today) - RECENT_DAYS);
-  const late = dates.at(-RECENT_DRILLS) ?? last;
-  return [late, last].sort()[0] ?? last;
-}
-
-/** What may be today's on the next mornings: the one of today, those that are due, those drilled lately. */
-function programsOf({ visible, programs, chosen, season: { due, season }, today }: Foldable): Program[] {
-  const since = dayOfNumber(dayNumber(today) - RECENT_DAYS);
-  const drilled = new Set(
-    visible.drills.filter(({ date }) => date >= since).map(({ program, programId }) => programId ?? program),
-  );
-  const refs = [
-    ...due.flatMap((one) => (one.kind === 'rest' ? [] : [one.program])),
-    ...season.tests.map((one) => one.program),
-  ];
-  const found = [
-    ...[chosen, ...refs.flatMap((ref) => findProgram(ref, programs) ?? [])],
-    ...programs.filter(({ id, title }) => drilled.has(id ?? title)),
-  ];
-  return [...new Set(found)].slice(0, MOST_PROGRAMS);
 }
 
 /**
