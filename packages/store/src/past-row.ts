@@ -1,6 +1,6 @@
 import { FOLD_VERSION, type Past } from '@larkhold/engine';
 import * as z from 'zod';
-import type { Found } from './adapter.ts';
+import type { Found, WantedRows } from './adapter.ts';
 import { dateOf, foldedTables, namedRows } from './lately.ts';
 
 /** A folded past as it lies on the disk. It is only ever a copy: whatever is wrong with it, it is folded anew. */
@@ -51,14 +51,29 @@ export function readPast(
   const past: Past = JSON.parse(read.data.text); // as it was written: the sum says so
   if (Date.parse(today) - Date.parse(past.before) < LEAST_DAYS * DAY_MS) return undefined;
   const named = namedRows(found);
-  const inPast = { drills: past.drillCount, days: past.dayCount };
+  if (!isWhole(past, named, counts)) return undefined;
   for (const table of foldedTables) {
-    const keys = named.get(table);
-    if (!keys || keys.length > MOST_ROWS || inPast[table] + keys.length !== counts.get(table)) return undefined;
+    const keys = named.get(table) ?? [];
+    if (keys.length > MOST_ROWS) return undefined;
     const rows = found.get(table);
     if (keys.some((key) => !(dateOf(rows?.get(key)) >= past.before))) return undefined;
   }
   return { past, latest: read.data.latest };
+}
+
+/**
+ * Whether a past and the rows beside it are all the rows there are.
+ * @param past as the engine gives it
+ * @param beside the keys of the rows that are not in it, by table
+ * @param counts how many rows there are of each table
+ * @returns true where none is missing and none is there twice
+ */
+export function isWhole(past: Past, beside: WantedRows, counts: ReadonlyMap<string, number>): boolean {
+  const inPast = { drills: past.drillCount, days: past.dayCount };
+  return foldedTables.every((table) => {
+    const keys = beside.get(table);
+    return keys !== undefined && inPast[table] + keys.length === counts.get(table);
+  });
 }
 
 /** A sum that a changed text does not keep by chance (Fowler, Noll and Vo, FNV-1a of 32 bits, from memory), and its length. */

@@ -2,7 +2,7 @@ import { isSame, type Past } from '@larkhold/engine';
 import type { Adapter, Change, Found } from './adapter.ts';
 import type { SetAside } from './integrity-report.ts';
 import { foldedTables, namedRows, namesOf, rowsSince } from './lately.ts';
-import { pastRow, readPast } from './past-row.ts';
+import { isWhole, pastRow, readPast } from './past-row.ts';
 import { runningOf } from './running-rows.ts';
 import type { RecentJournal } from './store.ts';
 import { checkTable, journalOf, put } from './stored-rows.ts';
@@ -50,10 +50,8 @@ export async function writePast(parts: {
 }): Promise<Change[] | undefined> {
   const { adapter, found, past, latest, stamp } = parts;
   const since = rowsSince(found, past.before);
-  const inPast = { drills: past.drillCount, days: past.dayCount };
-  for (const table of foldedTables) {
-    if (inPast[table] + (since.get(table)?.length ?? 0) !== found.get(table)?.size) return undefined;
-  }
+  const counts = new Map(foldedTables.map((table) => [table, found.get(table)?.size ?? -1]));
+  if (!isWhole(past, since, counts)) return undefined;
   const names = namesOf(since);
   const known = found.get('lately') ?? new Map<string, unknown>();
   if (parts.isKnown && known.size === names.length && names.every((name) => known.has(name))) return [];
