@@ -46,13 +46,19 @@ test('a page that is only busy for four seconds goes on', async () => {
 
 const NO_SOUND = { kind: 'none', message: 'This device has no sound. Follow the screen.' } as const;
 
-test('a hold that can be neither seen nor heard is not credited: the drill stops there and says so', async () => {
+/** A drill in the midst of a hold, hidden from now on, and with no sound. */
+async function hiddenInHold() {
   const { drill, environment } = await trialDrill();
   const notices = heard<{ message: string }>(drill, 'lark-notice');
   drill.begin();
   environment.pass(HOLD_AT_MS + 4_000);
   environment.trouble(NO_SOUND);
   environment.setSeen(false);
+  return { drill, environment, notices };
+}
+
+test('a hold that can be neither seen nor heard is not credited: the drill stops there and says so', async () => {
+  const { drill, environment, notices } = await hiddenInHold();
   environment.pass(2_000);
   expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });
   expect(environment.armed.at(-1)).toBe('disarm');
@@ -68,12 +74,7 @@ test('a hold that can be neither seen nor heard is not credited: the drill stops
 });
 
 test('a hidden drill that nobody hears says so too where its look comes late', async () => {
-  const { drill, environment } = await trialDrill();
-  const notices = heard<{ message: string }>(drill, 'lark-notice');
-  drill.begin();
-  environment.pass(HOLD_AT_MS + 4_000);
-  environment.trouble(NO_SOUND);
-  environment.setSeen(false);
+  const { drill, environment, notices } = await hiddenInHold();
   environment.sleep(1_500);
   environment.pass(50);
   expect(drill.view).toMatchObject({ state: 'paused', pausedBy: 'gap' });

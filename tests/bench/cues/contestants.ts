@@ -1,8 +1,9 @@
-import { type AudioOutput, createCuePlayer, cueTone } from '@larkhold/cues';
+import { createCuePlayer, cueTone } from '@larkhold/cues';
 import type { Cue } from '@larkhold/engine';
 import { Howl, Howler } from 'howler';
 import * as Tone from 'tone';
 import { captureOnsets, type OnsetCapture } from './onset-capture.ts';
+import { plainOutput } from './plain-output.ts';
 
 /** One way of playing cues at given times, with a capture on its way out. */
 export interface Contestant {
@@ -120,14 +121,7 @@ async function transport(): Promise<Contestant> {
 /** This product. */
 async function larkhold(): Promise<Contestant> {
   const { audio, gain } = await openContext();
-  const output: AudioOutput = {
-    context: () => audio,
-    destination: () => gain,
-    resume: async () => audio.state === 'running',
-    suspend: () => audio.suspend(),
-    setLevel: () => undefined,
-  };
-  const player = createCuePlayer({ level: 1 }, { output });
+  const player = createCuePlayer({ level: 1 }, { output: plainOutput(audio, gain) });
   await player.unlock();
   return {
     name: 'larkhold cues',

@@ -1,4 +1,4 @@
-import { type AudioOutput, createCuePlayer } from '@larkhold/cues';
+import { createCuePlayer } from '@larkhold/cues';
 import type { Cue } from '@larkhold/engine';
 import {
   type FromSightWorker,
@@ -8,6 +8,7 @@ import {
   watchCamera,
 } from '@larkhold/sight';
 import { captureOnsets } from '../cues/onset-capture.ts';
+import { plainOutput } from '../cues/plain-output.ts';
 import { type Score, score } from '../cues/score.ts';
 
 /** What one stretch of cues found, with or without the camera beside. */
@@ -43,14 +44,7 @@ export async function runBeside({ count, files }: { count: number; files?: Model
   await audio.resume();
   const gain = audio.createGain();
   gain.connect(audio.destination);
-  const output: AudioOutput = {
-    context: () => audio,
-    destination: () => gain,
-    resume: async () => audio.state === 'running',
-    suspend: () => audio.suspend(),
-    setLevel: () => undefined,
-  };
-  const player = createCuePlayer({ level: 1 }, { output });
+  const player = createCuePlayer({ level: 1 }, { output: plainOutput(audio, gain) });
   await player.unlock();
   const capture = await captureOnsets(audio, gain);
   await wait(1_500);
