@@ -9,6 +9,7 @@ import { BOW_BOX, bowPaths, type DrawHand } from './bow-paths.ts';
 import { drawAmount, stepDone } from './draw-amount.ts';
 import { emWidth, twoLineEmWidth } from './em-width.ts';
 import { type DigitPlace, digitPlace, LARGEST_DIGITS } from './glance-digits.ts';
+import { glanceLayouts } from './glance-layouts.ts';
 import { lookStyles } from './glance-look.ts';
 import { glanceStyles } from './glance-styles.ts';
 import { NARROWEST_LETTERS, narrowedRatio } from './narrowed-letters.ts';
@@ -51,7 +52,7 @@ const PULSE_MS = 600;
  */
 @customElement('lark-glance')
 export class LarkGlance extends LitElement {
-  static override styles = [lookStyles, glanceStyles];
+  static override styles = [lookStyles, glanceStyles, glanceLayouts];
 
   @property({ attribute: false }) view: SessionView | undefined;
   @property({ attribute: 'block-title' }) blockTitle = '';
