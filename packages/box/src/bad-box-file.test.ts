@@ -65,7 +65,7 @@ describe('a bad file in the box', () => {
     expect(await replaced(JSON.stringify({ ...state, madeAt: '', journal: '{}' }))).toEqual(['foreign']);
   });
 
-  it('that holds no journal, a newer one, or gigabytes of nothing is told apart', async () => {
+  it('that holds no journal, a newer one, or gigabytes of nothing has a message of its own', async () => {
     expect(await replaced('[]')).toEqual(['damaged']);
     expect(await replaced('{"format":"larkhold/box-file","version":2}')).toEqual(['newer']);
     const head = { format: 'larkhold/box-file', version: 1, box: keys.path, title: 'Phone', madeAt: '' };

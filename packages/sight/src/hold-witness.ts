@@ -54,7 +54,7 @@ export interface HoldWitness {
 const REMEMBERED_MS = 3_200;
 /** A draw that gives way by so much may be a let-down: nothing is said of its form. Torso lengths. */
 const GIVES_WAY = 0.05;
-/** A hold that the pixels make as short as that was none: half of the shortest that a model may see. */
+/** What the pixels make as short as that was not a hold: half of the shortest that a model may see. */
 const NO_HOLD_MS = SHORTEST_HOLD_MS / 2;
 /** Below this neither has let go of its place: the model is mistaken, or the draw creeps. About 4 cm. */
 const HARDLY_MOVED = 0.08;

@@ -26,7 +26,7 @@ describe('where a stamp is in time', () => {
     expect(stampMs('1970-01-01T01:00:00+01:00~phone1')).toBe(0);
   });
 
-  it('is before all where there is none, or where only a device is named', () => {
+  it('is before all where it is missing, or where only a device is named', () => {
     for (const stamp of [undefined, '', 'yesterday', '~phone1', '~1970-01-01T00:00:00Z'])
       expect(stampMs(stamp)).toBe(Number.NEGATIVE_INFINITY);
   });

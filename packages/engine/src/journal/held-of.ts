@@ -9,7 +9,7 @@ export interface HeldSum {
   seenMs: number;
   /** Reps that were held in full, as far as clock and camera know. */
   fullCount: number;
-  /** The longest of those; 0 where there is none. */
+  /** The longest of those; 0 where nothing was held in full. */
   longestMs: number;
 }
 

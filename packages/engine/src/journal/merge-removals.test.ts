@@ -156,7 +156,7 @@ describe('an empty list', () => {
     ]);
   });
 
-  it('stands in for a list that is none', () => {
+  it('takes the place of a value that is not a list', () => {
     expect(mergeJournals({} as Journal, { days: 'x' } as never)).toEqual(createJournal());
   });
 });

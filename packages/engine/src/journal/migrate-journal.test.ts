@@ -43,7 +43,7 @@ it('what version 1 had no list of is left as it was found: opened programs', () 
   expect(migrateJournal({ opened: 'x' })).toEqual({ opened: 'x', version: 2 });
 });
 
-it('a list that is none is an error that names it', () => {
+it('a value in place of a list is an error that names it', () => {
   expect(() => migrateJournal({ days: 'x' })).toThrow(new TypeError('days: expected a list'));
   expect(() => migrateJournal({ weeks: {} })).toThrow(new TypeError('weeks: expected a list'));
 });

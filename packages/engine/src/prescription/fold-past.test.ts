@@ -99,7 +99,7 @@ describe('a folded past', () => {
   const foldedBy = (more: { records?: DrillRecord[]; days?: DayEntry[]; programs?: Program[]; before?: string } = {}) =>
     foldPast({ records, before: '2026-10-01', programs: [program], ...more });
 
-  it('is none where there is nothing before the day, or where a date is none', () => {
+  it('is not made where there is nothing before the day, or where a date does not exist', () => {
     expect(foldedBy({ before: '2026-09-01' })).toBeUndefined();
     expect(foldedBy({ records: [...records, trialRecord('2026-02-30', 30)] })).toBeUndefined();
   });
@@ -115,7 +115,7 @@ describe('a folded past', () => {
     const other = trialProgram({ reps: 6 });
     expect(pastHolds(past, other)).toBe(false);
     expect(() => prescribe({ ...given, program: other })).toThrow('"Weekday"');
-    // Over 45 what is not used is lost faster: a fold for somebody younger is none for them.
+    // Over 45 what is not used is lost faster: a fold for somebody younger does not serve them.
     expect(pastHolds(past, program, 60)).toBe(false);
     expect(() => prescribe({ ...given, archer: { ageYears: 60 } })).toThrow(RangeError);
   });
