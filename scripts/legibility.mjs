@@ -17,7 +17,7 @@ const screens = [
 /** What the display says in a drill, in the order in which it does. */
 const languages = [
   ['English', 'en-GB', ['Get ready', 'Draw', 'Hold', 'Let down', 'Rest']],
-  ['German', 'de-DE', ['Bereit', 'Ausziehen', 'Halten', 'Absetzen', 'Pause']],
+  ['German', 'de-DE', ['Bereit', 'Ziehen', 'Halten', 'Absetzen', 'Pause']],
 ];
 /** Height of a capital or digit as a share of the font size: measured on common plain typefaces. */
 const HEIGHT = 0.71;
@@ -37,17 +37,17 @@ function sizesAt(page, word) {
 }
 
 /** One row: a drill is begun on a screen and read in a hold, and in the rest after it; what is next is the smaller of the two. */
-async function rowOf([language, locale, said], layout, [name, width, height, pixelMm, distanceM]) {
+async function rowOf([language, locale, said], { layout, flipped = false }, [name, width, height, pixelMm, distanceM]) {
   const page = await browser.newPage({ viewport: { width, height }, locale });
   await page.goto(`${server.resolvedUrls.local[0]}#/line`);
   const begin = page.locator('.begin').first();
   await begin.waitFor();
   await page.evaluate(
-    async ([distanceM, pixelMm, layout]) => {
+    async ([distanceM, pixelMm, layout, flipped]) => {
       const { app } = document.querySelector('lark-app');
-      await app.act.changeKit((kit) => ({ viewing: { ...kit.viewing, distanceM }, pixelMm, layout }));
+      await app.act.changeKit((kit) => ({ viewing: { ...kit.viewing, distanceM, flipped }, pixelMm, layout }));
     },
-    [distanceM, pixelMm, layout],
+    [distanceM, pixelMm, layout, flipped],
   );
   await begin.click();
   const [ready, draw, hold, letDown, rest] = said;
@@ -58,23 +58,24 @@ async function rowOf([language, locale, said], layout, [name, width, height, pix
   const nextInRest = (await sizesAt(page, rest)).at(-1);
   await page.close();
   const arcs = [digits, getReady, toDraw, word, down, count, Math.min(nextInHold, nextInRest)].map((px) =>
-    (Math.floor(10 * arc(px, pixelMm, distanceM) + 0.5) / 10).toFixed(0),
+    (Math.floor(10 * arc(px, pixelMm, distanceM)) / 10).toFixed(1),
   );
   const share = Math.round((100 * digits * HEIGHT) / Math.min(width, height));
-  return `| ${language}, ${layout === 'bow' ? 'bow' : 'numbers first'} | ${name}, ${width} x ${height} | ${distanceM} m | ${share} % | ${arcs.join(' | ')} |`;
+  return `| ${language}, ${layout === 'bow' ? 'bow' : 'numbers first'}${flipped ? ', flipped' : ''} | ${name}, ${width} x ${height} | ${distanceM} m | ${share} % | ${arcs.join(' | ')} |`;
 }
 
 const rows = [];
 try {
-  for (const [language, layout] of [
-    [languages[0], 'bow'],
-    [languages[0], 'numbers'],
-    [languages[1], 'bow'],
-  ]) {
-    // Not all at once: each waits for a word that stands for a moment only.
-    for (const some of [screens.slice(0, 3), screens.slice(3)])
-      rows.push(...(await Promise.all(some.map((screen) => rowOf(language, layout, screen)))));
-  }
+  // Not all at once: each waits for a word that stands for a moment only.
+  for (const language of languages)
+    for (const layout of ['bow', 'numbers'])
+      for (const some of [screens.slice(0, 3), screens.slice(3)])
+        rows.push(...(await Promise.all(some.map((screen) => rowOf(language, { layout }, screen)))));
+  const [smallest] = screens;
+  const looks = languages.flatMap((language) => ['bow', 'numbers'].map((layout) => [language, layout]));
+  rows.push(
+    ...(await Promise.all(looks.map(([language, layout]) => rowOf(language, { layout, flipped: true }, smallest)))),
+  );
 } finally {
   await browser.close();
   await server.close();
@@ -85,11 +86,11 @@ writeFileSync(
 
 Height in minutes of arc of what a drill shows, measured in the built app by \`npm run legibility\`. ISO 9241-3 asks for 16 at the least, and 20 to 22 for
 ease. What is next is measured in a hold ("let down") and in a rest ("hold 5 s"), and the smaller is given. Each line is as large as its own words allow: \`<lark-glance>\`
-measures them in the font that the device has, so on the narrowest screens a narrower typeface gives a little more. Where a screen is too small for its
+measures them in the font that the device has; the numbers here are those of DejaVu Sans, the widest plain typeface there is. Where a screen is too small for its
 distance the line says so before Begin. On a phone the number always stands before the bow, and the lines below it get the size that the distance asks for
-before the number gets the rest; what is next has two lines where one is too wide. A word of the phase has one: where it could not be read at the size that fits, its letters are
-narrowed to four fifths at the most, still a good width (0.7 to 0.9 of the height, from memory of ISO 9241-3). \`lark-glance-legible.browser.ts\`
-holds it, with the widest typeface there is.
+before the number gets the rest. A line that could not be read at the size that fits has its letters narrowed, to 0.77 of their width at the most (0.7 to 0.9 of
+the height is a good width, 0.5 the least, from memory of ISO 9241-3); what is next has two lines where that is not enough. Flipped for a mirror everything is as
+large; the smallest screen shows it. \`lark-glance-legible.browser.ts\` holds 16 minutes in both languages, straight and flipped.
 
 | words, display | screen | from | number, of the shorter side | number | “Get ready” | “Draw” | “Hold” | “Let down” | rep of reps | what is next |
 | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |

@@ -49,13 +49,20 @@ export const glanceLayouts = css`
     }
   }
   @container glance (max-width: 30rem) and (min-height: 31.01rem) {
+    /* An upright phone has no width to spare: what is read from afar goes from edge to edge. */
+    .face {
+      padding-inline: 1cqw;
+    }
+    .words {
+      --wide: 98cqw;
+    }
     .what {
       /* Two lines of the size that is needed rather than one that can't be read. */
       font-size: max(
         1.15rem,
         min(
-          max(var(--wide) / var(--what-em), min(var(--wide) / var(--two-em), var(--least))),
-          clamp(5cqh, var(--least), 12.5cqh)
+          max(var(--what-fits), min(var(--wide) / var(--two-em), var(--least))),
+          clamp(5cqh, var(--least), 13.5cqh)
         )
       );
       line-height: 1;
@@ -87,7 +94,7 @@ export const glanceLayouts = css`
       font-size: min(var(--wide) / var(--count-em), var(--share));
     }
     .what {
-      font-size: max(1.15rem, min(var(--wide) / var(--what-em), var(--share)));
+      font-size: max(1.15rem, min(var(--what-fits), var(--share)));
       line-height: 1;
     }
     lark-hold-ribbon {
@@ -150,7 +157,7 @@ export const glanceLayouts = css`
       font-size: max(1.2rem, min(3.4cqw, 9cqh));
     }
     .what {
-      font-size: max(1.15rem, min(var(--wide) / var(--what-em), clamp(8cqh, var(--least), var(--share))));
+      font-size: max(1.15rem, min(var(--what-fits), clamp(8cqh, var(--least), var(--share))));
       line-height: 0.98;
     }
     .call {

@@ -144,6 +144,10 @@ export const glanceStyles = css`
       var(--wide) / var(--word-em),
       min(var(--wide) / (var(--word-em) * ${NARROWEST_RATIO}), var(--least))
     );
+    --what-fits: max(
+      var(--wide) / var(--what-em),
+      min(var(--wide) / (var(--what-em) * ${NARROWEST_RATIO}), var(--least))
+    );
     text-align: center;
     min-width: 0;
   }
@@ -208,7 +212,7 @@ export const glanceStyles = css`
   }
   .what {
     display: block;
-    font-size: max(1.15rem, min(var(--wide) / var(--what-em), clamp(5cqh, var(--least), 9.5cqh), 10rem));
+    font-size: max(1.15rem, min(var(--what-fits), clamp(5cqh, var(--least), 9.5cqh), 10rem));
     letter-spacing: -0.02em;
     text-wrap: balance;
   }

@@ -190,9 +190,12 @@ export class LarkGlance extends LitElement {
       const element = this.renderRoot.querySelector<HTMLElement>(`.${line}`);
       const widthEm = this.#widths.get(line);
       if (!element || widthEm === undefined) continue;
-      const isOneWord = line === 'word' || !element.textContent?.trim().includes(' ');
       const fontPx = Number.parseFloat(getComputedStyle(element).fontSize);
-      const ratio = isOneWord ? narrowedRatio(element.clientWidth, { widthEm, fontPx }) : 1;
+      const isParted =
+        line === 'what' &&
+        element.textContent?.trim().includes(' ') &&
+        widthEm * fontPx * NARROWEST_LETTERS > element.clientWidth + 1;
+      const ratio = isParted ? 1 : narrowedRatio(element.clientWidth, { widthEm, fontPx });
       this.style.setProperty(`--${line}-narrow`, ratio.toFixed(3));
     }
   }

@@ -58,7 +58,7 @@ export const bench: Readonly<Record<keyof typeof en, string>> = {
   'bench.sets': 'Sätze',
   'bench.reps': 'Wiederholungen',
   'bench.range': '{least, number} bis {most, number}',
-  'bench.draw': 'Ausziehen',
+  'bench.draw': 'Ziehen',
   'bench.hold': 'Halten',
   'bench.letDown': 'Absetzen',
   'bench.setRest': 'Satzpause',

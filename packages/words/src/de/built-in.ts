@@ -30,9 +30,9 @@ export const builtIn: BuiltInWords = {
     '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1009': {
       title: 'Halbe Stunde mit 15 Sekunden',
       about:
-        '15 Sekunden halten und 15 Pause, immer wieder; bis zu einer halben Stunde, Ausziehen und Absetzen mitgezählt.',
+        '15 Sekunden halten und 15 Pause, immer wieder; bis zu einer halben Stunde, Ziehen und Absetzen mitgezählt.',
       source:
-        'archerygb.org news: 15 s halten, 15 s Pause, 30 min lang, dreimal pro Woche. Fünfzig Wiederholungen sind die halbe Stunde, Ausziehen und Absetzen mitgezählt. Mit zwanzig zu beginnen und um fünf zu steigern ist von uns.',
+        'archerygb.org news: 15 s halten, 15 s Pause, 30 min lang, dreimal pro Woche. Fünfzig Wiederholungen sind die halbe Stunde, Ziehen und Absetzen mitgezählt. Mit zwanzig zu beginnen und um fünf zu steigern ist von uns.',
       blocks: ['Halte von 15 Sekunden'],
     },
     '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e100a': {
@@ -45,9 +45,9 @@ export const builtIn: BuiltInWords = {
     '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e100b': {
       title: 'Halbe Stunde mit 30 Sekunden',
       about:
-        '30 Sekunden halten und 30 Pause, immer wieder; bis zu einer halben Stunde, Ausziehen und Absetzen mitgezählt.',
+        '30 Sekunden halten und 30 Pause, immer wieder; bis zu einer halben Stunde, Ziehen und Absetzen mitgezählt.',
       source:
-        'archerygb.org news: 30 s halten, 30 s Pause, 30 min lang, dreimal pro Woche. 27 Wiederholungen sind die halbe Stunde, Ausziehen und Absetzen mitgezählt. Mit neun zu beginnen und um drei zu steigern ist von uns.',
+        'archerygb.org news: 30 s halten, 30 s Pause, 30 min lang, dreimal pro Woche. 27 Wiederholungen sind die halbe Stunde, Ziehen und Absetzen mitgezählt. Mit neun zu beginnen und um drei zu steigern ist von uns.',
       blocks: ['Halte von 30 Sekunden'],
     },
     '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1002': {

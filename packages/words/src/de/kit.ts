@@ -97,7 +97,7 @@ export const kit: Readonly<Record<keyof typeof en, string>> = {
   'kit.licence': 'Larkhold ist freie Software unter der MIT-Lizenz. Kein Konto, kein Server, kein Netz.',
   'kit.outOfRange': 'Nicht geändert: erwartet werden {least} bis {most} {unit}.',
   'kit.ready': 'Bereit machen',
-  'kit.draw': 'Ausziehen',
+  'kit.draw': 'Ziehen',
   'kit.hold': 'Halten',
   'kit.lastSeconds': 'Letzte Sekunden',
   'kit.letDown': 'Absetzen',

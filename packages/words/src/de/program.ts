@@ -7,9 +7,9 @@ export const program: Readonly<Record<keyof typeof en, string>> = {
   'program.band': 'Zugband',
   'program.strap': 'Gurt',
   'program.block':
-    '{reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ausziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
+    '{reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
   'program.blockOfSets':
-    '{sets, plural, one {# Satz} other {# Sätze}} mit je {reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ausziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
+    '{sets, plural, one {# Satz} other {# Sätze}} mit je {reps, plural, one {# Wiederholung} other {# Wiederholungen}}: {draw, number, seconds} ziehen, {hold, number, seconds} halten, {letDown, number, seconds} absetzen.',
   'program.countFromAnchor': 'Das Halten ab dem Anker zählen, wo eine Kamera ihn sieht',
   'program.fromAnchor': 'Das Halten zählt ab dem Anker, wo eine Kamera ihn sieht.',
   'program.toSetUp': 'Nur bis ins Set-up absetzen.',
