@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { type Camera, project } from '../../../tests/fixtures/sight/camera.ts';
 import { bell, chanceFrom } from '../../../tests/fixtures/sight/chance.ts';
-import { DRAW_WAY_M, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
+import { drawWayM, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
 import { type ScriptedRep, timeReps, trueHolds } from '../../../tests/fixtures/sight/rep-script.ts';
 import type { TrackedFrame } from './hold-tracks.ts';
 import { judgeForm } from './judge-form.ts';
@@ -9,7 +9,7 @@ import { judgeForm } from './judge-form.ts';
 /** The figure's own joints as a tracker with an error of a third of a pixel would tell them. */
 function judge(rep: ScriptedRep, camera: Camera = {}, seed = 1) {
   const timed = timeReps([rep]);
-  const [hold] = trueHolds(timed, DRAW_WAY_M);
+  const [hold] = trueHolds(timed, drawWayM());
   if (hold === undefined) throw new Error('no hold');
   const chance = chanceFrom(seed);
   const frames: TrackedFrame[] = [];
@@ -31,7 +31,7 @@ function judge(rep: ScriptedRep, camera: Camera = {}, seed = 1) {
 /** How far a joint truly goes between the anchor and the let-down, in the picture's plane, centimetres. */
 function movedCm(rep: ScriptedRep, joint: 'drawElbow' | 'bowShoulder'): number {
   const timed = timeReps([rep]);
-  const [hold] = trueHolds(timed, DRAW_WAY_M);
+  const [hold] = trueHolds(timed, drawWayM());
   const [x0, y0] = jointsAt(timed, (hold?.fromMs ?? 0) + 600)[joint];
   const [x1, y1] = jointsAt(timed, (hold?.toMs ?? 0) - 600)[joint];
   return Math.hypot(x1 - x0, y1 - y0) * 100;

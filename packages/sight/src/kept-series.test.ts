@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { filmOf } from '../../../tests/bench/sight/films.ts';
-import { DRAW_WAY_M } from '../../../tests/fixtures/sight/jointed-figure.ts';
+import { drawWayM } from '../../../tests/fixtures/sight/jointed-figure.ts';
 import { readSeries } from '../../../tests/fixtures/sight/kept-series.ts';
 import { timeReps, trueHolds } from '../../../tests/fixtures/sight/rep-script.ts';
 import { nameBodyPoints } from './body-points.ts';
@@ -14,7 +14,7 @@ function watch(name: string) {
   const events = readSeries(name).flatMap(({ atMs, light, rows }) =>
     detector.push(atMs, rows && nameBodyPoints(rows), light),
   );
-  const holds = trueHolds(timeReps(script.reps, script.firstMs), DRAW_WAY_M * (script.size ?? 1));
+  const holds = trueHolds(timeReps(script.reps, script.firstMs), drawWayM(script));
   const instants = (type: 'drawn' | 'letDown') => events.flatMap((event) => (event.type === type ? [event.atMs] : []));
   const refused = events.flatMap((event) => (event.type === 'refused' ? [event.reason] : []));
   return { holds, drawn: instants('drawn'), letDown: instants('letDown'), refused };

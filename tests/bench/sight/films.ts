@@ -49,6 +49,8 @@ export const films: Record<string, FilmScript> = {
   young: { reps: short, size: 0.88 },
   band: { reps: short, look: { band: true } },
   seated: { reps: short, seated: true },
+  wheelchair: { reps: short, wheelchair: true },
+  wheelchairSide: { reps: short, wheelchair: true, yawDeg: 25 },
   walker: { reps: short, walker: true },
   mirror: { reps: short, mirror: true },
   onlooker: { reps: short, onlooker: true },
@@ -76,7 +78,7 @@ const HAIRS: readonly Colour[] = [
   [120, 120, 120],
 ];
 
-/** An archer drawn at random within what a camera has to cope with: skin, clothes, light, build, side, distance and angle. */
+/** An archer drawn at random within what a camera has to cope with: skin, clothes, light, build, side, distance and angle, how far and how fast the draw goes. */
 function anyArcher(seed: number): FilmScript {
   const chance = chanceFrom(seed);
   const oneOf = <T>(all: readonly T[]): T => all[Math.floor(chance() * all.length)] as T;
@@ -84,11 +86,8 @@ function anyArcher(seed: number): FilmScript {
   const colour = (from: number, to: number): Colour => [shade(from, to), shade(from, to), shade(from, to)];
   const skin = oneOf(SKINS);
   const shirt = chance() < 0.3 ? colour(190, 240) : chance() < 0.5 ? colour(20, 70) : colour(40, 200);
-  return {
-    reps: [
-      { holdS: 2.6, restS: 1 },
-      { holdS: 4, twitchM: chance() < 0.5 ? 0.02 : 0, restS: 1 },
-    ],
+  const twitchM = chance() < 0.5 ? 0.02 : 0;
+  const drawn = {
     yawDeg: Math.round(-30 + chance() * 60),
     distanceM: 1.6 + chance() * 1.9,
     leftHanded: chance() < 0.4,
@@ -99,15 +98,32 @@ function anyArcher(seed: number): FilmScript {
       ...{ band: chance() < 0.2, light: oneOf([1, 1, 1, 0.8, 0.6, 0.4]) },
     },
   };
+  const rep = () => ({
+    drawS: 0.8 + chance() * 1.4,
+    letDownS: 0.6 + chance() * 0.8,
+    raisedS: 0.2 + chance(),
+    restS: 1,
+  });
+  const reps = [
+    { holdS: 2.6, ...rep() },
+    { holdS: 4, twitchM, ...rep() },
+  ];
+  return { ...drawn, reps, longerDrawM: -0.05 + chance() * 0.1 };
+}
+
+/** The same, seen from the front or little off it. */
+function anyFrontal(seed: number): FilmScript {
+  const archer = anyArcher(seed);
+  return { ...archer, yawDeg: Math.round((archer.yawDeg ?? 0) / 6) };
 }
 
 /**
- * A film by its name: one of `films`, or `any` with a number, an archer drawn at random.
+ * A film by its name: one of `films`, or `any` or `front` with a number, an archer drawn at random.
  * @throws RangeError where there is none of that name
  */
 export function filmOf(name: string): FilmScript {
-  const any = /^any(\d+)$/.exec(name);
-  const film = any ? anyArcher(Number(any[1])) : films[name];
+  const [, kind, seed] = /^(any|front)(\d+)$/.exec(name) ?? [];
+  const film = kind === undefined ? films[name] : (kind === 'any' ? anyArcher : anyFrontal)(Number(seed));
   if (film === undefined)
     throw new RangeError(`there is no film "${name}"; there are ${Object.keys(films)}, any1, any2 ...`);
   return film;
