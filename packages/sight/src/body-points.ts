@@ -49,3 +49,17 @@ export function nameBodyPoints(rows: readonly (readonly number[])[]): BodyPoints
     }),
   ) as unknown as BodyPoints;
 }
+
+/**
+ * The same points in a picture of another size.
+ * @param points one person's points, pixels
+ * @param by how many times as large the other picture is
+ * @returns the points in its pixels
+ */
+export function scalePoints(points: BodyPoints, by: number): BodyPoints {
+  const rows = BODY_POINT_NAMES.map((name) => {
+    const { x, y, score } = points[name];
+    return [name, { x: x * by, y: y * by, score }];
+  });
+  return Object.fromEntries(rows) as BodyPoints;
+}

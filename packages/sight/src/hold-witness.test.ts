@@ -20,6 +20,8 @@ interface Trial extends BodyFilmOptions {
   isBlindAt?: (atMs: number) => boolean;
   repaint?: (frame: GrayFrame, atMs: number) => GrayFrame;
   lightAt?: (atMs: number) => number;
+  /** Each picture comes again, once with its own instant and once with an earlier one. */
+  comesAgain?: boolean;
 }
 
 function watch(reps: ScriptedRep[], trial: Trial = {}) {
@@ -30,6 +32,7 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
     repaint = (frame) => frame,
     lightAt,
     isBlindAt,
+    comesAgain = false,
     ...film
   } = trial;
   const { frames, holds } = bodyFilm(reps, { ...SMALL, ...film });
@@ -45,6 +48,8 @@ function watch(reps: ScriptedRep[], trial: Trial = {}) {
     const changed = change(rows, atMs);
     const points = index % askedEvery ? undefined : changed && nameBodyPoints(changed);
     events.push(...witness.push({ atMs, frame, points }));
+    for (const back of comesAgain ? [0, 400] : [])
+      events.push(...witness.push({ atMs: atMs - back, frame: pictureAt(0), points: null }));
   });
   return { events, holds, seen: events.filter((event): event is SeenHold => event.type === 'hold') };
 }
@@ -240,6 +245,23 @@ describe('model and pixels together', () => {
     const lost = events.find((event) => event.type === 'lost');
     expect(lost?.atMs).toBeGreaterThan(8_400);
     expect(lost?.atMs).toBeLessThanOrEqual(8_500);
+  });
+
+  it('take no picture twice, and none that is older than the last', () => {
+    const { events } = watch([{ holdS: 3 }]);
+    expect(watch([{ holdS: 3 }], { comesAgain: true }).events).toEqual(events);
+  });
+
+  it('credit nothing of a hold in which the camera is turned, and see the next one', () => {
+    const turned = ({ data, width, height }: GrayFrame): GrayFrame => ({ width: height, height: width, data });
+    const { events, seen, holds } = watch([{ holdS: 4 }, { holdS: 3 }], {
+      repaint: (frame, atMs) => (atMs > 8_500 && atMs < 9_500 ? turned(frame) : frame),
+    });
+    const lost = events.filter((event) => event.type === 'lost');
+    expect(lost).toHaveLength(1);
+    expect(Math.abs((lost[0]?.atMs ?? 0) - 8_500)).toBeLessThan(70);
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[1]?.fromMs ?? 0))).toBeLessThan(110);
   });
 
   it('see the hold after one that went out of sight', () => {

@@ -44,9 +44,12 @@ export interface WitnessFrame {
 
 /** Puts the model's word and the pixels' together: the model decides whether, the pixels decide when. */
 export interface HoldWitness {
+  /** Takes the next picture; one that is not later than the last is not the next. A picture of another size begins anew: a hold under way is lost. */
   push(now: WitnessFrame): WitnessEvent[];
   /** No picture has come: after a second a hold counts as lost. */
   blind(atMs: number): WitnessEvent[];
+  /** Another camera: nothing of what was known is where it was, and a hold under way is lost. */
+  startAnew(atMs: number): WitnessEvent[];
   /** Torso length, pixels, once it is known. */
   yardstick(): number | undefined;
 }
@@ -70,7 +73,7 @@ const FORM_EVERY_MS = 500;
  * @returns it, not calibrated
  */
 export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): HoldWitness {
-  const detector = createHoldDetector();
+  let detector = createHoldDetector();
   let recent: TimedFrame[] = [];
   let tracks: HoldTracks | undefined;
   let hold: { fromMs: number; bowRight: boolean } | undefined;
@@ -152,6 +155,16 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     });
   }
 
+  function startAnew(knownAtMs: number): WitnessEvent[] {
+    const isHeld = detector.holdFromMs() !== undefined;
+    const lastMs = recent.at(-1)?.atMs ?? knownAtMs;
+    detector = createHoldDetector();
+    recent = [];
+    latest = undefined;
+    forget();
+    return isHeld ? [{ type: 'lost', atMs: lastMs, knownAtMs }] : [];
+  }
+
   function forget(): [] {
     tracks = undefined;
     hold = undefined;
@@ -174,16 +187,21 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   }
 
   return {
-    yardstick: detector.yardstick,
+    startAnew,
+    yardstick: () => detector.yardstick(),
     blind: (atMs) => tell(detector.push(atMs, undefined), undefined),
     push({ atMs, frame, points }) {
       const now = { atMs, frame };
+      const last = recent.at(-1);
+      if (last !== undefined && atMs <= last.atMs) return [];
+      const isOther = last !== undefined && (last.frame.width !== frame.width || last.frame.height !== frame.height);
+      const lost = isOther ? startAnew(atMs) : [];
       tracks?.push(now);
       if (points) latest = points;
       const seen = points === undefined ? [] : detector.push(atMs, points ?? undefined, brightnessOf(frame));
       if (points && !seen.some(({ type }) => type === 'letDown')) vetoedAtMs = undefined;
       if (seen.length === 0 && endsSurely()) seen.push(...detector.endHold(atMs));
-      const events = tell(seen, now);
+      const events = [...lost, ...tell(seen, now)];
       events.push(...moves(atMs));
       recent = [...recent.filter((one) => one.atMs > atMs - REMEMBERED_MS), now];
       return events;

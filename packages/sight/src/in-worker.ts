@@ -1,10 +1,10 @@
 export { loadPoseModel, type PoseModel } from './pose-model.ts';
 
-import type { BodyPoints } from './body-points.ts';
+import { type BodyPoints, scalePoints } from './body-points.ts';
 import { type FrameCrop, nextCrop, wholeCrop } from './frame-crop.ts';
 import { createFrozenWatch } from './frozen-watch.ts';
 import { brightnessOf, type GrayFrame } from './gray-frame.ts';
-import { createHoldWitness } from './hold-witness.ts';
+import { createHoldWitness, type WitnessEvent } from './hold-witness.ts';
 import { loadPoseModel, type PoseModel } from './pose-model.ts';
 import type { FromSightWorker, ToSightWorker } from './sight-message.ts';
 
@@ -74,8 +74,12 @@ export function runSightWorker(scope: WorkerScope): void {
 
   function look(picture: ImageBitmap, atMs: number): void {
     const startedMs = performance.now();
+    const { width } = picture;
     const colours = read(picture);
     if (colours === undefined) return;
+    // Whoever draws over the camera's picture knows that one's pixels.
+    const scale = width / colours.width;
+    const torso = witness.yardstick();
     const frame = toGray(colours);
     const light = brightnessOf(frame);
     // A picture in which not one pixel changes is not a camera's any more.
@@ -85,27 +89,26 @@ export function runSightWorker(scope: WorkerScope): void {
       type: 'seen',
       atMs,
       events,
-      points: points ?? undefined,
+      points: points ? scalePoints(points, scale) : undefined,
       light,
-      torso: witness.yardstick(),
+      torso: torso && torso * scale,
       poseMs: points === undefined ? 0 : asked.tookMs,
       totalMs: performance.now() - startedMs,
     });
   }
 
+  /** Says what became of a hold that no picture shows any more. */
+  function tell(events: WitnessEvent[], atMs: number): void {
+    scope.postMessage({ type: 'seen', atMs, events, light: 0, poseMs: 0, totalMs: 0 });
+  }
+
   scope.onmessage = ({ data }) => {
     if (data.type === 'start') void start(data);
     else if (data.type === 'frame') look(data.picture, data.atMs);
-    else if (model !== undefined) {
-      scope.postMessage({
-        type: 'seen',
-        atMs: data.atMs,
-        events: witness.blind(data.atMs),
-        light: 0,
-        poseMs: 0,
-        totalMs: 0,
-      });
-    }
+    else if (data.type === 'anew') {
+      canvas = undefined;
+      tell(witness.startAnew(data.atMs), data.atMs);
+    } else if (model !== undefined) tell(witness.blind(data.atMs), data.atMs);
   };
 }
 

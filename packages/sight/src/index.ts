@@ -25,7 +25,7 @@ export {
   type WitnessFrame,
 } from './hold-witness.ts';
 export { type FormPart, type FormReading, judgeForm, LEAST_MOVE_CM } from './judge-form.ts';
-export { judgePlace, type PlaceAdvice } from './judge-place.ts';
+export { createPlaceJudge, type PlaceAdvice, type PlaceJudge } from './judge-place.ts';
 export { LarkSecondMirror } from './lark-second-mirror.ts';
 export { decodeReplay, type ReplayPicture } from './play-replay.ts';
 export { createReplayRecorder, type ReplayClip, type ReplayRecorder } from './record-replay.ts';

@@ -32,7 +32,7 @@ export class LarkSecondMirror extends LitElement {
       height: auto;
       background: #000;
     }
-    canvas.flipped {
+    .flipped {
       transform: scaleX(-1);
     }
     p {
@@ -71,7 +71,7 @@ export class LarkSecondMirror extends LitElement {
         width=${width}
         height=${height}
       ></canvas>
-      <p class="time" aria-hidden="true"></p>`;
+      <p class=${this.flipped ? 'time flipped' : 'time'} aria-hidden="true"></p>`;
   }
 
   async #playOn(clip: ReplayClip, round: number): Promise<void> {

@@ -16,7 +16,9 @@ export type ToSightWorker =
   | { type: 'start'; files: ModelFiles; torsoCm?: number }
   | { type: 'frame'; picture: ImageBitmap; atMs: number }
   /** No picture has come for a while. */
-  | { type: 'nothing'; atMs: number };
+  | { type: 'nothing'; atMs: number }
+  /** The pictures that come now are another camera's. */
+  | { type: 'anew'; atMs: number };
 
 /** What the worker tells the page: numbers. */
 export type FromSightWorker =
@@ -27,11 +29,11 @@ export type FromSightWorker =
       type: 'seen';
       atMs: number;
       events: WitnessEvent[];
-      /** Absent where the model was not asked, or saw nobody. */
+      /** In the picture's own pixels; absent where the model was not asked, or saw nobody. */
       points?: BodyPoints;
       /** Mean brightness, 0 to 255. */
       light: number;
-      /** Torso length, pixels, once known. */
+      /** Torso length, the picture's own pixels, once known. */
       torso?: number;
       /** What the frame cost, milliseconds: the model, and all of it. */
       poseMs: number;

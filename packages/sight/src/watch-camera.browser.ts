@@ -33,13 +33,14 @@ function cameraOf(width: number, height: number, fps: number) {
   let count = 0;
   const draw = () => {
     if (context) context.fillStyle = `rgb(${(count++ * 37) % 255} 90 120)`;
-    context?.fillRect(0, 0, width, height);
+    context?.fillRect(0, 0, canvas.width, canvas.height);
   };
   draw();
   const timer = setInterval(draw, 1_000 / fps);
   const stop = () => clearInterval(timer);
   stopDrawing.push(stop);
-  return { stream: canvas.captureStream(), stop };
+  const turn = () => Object.assign(canvas, { width: height, height: width });
+  return { stream: canvas.captureStream(), stop, turn };
 }
 
 function watch({ stream, refusal, watch: more, keepsUp = true }: Trial) {
@@ -138,6 +139,57 @@ describe('a camera', () => {
     const nowMs = performance.now();
     const clip = await camera.clip(nowMs - 5_000, nowMs);
     expect(clip).toMatchObject({ width: width - (width % 2), height: height - (height % 2) });
+  });
+
+  it('of more than 30 frames a second is looked at 30 times a second', async () => {
+    const { stream } = cameraOf(320, 240, 120);
+    const { frames } = watch({ stream });
+    await vi.waitFor(() => expect(frames().length).toBeGreaterThan(20), PATIENCE);
+    const instants = frames().map(({ atMs }) => atMs);
+    const apart = instants.slice(1).map((atMs, index) => atMs - (instants[index] ?? 0));
+    expect(Math.min(...apart)).toBeGreaterThanOrEqual(25);
+  });
+
+  it('that is turned in mid-hold goes on, and is replayed in its new shape', async () => {
+    const { stream, turn } = cameraOf(320, 240, 15);
+    const { camera, frames } = watch({ stream });
+    await vi.waitFor(() => expect(frames().length).toBeGreaterThan(3), PATIENCE);
+    turn();
+    await vi.waitFor(() => expect(frames().at(-1)).toMatchObject({ width: 240, height: 320 }), PATIENCE);
+    await vi.waitFor(async () => {
+      const nowMs = performance.now();
+      expect(await camera.clip(nowMs - 5_000, nowMs)).toMatchObject({ width: 240, height: 320 });
+    }, PATIENCE);
+  });
+
+  it('whose picture has no size for a while is one that gives none, and then goes on', async () => {
+    const { stream } = cameraOf(320, 240, 15);
+    const { camera, frames, count } = watch({ stream });
+    await vi.waitFor(() => expect(frames().length).toBeGreaterThan(3), PATIENCE);
+    Object.defineProperty(camera.video, 'videoWidth', { configurable: true, get: () => 0 });
+    await vi.waitFor(() => expect(count('nothing')).toBeGreaterThan(0), PATIENCE);
+    const before = frames().length;
+    Reflect.deleteProperty(camera.video, 'videoWidth');
+    await vi.waitFor(() => expect(frames().length).toBeGreaterThan(before), PATIENCE);
+  });
+
+  it('that is swapped for another in a rest is opened, and what sees hears that it is another', async () => {
+    const first = cameraOf(320, 240, 15);
+    const { states, count, frames, asked } = watch({ stream: first.stream });
+    await vi.waitFor(() => expect(frames().length).toBeGreaterThan(3), PATIENCE);
+    first.stop();
+    for (const track of first.stream.getTracks()) {
+      track.stop();
+      track.dispatchEvent(new Event('ended'));
+    }
+    asked.mockRejectedValueOnce(new DOMException('no', 'NotFoundError'));
+    navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
+    await vi.waitFor(() => expect(states.at(-1)).toBe('none'), PATIENCE);
+    asked.mockResolvedValue(cameraOf(240, 320, 15).stream);
+    navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
+    await vi.waitFor(() => expect(frames().at(-1)).toMatchObject({ width: 240, height: 320 }), PATIENCE);
+    expect(states).toEqual(['asking', 'looking', 'gone', 'asking', 'none', 'asking', 'looking']);
+    expect(count('anew')).toBe(2);
   });
 
   it('is the one that was chosen, where one was', async () => {

@@ -1,7 +1,7 @@
 import { createReplayRecorder, type ReplayClip, type ReplayRecorder } from './record-replay.ts';
 import type { FromSightWorker, ModelFiles, ToSightWorker } from './sight-message.ts';
 
-/** How a camera is doing. `refused`: the person or the browser said no; `none`: there is none; `gone`: it was taken away or went to sleep. */
+/** How a camera is doing. `refused`: the person or the browser said no; `none`: there is none; `gone`: it was taken away or went to sleep; where one comes back it is opened. */
 export type CameraState = 'off' | 'asking' | 'looking' | 'refused' | 'none' | 'gone';
 
 /** What a camera is watched with. */
@@ -29,6 +29,8 @@ export interface WatchedCamera {
 const WIDTH = 640;
 const HEIGHT = 480;
 const FRAMES_PER_SECOND = 15;
+/** A faster camera is looked at 30 times a second: more tells nothing more, and the last seconds are kept in memory. */
+const LEAST_APART_MS = 25;
 /** More frames than this are never waiting in the worker. */
 const MOST_WAITING = 3;
 const NOTHING_AFTER_MS = 1_000;
@@ -45,8 +47,11 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
   let state: CameraState = 'off';
   let stream: MediaStream | undefined;
   let recorder: ReplayRecorder | undefined;
+  let recorded = { width: 0, height: 0 };
   let waiting = 0;
   let frameAtMs = performance.now();
+  let lookedAtMs = 0;
+  let asked = 0;
   let isClosed = false;
 
   const tell = (next: CameraState) => {
@@ -68,9 +73,16 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
     if (watch.files) post({ type: 'start', files: watch.files, torsoCm: watch.torsoCm });
   }
 
+  const devices = navigator.mediaDevices as MediaDevices | undefined;
+  /** The cable is in again, or another camera is: what was known of the first one's picture is not true of it. */
+  const onDevices = () => {
+    if (state !== 'gone' && state !== 'none') return;
+    post({ type: 'anew', atMs: performance.now() });
+    void open();
+  };
+
   async function open(): Promise<void> {
     tell('asking');
-    const devices = navigator.mediaDevices as MediaDevices | undefined;
     if (devices === undefined) {
       tell('none');
       return;
@@ -96,26 +108,56 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
     for (const track of stream.getVideoTracks()) track.addEventListener('ended', () => tell('gone'));
     video.srcObject = stream;
     await video.play().catch(() => undefined);
-    const { videoWidth, videoHeight } = video;
-    recorder = await createReplayRecorder(videoWidth - (videoWidth % 2), videoHeight - (videoHeight % 2));
+    await record();
     if (isClosed) {
       stop();
       return;
     }
     tell('looking');
-    video.requestVideoFrameCallback(onFrame);
+    video.cancelVideoFrameCallback(asked);
+    asked = video.requestVideoFrameCallback(onFrame);
+  }
+
+  /** What the recorder takes: encoders want even sizes. */
+  const evenSize = () => ({
+    width: video.videoWidth - (video.videoWidth % 2),
+    height: video.videoHeight - (video.videoHeight % 2),
+  });
+
+  /** Begins a replay of the picture's present size; what was kept of another size can't be played on. */
+  async function record(): Promise<void> {
+    const size = evenSize();
+    recorded = size;
+    recorder?.close();
+    recorder = undefined;
+    const next = size.width > 0 && size.height > 0 ? await createReplayRecorder(size.width, size.height) : undefined;
+    if (isClosed || recorded !== size) next?.close();
+    else recorder = next;
   }
 
   const onFrame = (nowMs: number, { captureTime }: VideoFrameCallbackMetadata): void => {
     if (isClosed) return;
-    video.requestVideoFrameCallback(onFrame);
+    asked = video.requestVideoFrameCallback(onFrame);
     // When it was taken where the browser knows it, else when it was shown; never in the future.
     const atMs = Math.min(captureTime ?? nowMs, performance.now());
-    if (!(atMs > frameAtMs)) return;
+    const { width, height } = evenSize();
+    if (!(atMs > frameAtMs) || width === 0 || height === 0) return;
     frameAtMs = atMs;
-    recorder?.push(new VideoFrame(video, { timestamp: 0 }), atMs);
+    if (atMs - lookedAtMs < LEAST_APART_MS) return;
+    lookedAtMs = atMs;
+    // A phone that is turned gives pictures of another shape.
+    if (width !== recorded.width || height !== recorded.height) void record();
+    else keep(atMs);
     if (watch.worker && waiting < MOST_WAITING) void send(atMs);
   };
+
+  function keep(atMs: number): void {
+    try {
+      recorder?.push(new VideoFrame(video, { timestamp: 0 }), atMs);
+    } catch {
+      // a video that ended between two frames
+    }
+  }
 
   async function send(atMs: number): Promise<void> {
     waiting++;
@@ -139,6 +181,7 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
     recorder?.close();
   }
 
+  devices?.addEventListener('devicechange', onDevices);
   void open();
   return {
     get state() {
@@ -150,6 +193,7 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
       if (isClosed) return;
       isClosed = true;
       clearInterval(nothing);
+      devices?.removeEventListener('devicechange', onDevices);
       stop();
       watch.worker?.terminate();
       state = 'off';

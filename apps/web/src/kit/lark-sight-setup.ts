@@ -1,8 +1,9 @@
 import {
   type CameraState,
+  createPlaceJudge,
+  type FormLine,
   type FromSightWorker,
   formLines,
-  judgePlace,
   type PlaceAdvice,
   type WatchedCamera,
 } from '@larkhold/sight';
@@ -15,12 +16,15 @@ import { watchChosen } from '../shell/sight-camera.ts';
 const READABLE_MS = 900;
 /** From standing well to the practice draw, milliseconds. */
 const COUNTDOWN_MS = 3_000;
+/** The model is not asked about every frame: its lines stay until the next, but not for longer, milliseconds. */
+const LINES_LAST_MS = 500;
 
 /**
  * The camera's set-up: the live picture with a figure where the archer should be, what would help, and one practice draw.
  *
  * @prop deviceId which camera; the browser's choice where left out
  * @prop replayOnly only the picture: no model is loaded
+ * @event lark-looking the camera is open
  */
 @customElement('lark-sight-setup')
 export class LarkSightSetup extends LitElement {
@@ -68,9 +72,10 @@ export class LarkSightSetup extends LitElement {
   /** Since when the archer stands well. */
   @state() private goodAtMs: number | undefined;
   @state() private failure = '';
-  @state() private seen: Extract<FromSightWorker, { type: 'seen' }> | undefined;
+  @state() private lines: { atMs: number; lines: FormLine[] } | undefined;
   #watched: WatchedCamera | undefined;
   #advisedAtMs = 0;
+  readonly #judge = createPlaceJudge();
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -100,12 +105,12 @@ export class LarkSightSetup extends LitElement {
     if (!changed.has('camera') || this.camera !== 'looking') return;
     const { videoWidth = 4, videoHeight = 3 } = this.#watched?.video ?? {};
     this.style.setProperty('--aspect', String(videoWidth / videoHeight || 4 / 3));
-    this.scrollIntoView({ block: 'start' });
+    this.dispatchEvent(new CustomEvent('lark-looking'));
   }
 
   #picture() {
     const { videoWidth = 640, videoHeight = 480 } = this.#watched?.video ?? {};
-    const lines = this.seen?.points ? formLines(this.seen.points) : [];
+    const { lines = [] } = this.lines ?? {};
     const across = videoWidth / 2;
     const unit = videoHeight / 480;
     // A standing archer 2.5 m away: head, shoulders to hips, both arms out.
@@ -144,18 +149,20 @@ export class LarkSightSetup extends LitElement {
   #onSeen(seen: FromSightWorker): void {
     if (seen.type === 'failed') this.failure = seen.message;
     if (seen.type !== 'seen') return;
-    this.seen = seen;
+    if (seen.points) this.lines = { atMs: seen.atMs, lines: formLines(seen.points) };
+    else if (this.lines && seen.atMs - this.lines.atMs > LINES_LAST_MS) this.lines = undefined;
     if (seen.events.some(({ type }) => type === 'calibrated')) this.#advise('calibrated');
     const refused = seen.events.find((event) => event.type === 'refused');
     if (refused?.type === 'refused' && (refused.reason === 'turnSideOn' || refused.reason === 'moreLight')) {
       this.#advise(refused.reason);
     }
-    const { videoWidth = 640, videoHeight = 480 } = this.#watched?.video ?? {};
+    // Frames that the model was not asked about say nothing of the archer.
+    if (seen.poseMs === 0) return;
+    const { videoWidth: width = 640, videoHeight: height = 480 } = this.#watched?.video ?? {};
+    const advice = this.#judge(seen.points, { width, height, light: seen.light });
     const isRaised = this.advice === 'good' && seen.points !== undefined && this.#leftMs() <= 0;
     if (this.advice === 'calibrated' || isRaised || seen.atMs - this.#advisedAtMs < READABLE_MS) return;
-    // Frames that the model was not asked about say nothing of the archer.
-    if (seen.poseMs > 0)
-      this.#advise(judgePlace(seen.points, { width: videoWidth, height: videoHeight, light: seen.light }));
+    this.#advise(advice);
   }
 
   #advise(advice: NonNullable<LarkSightSetup['advice']>): void {

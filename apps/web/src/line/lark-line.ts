@@ -61,6 +61,7 @@ export class LarkLine extends PlaceElement {
   @state() private finished: DrillRecord | undefined;
   @state() private told: { record: DrillRecord; next: Prescription } | undefined;
   @state() private said = '';
+  @state() private noCamera = '';
   /** Turns since the numbers and the bar were first drawn: of a long journal what is beside them comes after them, in two. */
   @state() private turns = 0;
   #isFocused = false;
@@ -129,7 +130,7 @@ export class LarkLine extends PlaceElement {
           @lark-rep=${this.#onRep}
           @lark-change=${this.#onChange}
           @lark-end=${this.#onEnd}
-          >${app.view.kit.camera.on ? html`<lark-sight slot="sight" .deviceId=${app.view.kit.camera.deviceId} .flipped=${app.view.kit.viewing.flipped} ?replayOnly=${app.view.kit.camera.replayOnly} ?saysForm=${app.view.kit.camera.formWord}></lark-sight>` : nothing}<lark-in-mind isDrilling></lark-in-mind
+          >${app.view.kit.camera.on ? html`<lark-sight slot="sight" .deviceId=${app.view.kit.camera.deviceId} .flipped=${app.view.kit.viewing.flipped} ?replayOnly=${app.view.kit.camera.replayOnly} ?saysForm=${app.view.kit.camera.formWord}>${this.noCamera}</lark-sight>` : nothing}<lark-in-mind isDrilling></lark-in-mind
         ></lark-drill>
       </div>`;
     }
@@ -275,7 +276,8 @@ export class LarkLine extends PlaceElement {
     }
     this.said = '';
     // Not waited for: a drill never waits for its camera.
-    if (app.view.kit.camera.on) void import('../shell/lark-sight.ts').catch(() => undefined);
+    const missing = () => say('sight.notLoaded');
+    if (app.view.kit.camera.on) void import('../shell/lark-sight.ts').then(() => '', missing).then(this.#tellOfCamera);
     if (running && !drill.resumeFrom) await this.#closeInterrupted(app, running);
     const { prescription, title: program, programId } = drill;
     app.act.drillKeeper.begin({ prescription, program, programId, drawWeightLbf: app.view.kit.drawWeightLbf });
@@ -294,6 +296,10 @@ export class LarkLine extends PlaceElement {
       this.said = say('line.cannotRun', { why: error instanceof Error ? error.message : String(error) });
     }
   }
+
+  readonly #tellOfCamera = (words: string): void => {
+    this.noCamera = words;
+  };
 
   async #close(app: App, running: RunningDrill): Promise<void> {
     if (!(await app.act.takeDrill())) return;

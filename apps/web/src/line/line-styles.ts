@@ -184,6 +184,11 @@ export const lineStyles = css`
   .full > * {
     height: 100%;
   }
+  /* What it says where it could not be loaded. */
+  lark-sight:not(:defined) {
+    padding: 0.3rem 0.6rem;
+    font-size: 0.85rem;
+  }
   .scrolls {
     overflow-y: auto;
     /* What the tab key reaches stops above the bar at the foot of the questions. */

@@ -59,6 +59,10 @@ export class LarkSight extends LitElement {
       width: min(100%, 40vh, 34rem);
       justify-self: center;
     }
+    /* Whoever looks at the display in a mirror reads this there too. */
+    .flipped {
+      transform: scaleX(-1);
+    }
     p {
       margin: 0;
       color: var(--ink);
@@ -143,7 +147,7 @@ export class LarkSight extends LitElement {
         ></lark-second-mirror>`
         : nothing
     }
-      ${this.clip && this.form ? html`<p class="form">${formWords(this.form).join(' ')}</p>` : nothing}
+      ${this.clip && this.form ? html`<p class=${this.flipped ? 'form flipped' : 'form'}>${formWords(this.form).join(' ')}</p>` : nothing}
       ${this.camera === 'looking' ? video : nothing}
       ${words ? html`<p role="status">${words}</p>` : nothing}`;
   }

@@ -4,7 +4,7 @@ import type { sight as en } from '../en/sight.ts';
 export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.heading': 'Kamera',
   'sight.about':
-    'Eine Kamera kann in jeder Pause den letzten Auszug zeigen und festhalten, wann du wirklich im Vollauszug warst. Alles geschieht auf diesem Gerät: Bilder verlassen es nie und sind weg, wenn die Übung endet; behalten werden Zeiten. Einmal werden etwa 6 MB geladen.',
+    'Eine Kamera kann in jeder Pause den letzten Auszug zeigen und festhalten, wann du wirklich im Vollauszug warst. Alles geschieht auf diesem Gerät: Bilder verlassen es nie und sind weg, wenn die Übung endet; behalten werden Zeiten. Einmal werden etwa 6\u00a0MB geladen.',
   'sight.on': 'Kamera in Übungen verwenden',
   'sight.fromAnchor': 'Halten ab meinem Anker zählen',
   'sight.replayOnly':
@@ -17,7 +17,8 @@ export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.endSetUp': 'Fertig',
   'sight.looking': 'Die Kamera ist an. Nichts davon wird behalten.',
   'sight.asking': 'Warten auf die Kamera.',
-  'sight.loading': 'Was dich sieht, wird geladen.',
+  'sight.loading': 'Was die Kamera braucht, wird geladen.',
+  'sight.notLoaded': 'Was die Kamera braucht, ließ sich nicht laden: Es gibt kein Netz. Die Übung geht nach der Uhr.',
   'sight.refused': 'Die Kamera ist hier nicht erlaubt. Die Übung geht nach der Uhr.',
   'sight.none': 'Hier ist keine Kamera. Die Übung geht nach der Uhr.',
   'sight.gone': 'Die Kamera ist weg. Die Übung geht nach der Uhr.',

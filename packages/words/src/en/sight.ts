@@ -2,7 +2,7 @@
 export const sight = {
   'sight.heading': 'Camera',
   'sight.about':
-    'A camera can play back your last hold in each rest and log when you were really at full draw. It works on this device only: pictures never leave it and are gone when the drill ends; what is kept is times. About 6 MB are loaded once.',
+    'A camera can play back your last hold in each rest and log when you were really at full draw. It works on this device only: pictures never leave it and are gone when the drill ends; what is kept is times. About 6\u00a0MB are loaded once.',
   'sight.on': 'Use the camera in drills',
   'sight.fromAnchor': 'Count a hold from my anchor',
   'sight.replayOnly': 'Only play back the last hold: nothing is judged or logged, and nothing more is loaded',
@@ -14,7 +14,8 @@ export const sight = {
   'sight.endSetUp': 'Done',
   'sight.looking': 'The camera is on. Nothing of it is kept.',
   'sight.asking': 'Waiting for the camera.',
-  'sight.loading': 'Loading what sees you.',
+  'sight.loading': 'Loading what the camera needs.',
+  'sight.notLoaded': 'What the camera needs could not be loaded: there is no network. The drill goes by the clock.',
   'sight.refused': 'The camera is not allowed here. The drill goes by the clock.',
   'sight.none': 'There is no camera here. The drill goes by the clock.',
   'sight.gone': 'The camera is gone. The drill goes by the clock.',
