@@ -1,5 +1,5 @@
 import { chanceFrom } from '../../fixtures/sight/chance.ts';
-import type { Colour } from '../../fixtures/sight/paint-figure.ts';
+import type { Colour } from '../../fixtures/sight/limb.ts';
 import type { FilmScript } from '../../fixtures/sight/write-film.ts';
 
 const plain = [{ holdS: 5 }, { holdS: 3, twitchM: 0.02 }, { holdS: 2.2 }];
