@@ -306,6 +306,7 @@ describe.concurrent('hands-free', () => {
       await page.waitForTimeout(350); // the same key within 300 ms would be taken for a bounce
     }
     await page.goto(`${inject('address')}#/journal`);
+    await page.locator('lark-drill-entry summary').first().click();
     await page.getByText('effort 6 of 10').waitFor();
     expect(faults).toEqual([]);
     await leave();

@@ -84,13 +84,14 @@ test('every place passes axe, empty and with the demo journal, in each theme', a
   }
   await state.app?.act.loadDemo();
   const journal = await goTo('#/journal', 'lark-journal');
-  journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('summary')?.click();
-  const ribbon = () => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('lark-hold-ribbon[picks]');
+  const entryOf = () =>
+    journal.querySelector('month-drills')?.shadowRoot?.querySelector('lark-drill-entry')?.shadowRoot;
+  await expect.poll(() => entryOf()?.querySelector('summary')).toBeTruthy();
+  entryOf()?.querySelector('summary')?.click();
+  const ribbon = () => entryOf()?.querySelector('lark-hold-ribbon[picks]');
   await expect.poll(() => ribbon()?.shadowRoot?.querySelector('[role=slider]')).toBeTruthy();
   ribbon()?.dispatchEvent(new CustomEvent('lark-pick', { detail: { index: 0 } }));
-  await expect
-    .poll(() => journal.querySelector('lark-drill-entry')?.shadowRoot?.querySelector('lark-rep-answer'))
-    .toBeTruthy();
+  await expect.poll(() => entryOf()?.querySelector('lark-rep-answer')).toBeTruthy();
   await expectClean();
 }, 60_000);
 
@@ -183,7 +184,8 @@ test('a wrong outcome is corrected in one press, and undone in another', async (
   };
   await state.app?.act.putDrill(record);
   const journal = await goTo('#/journal/one', 'lark-journal');
-  const entryOf = () => journal.querySelector('lark-drill-entry')?.shadowRoot;
+  const entryOf = () =>
+    journal.querySelector('month-drills')?.shadowRoot?.querySelector('lark-drill-entry')?.shadowRoot;
   await expect
     .poll(() => entryOf()?.querySelector('lark-rep-answer')?.shadowRoot?.querySelector('button'))
     .toBeTruthy();

@@ -1,8 +1,8 @@
 /** Metric or imperial, as the kit says. */
 export type Units = 'metric' | 'imperial';
 
-/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', that with its year, '25 November 2026', '25 November'. */
-export type DayStyle = 'long' | 'longYear' | 'short' | 'shortYear' | 'year' | 'plain';
+/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', that with its year, '25 November 2026', '25 November', 'Wed 25'. */
+export type DayStyle = 'long' | 'longYear' | 'short' | 'shortYear' | 'year' | 'plain' | 'ofMonth';
 
 /** Numbers, times and days as one locale writes them. */
 export interface Formats {
@@ -53,6 +53,7 @@ const dayStyles = {
   shortYear: { weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' },
   year: { day: 'numeric', month: 'long', year: 'numeric' },
   plain: { day: 'numeric', month: 'long' },
+  ofMonth: { weekday: 'short', day: 'numeric' },
 } as const satisfies Record<DayStyle, Intl.DateTimeFormatOptions>;
 
 /**

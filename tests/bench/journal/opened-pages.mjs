@@ -38,7 +38,7 @@ function prepare() {
 const week = [['lark-app', 'week-page', '[aria-labelledby=totals] tbody tr'], 5];
 const trends = [['lark-app', 'trends-page', 'trend-chart', 'canvas'], 8];
 const squadTable = [['lark-app', 'coach-page', 'tbody tr'], 30];
-const journalPage = [['lark-app', 'lark-journal', 'lark-drill-entry'], 30];
+const journalPage = [['lark-app', 'lark-journal', 'month-drills', 'lark-drill-entry'], 30];
 const fileIn = ['lark-app', 'week-page', 'journal-exchange', 'file-in'];
 const linePage = [['lark-app', 'lark-line'], 1];
 

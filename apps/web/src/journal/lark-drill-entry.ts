@@ -1,9 +1,12 @@
 import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
 import { isAsAsked, type ShortReason } from '@larkhold/ui';
-import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, say } from '@larkhold/words';
+import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, ribbonWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
+
+/** Reps that a ribbon has in one row: rows of the same height are on the same scale. */
+const ONE_ROW = 40;
 
 /**
  * One drill in the journal: its ribbon when folded; when open, the reps that did not go as asked, and any other at a press on its stroke. A
@@ -11,6 +14,7 @@ import { PlaceElement } from '../shell/place-element.ts';
  *
  * @prop record the drill
  * @prop isOpen begins open
+ * @prop tallestMs what stands at full height when it is folded, milliseconds: rows below each other share it
  */
 @customElement('lark-drill-entry')
 export class LarkDrillEntry extends PlaceElement {
@@ -19,26 +23,49 @@ export class LarkDrillEntry extends PlaceElement {
     css`
       details {
         border-top: 0;
-        border-bottom: 1px solid var(--rule);
       }
       summary {
-        align-items: baseline;
-        padding: 0.7rem 0;
+        min-height: var(--touch);
+        padding: 0.25rem 0;
       }
-      summary > span {
+      .line {
+        display: flex;
         flex: 1;
+        flex-wrap: wrap;
+        gap: 0.15rem 0.8rem;
+        align-items: center;
         min-width: 0;
+      }
+      .name {
+        flex: 1 1 6.5rem;
+        min-width: 0;
+        line-height: 1.25;
         overflow-wrap: anywhere;
       }
-      summary .dim {
-        display: block;
+      .flag {
+        font-size: var(--text-small);
         font-weight: 400;
       }
-      summary lark-hold-ribbon {
-        margin-top: 0.5rem;
+      .flag.pain {
+        color: var(--accent);
+        font-weight: 650;
+      }
+      .line lark-hold-ribbon {
+        flex: 1 1 6.5rem;
+        max-width: 22rem;
+        --ribbon-beside: 0;
+      }
+      lark-hold-ribbon[fills] {
+        height: 2.3rem;
+      }
+      :host(:not(:first-child)) details {
+        border-top: 1px solid var(--rule);
       }
       .reps li {
         border-top: 1px solid var(--rule);
+      }
+      .facts {
+        margin-bottom: 0.5rem;
       }
       .hint {
         margin: 0.2rem 0 0.8rem;
@@ -69,6 +96,7 @@ export class LarkDrillEntry extends PlaceElement {
 
   @property({ attribute: false }) record: DrillRecord | undefined;
   @property({ type: Boolean }) isOpen = false;
+  @property({ attribute: false }) tallestMs: number | undefined;
   @state() private isUnfolded = false;
   @state() private picked: number | undefined;
   @state() private uncorrected: DrillRecord | undefined;
@@ -76,7 +104,6 @@ export class LarkDrillEntry extends PlaceElement {
   override render() {
     const { record, app } = this;
     if (!record || !app) return nothing;
-    const time = formatTimeOfDay(record.startedAt);
     const isOpen = this.isUnfolded || this.isOpen;
     return html`<details
       ?open=${this.isOpen}
@@ -85,20 +112,22 @@ export class LarkDrillEntry extends PlaceElement {
       }}
     >
       <summary>
-        <span
-          >${record.program}
-          <span class="dim small">${drillWords(record)}</span>
-          <span class="dim small"
-            >${[
-              time,
-              record.effort === undefined ? '' : say('journal.effortOf', { effort: record.effort }),
-              record.pain ? say('journal.pain') : '',
-              record.open ? say('journal.notClosed') : '',
-            ]
-              .filter((part) => part !== '')
-              .join(' · ')}</span
+        <span class="line">
+          <span class="name"
+            >${record.program} ${record.pain ? html`<span class="flag pain">${say('journal.pain')}</span>` : nothing}
+            ${record.open ? html`<span class="flag dim">${say('journal.notClosed')}</span>` : nothing}</span
           >
-          ${isOpen ? nothing : html`<lark-hold-ribbon .reps=${record.reps} .unit=${0.055} words=""></lark-hold-ribbon>`}
+          ${
+            isOpen
+              ? nothing
+              : html`<lark-hold-ribbon
+                  ?fills=${record.reps.length <= ONE_ROW}
+                  .reps=${record.reps}
+                  .tallestMs=${this.tallestMs}
+                  .unit=${0.05}
+                  words=${ribbonWords(record.reps)}
+                ></lark-hold-ribbon>`
+          }
         </span>
       </summary>
       ${isOpen ? this.#inside(record) : nothing}
@@ -107,7 +136,10 @@ export class LarkDrillEntry extends PlaceElement {
 
   #inside(record: DrillRecord) {
     const units = this.app?.view.kit.units ?? 'metric';
-    return html`${
+    const effort = record.effort === undefined ? [] : [say('journal.effortOf', { effort: record.effort })];
+    const facts = [formatTimeOfDay(record.startedAt), drillWords(record), ...effort];
+    return html`<p class="facts dim small">${facts.join(' · ')}</p>
+    ${
       this.uncorrected
         ? html`<div class="row undo" role="status"><span>${say('journal.corrected')}</span><button @click=${this.#undo}>${say('journal.undo')}</button></div>`
         : nothing

@@ -1,26 +1,23 @@
 import type { DrillRecord } from '@larkhold/engine';
 import { DEMO_PREFIX } from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
-import { formatDayFrom, say } from '@larkhold/words';
+import { say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
-import { repeat } from 'lit/directives/repeat.js';
 import type { App } from '../shell/app-context.ts';
 import './load/load-summary.ts';
-import { drillsByDay } from '@larkhold/engine';
 import { PlaceElement } from '../shell/place-element.ts';
 import { removedNotices } from '../shell/removed-notices.ts';
 import { hrefOf } from '../shell/routing.ts';
-import './lark-drill-entry.ts';
 import './month-calendar.ts';
-
-/** Days shown at first, and more at each press. */
-const DAYS_SHOWN = 30;
+import './month-drills.ts';
+import { monthsOf } from './shown-month.ts';
+import './year-strip.ts';
 
 /**
- * The diary: what was done, newest first, rep by rep.
+ * The diary, a month at a time: its calendar, its drills as rows of strokes, and every other month at a press.
  *
- * @prop openId the drill that begins open
+ * @prop openId the drill that begins open; its month is shown
  */
 @customElement('lark-journal')
 export class LarkJournal extends PlaceElement {
@@ -35,12 +32,6 @@ export class LarkJournal extends PlaceElement {
       h1 {
         flex-basis: 100%;
       }
-      .day {
-        margin-top: calc(var(--gap) * 1.3);
-        padding-bottom: 0.45rem;
-        border-bottom: 2px solid var(--faint);
-        font-size: var(--text);
-      }
       .empty {
         margin-top: calc(var(--gap) * 1.5);
         max-width: 34rem;
@@ -52,20 +43,32 @@ export class LarkJournal extends PlaceElement {
       .notice {
         margin-top: var(--gap);
       }
+      /* A wide screen: the month on the left, its drills beside it. */
+      @media (min-width: 68rem) {
+        .columns {
+          display: grid;
+          grid-template-columns: minmax(0, 30rem) minmax(0, 1fr);
+          gap: 0 calc(var(--gap) * 2.5);
+          align-items: start;
+        }
+        .calendar {
+          position: sticky;
+          top: 1rem;
+        }
+      }
     `,
   ];
 
   @property({ attribute: false }) openId: string | undefined;
-  @state() private daysShown = DAYS_SHOWN;
+  /** The month that was chosen, and the drill that was to be open then: another one to open shows its own month. */
+  @state() private chosen: { month: string; openId: string | undefined } | undefined;
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    const { journal, today } = app.view;
+    const { journal } = app.view;
     if (journal.drills.length === 0) return html`${this.#empty(app)}${removedNotices(app, 'drill')}`;
-    const days = drillsByDay(journal.drills);
-    const opened = days.findIndex(({ drills }) => drills.some(({ id }) => id === this.openId));
-    const shown = days.slice(0, Math.max(this.daysShown, opened + 1));
+    const month = this.#month(app);
     const hasDemo = journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<header>
         <h1>${say('journal.journal')}</h1>
@@ -83,35 +86,34 @@ export class LarkJournal extends PlaceElement {
           : nothing
       }
       ${removedNotices(app, 'drill')}
-      <month-calendar></month-calendar>
-      <load-summary></load-summary>
-      <div @lark-remove=${this.#remove}>
-        ${repeat(
-          shown,
-          ({ day }) => day,
-          ({ day, drills }) => html`<h2 class="day">${formatDayFrom(day, today)}</h2>
-            ${repeat(
-              drills,
-              ({ id }) => id,
-              (record) =>
-                html`<lark-drill-entry .record=${record} .isOpen=${record.id === this.openId}></lark-drill-entry>`,
-            )}`,
-        )}
-      </div>
-      ${
-        shown.length < days.length
-          ? html`<div class="row">
-              <button
-                @click=${() => {
-                  this.daysShown = shown.length + DAYS_SHOWN;
-                }}
-              >
-                ${say('journal.earlier')}
-              </button>
-            </div>`
-          : nothing
-      }`;
+      <div class="columns" @lark-remove=${this.#remove}>
+        <div class="calendar">
+          <year-strip .month=${month} @lark-month=${this.#choose}></year-strip>
+          <month-calendar .month=${month} @lark-month=${this.#choose}></month-calendar>
+          <load-summary></load-summary>
+        </div>
+        <month-drills .month=${month} .openId=${this.openId} @lark-month=${this.#showAbove}></month-drills>
+      </div>`;
   }
+
+  #month({ view: { journal, today } }: App): string {
+    if (this.chosen && this.chosen.openId === this.openId) return this.chosen.month;
+    const opened = journal.drills.find(({ id }) => id === this.openId);
+    return opened?.date.slice(0, 7) ?? monthsOf(journal, today).newest;
+  }
+
+  readonly #choose = ({ detail: { month } }: CustomEvent<{ month: string }>): void => {
+    this.chosen = { month, openId: this.openId };
+  };
+
+  /** The month before, asked for below the last row, is read from its top. */
+  readonly #showAbove = async (event: CustomEvent<{ month: string }>): Promise<void> => {
+    this.#choose(event);
+    await this.updateComplete;
+    const heading = this.renderRoot.querySelector('year-strip');
+    heading?.scrollIntoView({ block: 'start' });
+    heading?.renderRoot.querySelector<HTMLElement>('[aria-pressed=true]')?.focus({ preventScroll: true });
+  };
 
   #empty({ act }: App) {
     return html`<h1>${say('journal.journal')}</h1>

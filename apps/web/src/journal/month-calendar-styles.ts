@@ -3,8 +3,12 @@ import { css } from 'lit';
 /** Layout of a month: a line of strokes for each week, its sum at the end of the line. */
 export const monthCalendarStyles = css`
   :host {
-    margin-top: var(--gap);
     container-type: inline-size;
+  }
+  section {
+    margin-top: 0;
+    padding-top: 0.6rem;
+    border-top: 0;
   }
   .top {
     display: flex;
@@ -26,7 +30,7 @@ export const monthCalendarStyles = css`
     text-align: center;
   }
   li + li {
-    margin-top: 0.5rem;
+    margin-top: 0.35rem;
   }
   .day {
     /* 40 of 54: where the drawing's ground is. The lines of seven days are one line. */

@@ -1,18 +1,11 @@
-import {
-  dayNumber,
-  dayOfNumber,
-  daysOfMonth,
-  daysOfWeek,
-  type MonthDay,
-  type MonthWeek,
-  weeksOfMonth,
-} from '@larkhold/engine';
+import { daysOfMonth, daysOfWeek, type MonthDay, type MonthWeek, weeksOfMonth } from '@larkhold/engine';
 import { limbPath } from '@larkhold/ui';
-import { formatDay, formatDuration, presentWords, say, weekTitle } from '@larkhold/words';
+import { formatDay, formatDuration, say, weekTitle } from '@larkhold/words';
 import { html, nothing, svg, type TemplateResult } from 'lit';
-import { customElement, state } from 'lit/decorators.js';
+import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { monthCalendarStyles } from './month-calendar-styles.ts';
+import { monthBeside, monthName, monthsOf } from './shown-month.ts';
 
 /** A day's drawing in its own units: what was held stands on the ground, arrows hang below it. */
 const BOX = { width: 16, ground: 40, height: 54 } as const;
@@ -28,19 +21,20 @@ interface Most {
 /**
  * A month as the archer lived it, a line of strokes for each week: each day's stroke is as tall as what was held, an arrow's shaft hangs below it
  * as long as the arrows were many, and pain is marked above. Each day leads to its page, each week to its own.
+ *
+ * @prop month the one that is shown, 'yyyy-mm'
+ * @event lark-month the month before or after was asked for; detail `{ month }`
  */
 @customElement('month-calendar')
 export class MonthCalendar extends PlaceElement {
   static override styles = [...PlaceElement.styles, monthCalendarStyles];
 
-  /** The month that is shown, 'yyyy-mm'; the present one where none was chosen. */
-  @state() private month: string | undefined;
+  @property() month = '';
 
   override render() {
-    const { app } = this;
-    if (!app) return nothing;
+    const { app, month } = this;
+    if (!app || month === '') return nothing;
     const { journal, today, kit } = app.view;
-    const month = this.month ?? today.slice(0, 7);
     const days = daysOfMonth(journal, month);
     const weeks = weeksOfMonth(days, kit.weekStart);
     const most = {
@@ -55,7 +49,7 @@ export class MonthCalendar extends PlaceElement {
         <h2 id="month">${monthName(month)}</h2>
         <div class="row">
           <button class="quiet" @click=${() => this.#turn(month, -1)}>${say('month.before')}</button>
-          <button class="quiet" ?disabled=${month >= today.slice(0, 7)} @click=${() => this.#turn(month, 1)}>${say('month.after')}</button>
+          <button class="quiet" ?disabled=${month >= monthsOf(journal, today).last} @click=${() => this.#turn(month, 1)}>${say('month.after')}</button>
         </div>
       </div>
       <p class="dim small" role="status">${say('month.sum', { ms: heldMs, arrows: arrowsCount, drilled })}</p>
@@ -99,8 +93,7 @@ export class MonthCalendar extends PlaceElement {
   }
 
   #turn(month: string, by: 1 | -1): void {
-    const middle = dayNumber(`${month}-15`) + by * 30;
-    this.month = dayOfNumber(middle).slice(0, 7);
+    this.dispatchEvent(new CustomEvent('lark-month', { detail: { month: monthBeside(month, by) } }));
   }
 }
 
@@ -122,11 +115,6 @@ function sumOf(days: readonly MonthDay[]): Most {
     heldMs: days.reduce((sum, day) => sum + day.heldMs, 0),
     arrowsCount: days.reduce((sum, day) => sum + day.arrowsCount, 0),
   };
-}
-
-function monthName(month: string): string {
-  const at = new Date(`${month}-15T00:00:00Z`);
-  return new Intl.DateTimeFormat(presentWords().locale, { month: 'long', year: 'numeric', timeZone: 'UTC' }).format(at);
 }
 
 declare global {

@@ -145,7 +145,8 @@ test('entries that pass every check and yet can’t be drawn are left out and to
   ]);
   expect(reported.length).toBeGreaterThan(0);
   await go('#/journal');
-  expect(place()?.querySelectorAll('lark-drill-entry')).toHaveLength(1);
+  const entries = () => place()?.querySelector('month-drills')?.shadowRoot?.querySelectorAll('lark-drill-entry');
+  await expect.poll(() => entries()?.length).toBe(1);
   expect(textOf(odd())).toContain('Drill: It can’t be drawn (');
   press('Remove');
   await expect.poll(() => textOf(odd())).toContain('Remove for good');

@@ -31,6 +31,7 @@ interface Drawn {
  * @event lark-pick another rep was chosen; detail `{ index }`
  * @cssprop --ribbon-ink of the strokes
  * @cssprop --ribbon-mark of what is under way, chosen, or marked
+ * @cssprop --ribbon-beside room beside one that fills its height; `auto` where left out, in the middle
  */
 @customElement('lark-hold-ribbon')
 export class LarkHoldRibbon extends LitElement {

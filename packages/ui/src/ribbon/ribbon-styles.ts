@@ -16,7 +16,7 @@ export const ribbonStyles = css`
   }
   :host([fills]) svg {
     height: 100%;
-    margin-inline: auto;
+    margin-inline: var(--ribbon-beside, auto);
   }
   [role='slider'] {
     min-height: 3rem;

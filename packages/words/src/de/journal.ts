@@ -19,7 +19,6 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.milestones': 'Meilensteine',
   'journal.demoIn': 'Das Demo-Tagebuch ist hier drin: ein halbes Jahr einer erfundenen Person.',
   'journal.removeDemo': 'Demo-Tagebuch entfernen',
-  'journal.earlier': 'Frühere Tage',
   'journal.empty':
     'Noch nichts. Jeder Halt wird hier von selbst eingetragen, und daraus entstehen die Zahlen von morgen.',
   'journal.toLine': 'Zur Linie',

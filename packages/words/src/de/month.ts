@@ -4,6 +4,11 @@ import type { month as en } from '../en/month.ts';
 export const month: Readonly<Record<keyof typeof en, string>> = {
   'month.before': 'Monat davor',
   'month.after': 'Monat danach',
+  'month.months': 'Monate',
+  'month.one': '{month}: {ms, number, duration} im Vollauszug',
+  'month.show': '{month} zeigen',
+  'month.rows': 'Was gehalten wurde',
+  'month.none': 'Keine Übung in diesem Monat.',
   'month.nothing': 'nichts gehalten',
   'month.arrows': '{n, plural, one {# Pfeil} other {# Pfeile}}',
   'month.key': 'Nach oben: Zeit im Vollauszug. Nach unten: Pfeile. Ein Kreuz: Schmerzen. Ein Druck öffnet den Tag.',

@@ -17,7 +17,6 @@ export const journal = {
   'journal.milestones': 'Milestones',
   'journal.demoIn': 'The demo journal is in here: half a year of an invented archer.',
   'journal.removeDemo': 'Remove the demo journal',
-  'journal.earlier': 'Earlier days',
   'journal.empty': "Nothing yet. Every hold you do is written here by itself, and tomorrow's numbers come from it.",
   'journal.toLine': 'To the line',
   'journal.writeDay': 'Write down a day',

@@ -36,20 +36,59 @@ export const planPageStyles = css`
   .empty {
     margin-top: var(--gap);
   }
-  table {
+  .weeks {
     margin-top: var(--gap);
+    border-bottom: 1px solid var(--rule);
+  }
+  .week > summary {
+    padding: 0.4rem 0;
+  }
+  .head {
+    display: flex;
+    flex: 1 1 0;
+    flex-wrap: wrap;
+    gap: 0.1rem 0.6rem;
+    align-items: baseline;
+    min-width: 0;
+    line-height: 1.3;
+  }
+  .head b {
+    font-weight: 650;
+  }
+  .head .small {
+    flex-basis: 100%;
+    font-weight: 400;
+  }
+  .strokes {
+    flex: none;
+    width: min(5.6rem, 26%);
+  }
+  .ground {
+    stroke: var(--faint);
+    stroke-width: 1.2;
+  }
+  .held {
+    fill: var(--ink);
+  }
+  .marked {
+    fill: none;
+    stroke: var(--accent);
+    stroke-width: 2;
+    stroke-linecap: round;
+  }
+  .week table {
+    margin-bottom: 0.8rem;
   }
   th,
   td {
     padding: 0.5rem 0.8rem 0.5rem 0;
     vertical-align: top;
   }
+  tbody tr:last-child > * {
+    border-bottom: 0;
+  }
   th {
     font-weight: 500;
-  }
-  thead th {
-    color: var(--dim);
-    font-size: var(--text-small);
   }
   tbody th[scope='row'] {
     width: 8.5rem;
@@ -62,36 +101,25 @@ export const planPageStyles = css`
     padding-right: 0;
     text-align: right;
   }
-  .week th {
-    padding-top: 1.4rem;
-    border-bottom: 2px solid var(--faint);
-    font-weight: 650;
-  }
-  .week .dim {
-    margin-left: 0.5rem;
-    font-weight: 400;
-  }
   .kind {
-    margin-left: 0.5rem;
     padding: 0.05rem 0.45rem;
     border: 1.5px solid var(--accent);
     border-radius: 6px;
     font-size: var(--text-small);
     font-weight: 600;
-    white-space: nowrap;
   }
   .competition td,
   .competition th {
     font-weight: 700;
   }
-  details {
+  .week details {
     border: 0;
   }
-  summary {
+  .week details summary {
     min-height: 1.75rem;
     font-weight: 400;
   }
-  details ul {
+  .week details ul {
     padding: 0.3rem 0 0.4rem 1.1rem;
     color: var(--dim);
     font-weight: 400;
@@ -103,9 +131,6 @@ export const planPageStyles = css`
     td,
     tbody th {
       display: block;
-    }
-    thead {
-      display: none;
     }
     tbody th[scope='row'] {
       width: auto;
@@ -127,43 +152,24 @@ export const planPageStyles = css`
   }
   /* A wide screen: weeks in two columns, each of them whole. */
   @media (min-width: 68rem) {
-    .in-two table {
-      display: block;
+    .in-two .weeks {
       columns: 2 26rem;
       column-gap: calc(var(--gap) * 2.5);
-    }
-    .in-two thead {
-      display: none;
-    }
-    .in-two tbody {
-      display: block;
-      break-inside: avoid;
-      padding-bottom: 0.8rem;
-    }
-    .in-two .week th {
-      padding-top: 0.6rem;
-    }
-    .in-two tr {
-      display: grid;
-      grid-template-columns: 7.6rem minmax(0, 1fr);
-    }
-    .in-two .week {
-      grid-template-columns: minmax(0, 1fr);
-    }
-    .in-two tbody th[scope='row'] {
-      grid-row: 1 / span 2;
-      width: auto;
-    }
-    .in-two td {
-      padding-bottom: 0;
       border-bottom: 0;
     }
-    .in-two td.times {
-      grid-column: 2;
-      ${underDrill}
+    .in-two li {
+      break-inside: avoid;
     }
-    .in-two .at-draw {
-      display: inline;
+  }
+  @media (forced-colors: active) {
+    .held {
+      fill: CanvasText;
+    }
+    .ground {
+      stroke: CanvasText;
+    }
+    .marked {
+      stroke: Highlight;
     }
   }
 `;

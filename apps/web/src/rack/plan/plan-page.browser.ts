@@ -16,8 +16,8 @@ afterEach(async () => {
 });
 
 const plan = () => trial.page.shadowRoot?.querySelector('plan-page')?.shadowRoot;
-const rows = () => [...(plan()?.querySelectorAll('tbody tr:not(.week)') ?? [])].map(textOf);
-const weeks = () => [...(plan()?.querySelectorAll('tr.week') ?? [])].map(textOf);
+const rows = () => [...(plan()?.querySelectorAll('tbody tr') ?? [])].map(textOf);
+const weeks = () => [...(plan()?.querySelectorAll('.week > summary') ?? [])].map(textOf);
 const field = (words: string) =>
   [...(plan()?.querySelectorAll('label') ?? [])]
     .find((label) => textOf(label).startsWith(words))

@@ -9,7 +9,7 @@ import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { planPageStyles } from './plan-page-styles.ts';
 import { daysPerWeekOf, type PlannedWeek, planFor } from './plan-settings.ts';
-import { planTable } from './plan-table.ts';
+import { planWeeks } from './plan-weeks.ts';
 
 const weekChoices = [4, 8, 12, 26] as const;
 
@@ -40,7 +40,7 @@ export class PlanPage extends PlaceElement {
       <div class="row">
         <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, program, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : html`<div class="in-two">${planTable(weeks, say('plan.coming'), app.view.kit.units)}</div>`}`;
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : html`<div class="in-two">${planWeeks(weeks, app.view.kit.units)}</div>`}`;
   }
 
   #settings({ view, act }: App, program: Program) {

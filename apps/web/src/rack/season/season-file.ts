@@ -5,6 +5,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import '@larkhold/ui';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
+import { seasonFold } from './season-fold.ts';
 import { seasonStyles } from './season-styles.ts';
 
 /** Problems of a file that are listed. */
@@ -26,14 +27,12 @@ export class SeasonFile extends PlaceElement {
   override render() {
     const { app, season } = this;
     if (!app || !season) return nothing;
-    return html`<section aria-labelledby="file">
-      <h2 id="file">${say('plan.file')}</h2>
-      <div class="row">
+    const inside = html`<div class="row">
         <file-drop .words=${say('plan.open')} @files-take=${this.#open}></file-drop>
         <button @click=${() => app.act.saveFile(`${fileNameOf(season.title)}.season.json`, formatSeason(season))}>${say('plan.save')}</button>
       </div>
-      <div role="status">${this.found ? html`<div class="notice">${this.#shown(this.found)}</div>` : nothing}</div>
-    </section>`;
+      <div role="status">${this.found ? html`<div class="notice">${this.#shown(this.found)}</div>` : nothing}</div>`;
+    return seasonFold('file', { title: say('plan.file'), line: '.season.json' }, inside);
   }
 
   #shown({ name, read }: { name: string; read: ParsedSeason }) {

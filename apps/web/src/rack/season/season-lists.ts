@@ -4,7 +4,14 @@ import { html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { type SeasonList, withOne, withoutOne } from './edit-season.ts';
+import { seasonFold } from './season-fold.ts';
 import { seasonStyles } from './season-styles.ts';
+
+/** What a list is called, and what it does. */
+interface Words {
+  title: string;
+  about: string;
+}
 
 /** What a season's form asks to be changed: the season as it shall be. */
 export type SeasonChange = CustomEvent<{ season: Season; isRemoval: boolean }>;
@@ -26,12 +33,11 @@ export class SeasonLists extends PlaceElement {
     if (!app) return nothing;
     const { competitions, restDays, tests, dated } = this.#own();
     const programs = app.view.programs.filter(({ kind }) => kind === 'test');
-    return html`${this.#section('competitions', say('plan.competitions'), say('plan.competitionsAbout'), competitions.map(competitionWords), this.#competitionForm(app.view.today))}
-      ${this.#section('restDays', say('plan.free'), say('plan.freeAbout'), restDays.map(restWords), this.#restForm(app.view.today))}
+    return html`${this.#section('competitions', { title: say('plan.competitions'), about: say('plan.competitionsAbout') }, competitions.map(competitionWords), this.#competitionForm(app.view.today))}
+      ${this.#section('restDays', { title: say('plan.free'), about: say('plan.freeAbout') }, restDays.map(restWords), this.#restForm(app.view.today))}
       ${this.#section(
         'tests',
-        say('plan.tests'),
-        say('plan.testsAbout'),
+        { title: say('plan.tests'), about: say('plan.testsAbout') },
         tests.map(({ day, program }) => say('plan.testOn', { title: program.title, day })),
         this.#testForm(
           app.view.today,
@@ -43,8 +49,7 @@ export class SeasonLists extends PlaceElement {
           ? nothing
           : this.#section(
               'dated',
-              say('plan.coach'),
-              say('plan.coachAbout'),
+              { title: say('plan.coach'), about: say('plan.coachAbout') },
               dated.map(({ by, from, to, sessions }) =>
                 say('plan.coachDays', { by, from, to, sessions: sessions.length }),
               ),
@@ -57,11 +62,8 @@ export class SeasonLists extends PlaceElement {
     return this.season ?? emptySeason(say('plan.mySeason'));
   }
 
-  #section(list: SeasonList, title: string, about: string, things: readonly string[], form: unknown) {
-    return html`<section aria-labelledby=${list}>
-      <h2 id=${list}>${title}</h2>
-      <p class="dim">${about}</p>
-      <ul class="things">
+  #section(list: SeasonList, { title, about }: Words, things: readonly string[], form: unknown) {
+    const inside = html`<ul class="things">
         ${things.map(
           (thing, at) => html`<li>
             ${thing}
@@ -69,8 +71,11 @@ export class SeasonLists extends PlaceElement {
           </li>`,
         )}
       </ul>
-      ${form}
-    </section>`;
+      <p class="dim">${about}</p>
+      ${form}`;
+    const [first = ''] = things;
+    const line = things.length === 0 ? say('plan.noneYet') : say('plan.firstOf', { first, more: things.length - 1 });
+    return seasonFold(list, { title, line }, inside);
   }
 
   #competitionForm(today: string) {

@@ -17,7 +17,7 @@ afterEach(async () => {
 
 const page = () => trial.page.shadowRoot?.querySelector('season-page')?.shadowRoot;
 const part = (tag: string) => page()?.querySelector(tag)?.shadowRoot;
-const rows = () => [...(page()?.querySelectorAll('tbody tr:not(.week)') ?? [])].map(textOf);
+const rows = () => [...(page()?.querySelectorAll('tbody tr') ?? [])].map(textOf);
 const own = () => trial.state.app?.view.season.own;
 const buttonIn = (root: ShadowRoot | null | undefined, words: RegExp) =>
   [...(root?.querySelectorAll('button') ?? [])].find((one) =>
@@ -128,6 +128,33 @@ test('the weeks are handed over as a calendar, each program by its own name', as
   buttonIn(page(), /calendar/)?.click();
   await expect.poll(() => trial.saved[0]?.name).toBe('two-mornings-a-week-2026-11-25.ics');
   expect(trial.saved[0]?.text.match(/SUMMARY:Club starter/g)?.length).toBe(16);
+});
+
+test('a season of blocks, tests and competitions is three screens of a phone at the most; what is next is said', async () => {
+  await window_.viewport(390, 844);
+  const days = { monday: [{ title: 'Holding' }], thursday: [{ title: 'Power' }], saturday: [{ title: 'Flexibility' }] };
+  const begins = ['2026-11-23', '2026-12-21', '2027-01-18', '2027-02-15', '2027-03-15', '2027-03-22'];
+  const blocks = begins.map((from, at) => ({ title: `Block ${at + 1}`, from, weeks: 4, lighterWeeks: [4], days }));
+  const competitions = ['2026-12-12', '2027-02-06', '2027-03-06'].map((day) => ({
+    ...{ title: `Indoor of ${day}`, day, importance: 'middle' },
+  }));
+  const tests = [{ day: '2026-12-02', program: { title: 'Baseline test' } }];
+  const restDays = [{ from: '2026-12-24', to: '2026-12-27', why: 'family' }];
+  const season = parseSeason(
+    JSON.stringify({ format: 'larkhold/season', version: 1, title: 'Winter', blocks, competitions, tests, restDays }),
+  );
+  if (!season.ok) throw new Error(JSON.stringify(season.problems));
+  await trial.state.app?.act.putSeason(season.season);
+  await expect.poll(() => part('season-weekdays')?.querySelectorAll('form').length).toBe(6);
+  await expect.poll(() => textOf(page()?.querySelector('.next'))).toMatch(/^Next date: Baseline test, Wednesday/);
+  const [first, second] = page()?.querySelectorAll<HTMLDetailsElement>('.week') ?? [];
+  expect([first?.open, second?.open]).toEqual([true, false]);
+  // What does not come about as it is written is never folded.
+  const [notice] = page()?.querySelectorAll('.notice .notices li') ?? [];
+  expect(textOf(notice)).toContain('“Block 5” and “Block 6” overlap');
+  expect(notice?.closest('details')).toBeNull();
+  expect(document.documentElement.scrollHeight / 844).toBeLessThanOrEqual(3);
+  expect(await trial.faults()).toEqual([]);
 });
 
 test('on a small telephone nothing is cut off', async () => {

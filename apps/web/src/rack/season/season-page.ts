@@ -10,7 +10,7 @@ import { planHref } from '../../shell/routing.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
 import { planPageStyles } from '../plan/plan-page-styles.ts';
 import { type PlannedWeek, seasonPlan } from '../plan/plan-settings.ts';
-import { planTable } from '../plan/plan-table.ts';
+import { planWeeks } from '../plan/plan-weeks.ts';
 import { checkedSeason } from './edit-season.ts';
 import './season-file.ts';
 import './season-lists.ts';
@@ -34,7 +34,7 @@ export class SeasonPage extends PlaceElement {
   override render() {
     const { app } = this;
     if (!app) return nothing;
-    const { season, programs, chosen } = app.view;
+    const { season, programs } = app.view;
     const notices = season.own ? seasonNotices(season.own, programs) : [];
     return html`<h1>${say('plan.title')}</h1>
       <p class="forecast">${season.isOwn ? say('plan.own', { title: season.season.title }) : say('plan.sensible')}</p>
@@ -43,10 +43,11 @@ export class SeasonPage extends PlaceElement {
       ${this.#said(app)}
       <div @season-change=${(event: SeasonChange) => this.#change(event, app)}>
         ${this.#coming(app)}
-        <p class="small"><a href=${planHref(idOf(chosen))}>${say('plan.oneProgram')}</a></p>
-        <season-lists .season=${season.own}></season-lists>
-        <season-weekdays .season=${season.own}></season-weekdays>
-        <season-file .season=${season.season}></season-file>
+        <div class="index">
+          <season-lists .season=${season.own}></season-lists>
+          <season-weekdays .season=${season.own}></season-weekdays>
+          <season-file .season=${season.season}></season-file>
+        </div>
       </div>`;
   }
 
@@ -59,9 +60,12 @@ export class SeasonPage extends PlaceElement {
 
   #coming(app: App) {
     const weeks = this.#weeks(app.view);
+    const dated = nextDated(app.view);
     return html`<section aria-labelledby="coming">
       <h2 id="coming">${say('plan.coming')}</h2>
-      <p class="dim">${say('plan.forecast')}</p>
+      ${dated ? html`<p class="next">${say('plan.nextDated', dated)}</p>` : nothing}
+      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planWeeks(weeks, app.view.kit.units)}
+      <p class="dim small under">${say('plan.forecast')}</p>
       <div class="row">
         <label
           >${say('plan.weeks')}
@@ -73,7 +77,7 @@ export class SeasonPage extends PlaceElement {
         </label>
         <button ?disabled=${weeks.length === 0} @click=${() => this.#export(app, weeks)}>${say('plan.calendar')}</button>
       </div>
-      ${weeks.length === 0 ? html`<p class="empty">${say('plan.none')}</p>` : planTable(weeks, say('plan.coming'), app.view.kit.units)}
+      <p class="small"><a href=${planHref(idOf(app.view.chosen))}>${say('plan.oneProgram')}</a></p>
     </section>`;
   }
 
@@ -126,6 +130,20 @@ export class SeasonPage extends PlaceElement {
     const options = { program: title, programId: id, madeAt: act.instant(), archerId: await archerIdOf(app), words };
     act.saveFile(`${fileNameOf(title)}-${view.today}.ics`, formatPlanCalendar(rows, options));
   }
+}
+
+/** What the season has next that is bound to its day: a competition, a test, a coach's session. */
+function nextDated({ season: { season }, today }: AppView): { what: string; day: string } | undefined {
+  const all = [
+    ...season.competitions.map(({ title, day }) => ({ what: title, day })),
+    ...season.tests.map(({ program, day }) => ({ what: program.title, day })),
+    ...season.dated.flatMap(({ by, sessions }) =>
+      sessions.flatMap(({ day, programs }) =>
+        programs.map(({ title }) => ({ what: say('plan.datedBy', { title, by }), day })),
+      ),
+    ),
+  ];
+  return all.filter(({ day }) => day >= today).sort((a, b) => (a.day < b.day ? -1 : 1))[0];
 }
 
 function problemsWords([first]: readonly Problem[]): string {

@@ -2,8 +2,57 @@ import { css } from 'lit';
 
 /** Forms of the season: fields in a row where there is room, one below the other on a phone. */
 export const seasonStyles = css`
+  /* Parts that are lines stand close, as in an index. */
+  .fold {
+    margin-top: 0;
+    padding-top: 0;
+    border-top: 0;
+  }
+  .fold > details > summary {
+    padding: 0.5rem 0;
+  }
+  .fold h2 {
+    font-size: var(--text);
+  }
+  .fold summary .small {
+    display: block;
+    font-weight: 400;
+    overflow-wrap: anywhere;
+  }
+  .fold .inside {
+    padding-bottom: var(--gap);
+  }
   section p {
     max-width: 40rem;
+  }
+  .blocks details:last-child {
+    border-bottom: 1px solid var(--rule);
+  }
+  .blocks span {
+    overflow-wrap: anywhere;
+  }
+  .blocks span > .dim {
+    display: block;
+    font-weight: 400;
+  }
+  details form {
+    padding-bottom: 1rem;
+  }
+  .index {
+    margin-top: calc(var(--gap) * 1.2);
+    border-bottom: 1px solid var(--rule);
+  }
+  .next {
+    font-weight: 650;
+  }
+  .under {
+    margin-top: 0.8rem;
+  }
+  section > .small {
+    margin-top: 0.8rem;
+  }
+  .things:not(:empty) {
+    margin-top: 0.4rem;
   }
   .things li {
     display: flex;

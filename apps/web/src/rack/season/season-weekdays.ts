@@ -11,10 +11,11 @@ import {
 } from '@larkhold/engine';
 import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
-import { customElement, property } from 'lit/decorators.js';
+import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { withoutOne } from './edit-season.ts';
+import { seasonFold } from './season-fold.ts';
 import { seasonStyles } from './season-styles.ts';
 
 const weekChoices = [4, 5, 6, 7, 8] as const;
@@ -30,14 +31,16 @@ export class SeasonWeekdays extends PlaceElement {
   static override styles = [...PlaceElement.styles, seasonStyles];
 
   @property({ attribute: false }) season: Season | undefined;
+  /** The block that was begun just now: its days are there to be written. */
+  @state() private begun: number | undefined;
 
   override render() {
     const { app } = this;
     if (!app) return nothing;
     const blocks = this.season?.blocks ?? [];
-    return html`<section aria-labelledby="weekdays">
-      <h2 id="weekdays">${say('plan.weekdays')}</h2>
-      ${blocks.length === 0 ? html`<div class="row"><button @click=${() => this.#writeOwn(app)}>${say('plan.writeOwn')}</button></div>` : blocks.map((block, at) => this.#block(app, block, at))}
+    const n = blocks.length;
+    const line = n === 0 ? say('plan.sensibleShort') : say('plan.blockCount', { n });
+    const inside = html`${blocks.length === 0 ? html`<div class="row"><button @click=${() => this.#writeOwn(app)}>${say('plan.writeOwn')}</button></div>` : html`<div class="blocks">${blocks.map((block, at) => this.#fold(app, block, at))}</div>`}
       ${
         blocks.length === 0
           ? nothing
@@ -45,8 +48,16 @@ export class SeasonWeekdays extends PlaceElement {
         <button @click=${() => this.#addBlock(blocks)}>${say('plan.addBlock')}</button>
         <button @click=${() => this.#give({ ...this.#own(), blocks: [] }, true)}>${say('plan.noOwn')}</button>
       </div>`
-      }
-    </section>`;
+      }`;
+    return seasonFold('weekdays', { title: say('plan.weekdays'), line }, inside);
+  }
+
+  #fold(app: App, block: SeasonBlock, at: number) {
+    const { title, from, weeks: n } = block;
+    return html`<details ?open=${at === this.begun}>
+      <summary><span>${title} <span class="dim small">${say('plan.blockLine', { from, n })}</span></span></summary>
+      ${this.#block(app, block, at)}
+    </details>`;
   }
 
   #block(app: App, block: SeasonBlock, at: number) {
@@ -54,7 +65,7 @@ export class SeasonWeekdays extends PlaceElement {
     const label = (words: string, control: unknown) => html`<label>${words} ${control}</label>`;
     return html`<form @submit=${(event: SubmitEvent) => this.#keep(event, app, at)}>
       <fieldset>
-        <legend>${title}</legend>
+        <legend class="visually-hidden">${title}</legend>
         <div class="fields">
           ${label(say('plan.blockTitle'), html`<input name="title" required maxlength="120" .value=${title} />`)}
           ${label(say('plan.blockFrom'), html`<input name="from" type="date" required .value=${from} />`)}
@@ -113,12 +124,15 @@ export class SeasonWeekdays extends PlaceElement {
   /** Begins with what the sensible season has, so that there is something to change. */
   #writeOwn({ view }: App): void {
     const [block] = view.season.season.blocks;
-    if (block) this.#give({ ...this.#own(), blocks: [block] }, false);
+    if (!block) return;
+    this.begun = 0;
+    this.#give({ ...this.#own(), blocks: [block] }, false);
   }
 
   #addBlock(blocks: readonly SeasonBlock[]): void {
     const last = blocks.reduce((latest, one) => (one.from > latest.from ? one : latest));
     const next = { ...last, from: dayOfNumber(dayNumber(last.from) + 7 * last.weeks) };
+    this.begun = blocks.length;
     this.#give({ ...this.#own(), blocks: [...blocks, next] }, false);
   }
 

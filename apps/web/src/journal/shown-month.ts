@@ -1,0 +1,80 @@
+import type { Journal } from '@larkhold/engine';
+import { dayNumber, dayOfNumber, totalsByDay } from '@larkhold/engine';
+import { presentWords } from '@larkhold/words';
+
+/** Months beside each other, to be chosen from. */
+export const MONTHS_SHOWN = 12;
+
+/** What the journal offers to be looked at, month by month. */
+export interface Months {
+  /** The newest month that anything may be in, 'yyyy-mm': the present one, or a later one where a clock was wrong. */
+  last: string;
+  /** The newest month with a drill or a day in it; the present one in an empty journal. */
+  newest: string;
+  /** Time at full draw by month, milliseconds. */
+  heldMs: ReadonlyMap<string, number>;
+}
+
+const kept = new WeakMap<Journal, { today: string; months: Months }>();
+
+/**
+ * The months of a journal, and what was held in each.
+ * @param journal all of it
+ * @param today ISO 8601 day
+ * @returns made once for a journal and a day
+ */
+export function monthsOf(journal: Journal, today: string): Months {
+  const found = kept.get(journal);
+  if (found?.today === today) return found.months;
+  const heldMs = new Map<string, number>();
+  let newest = '';
+  for (const [day, { holdMs }] of totalsByDay(journal)) {
+    const month = day.slice(0, 7);
+    heldMs.set(month, (heldMs.get(month) ?? 0) + holdMs);
+    if (month > newest) newest = month;
+  }
+  const present = today.slice(0, 7);
+  const months = { heldMs, newest: newest || present, last: newest > present ? newest : present };
+  kept.set(journal, { today, months });
+  return months;
+}
+
+/**
+ * A month before or after another.
+ * @param month 'yyyy-mm'
+ * @param by how many months; below 0 before it
+ * @returns 'yyyy-mm'
+ */
+export function monthBeside(month: string, by: number): string {
+  let beside = month;
+  for (let left = Math.abs(by); left > 0; left -= 1) {
+    const middle = dayNumber(`${beside}-15`) + (by < 0 ? -30 : 30);
+    beside = dayOfNumber(middle).slice(0, 7);
+  }
+  return beside;
+}
+
+/**
+ * The twelve months that are offered with one: the last twelve, or twelve before those, and so on.
+ * @param month the one that is shown, 'yyyy-mm'
+ * @param last the newest there is
+ * @returns twelve in order, `month` among them
+ */
+export function monthsBeside(month: string, last: string): string[] {
+  const count = (one: string): number => Number(one.slice(0, 4)) * 12 + Number(one.slice(5));
+  const turns = Math.floor(Math.max(0, count(last) - count(month)) / MONTHS_SHOWN);
+  const end = monthBeside(last, -turns * MONTHS_SHOWN);
+  return Array.from({ length: MONTHS_SHOWN }, (_, at) => monthBeside(end, at + 1 - MONTHS_SHOWN));
+}
+
+/**
+ * A month's name.
+ * @param month 'yyyy-mm'
+ * @param style `long` is 'November 2026', `first` the first letter of its name, for where a screen reader hears the long one
+ * @returns in the present language
+ */
+export function monthName(month: string, style: 'long' | 'first' = 'long'): string {
+  const at = new Date(`${month}-15T00:00:00Z`);
+  const look = style === 'long' ? ({ month: 'long', year: 'numeric' } as const) : ({ month: 'narrow' } as const);
+  return new Intl.DateTimeFormat(presentWords().locale, { ...look, timeZone: 'UTC' }).format(at);
+}
