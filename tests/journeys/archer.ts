@@ -1,6 +1,6 @@
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import { launchChromium } from '../../scripts/browser.mjs';
+import { launchChromium, launchShell } from '../../scripts/browser.mjs';
 import { PATIENCE_MS } from './patience.ts';
 
 /** One archer's browser: a profile of its own, and everything that went wrong on its pages. */
@@ -16,21 +16,24 @@ export interface Archer {
 type ArcherOptions = Parameters<Browser['newContext']>[0] & {
   /** Flags of Chromium; archers with the same flags share one. */
   flags?: readonly string[];
+  /** The whole browser, not the one without windows: that one asks nobody for a camera or a microphone, and installs nothing. */
+  whole?: boolean;
   /** Runs in each page before anything of the app does. */
   before?: () => void;
 };
 
 const browsers = new Map<string, Promise<Browser>>();
 
-function browserWith(flags: readonly string[]): Promise<Browser> {
-  const key = flags.join(' ');
-  const running = browsers.get(key) ?? launchChromium([...flags]);
+function browserWith(flags: readonly string[], whole: boolean): Promise<Browser> {
+  const key = `${whole} ${flags.join(' ')}`;
+  const running = browsers.get(key) ?? (whole ? launchChromium : launchShell)([...flags]);
   browsers.set(key, running);
   return running;
 }
 
 /**
- * Opens the app in a fresh profile.
+ * Opens the app in a fresh profile. It is not kept for use without a network unless `serviceWorkers` is 'allow': keeping all of its
+ * files is most of what a first load costs.
  * @param path where in the app, '#/rack'
  * @param options of the profile, and flags of the browser
  * @param address where it is served
@@ -38,12 +41,13 @@ function browserWith(flags: readonly string[]): Promise<Browser> {
  */
 export async function arrive(
   path = '',
-  { flags = [], before, ...options }: ArcherOptions = {},
+  { flags = [], whole = false, before, ...options }: ArcherOptions = {},
   address = inject('address'),
 ): Promise<Archer> {
-  const context = await (await browserWith(flags)).newContext({
+  const context = await (await browserWith(flags, whole)).newContext({
     viewport: { width: 390, height: 844 },
     locale: 'en-GB',
+    serviceWorkers: 'block',
     ...options,
   });
   context.setDefaultTimeout(PATIENCE_MS);

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
+import { launchShell } from '../../scripts/browser.mjs';
 import { startNginx, type TrialNginx } from '../box/nginx.ts';
 import { holdsFile } from './drill-program.ts';
 import { openFirefox, until } from './firefox.ts';
@@ -14,7 +14,7 @@ const dist = fileURLToPath(new URL('../../apps/web/dist', import.meta.url));
 const nginx = await startNginx(`root ${dist};`);
 let browser: Browser;
 beforeAll(async () => {
-  browser = await chromium.launch({ executablePath: findChromium(), args: chromiumFlags });
+  browser = await launchShell();
 });
 afterAll(async () => {
   await browser?.close();

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launchChromium } from '../../scripts/browser.mjs';
+import { launchShell } from '../../scripts/browser.mjs';
 import { startNginx } from '../box/nginx.ts';
 import { holdsFile } from './drill-program.ts';
 
@@ -11,7 +11,7 @@ const dist = fileURLToPath(new URL('../../apps/web/dist', import.meta.url));
 const nginx = await startNginx(`root ${dist};`);
 let browser: Browser;
 beforeAll(async () => {
-  browser = await launchChromium();
+  browser = await launchShell();
 });
 afterAll(async () => {
   await browser?.close();

@@ -1,7 +1,7 @@
 import { formatHandOver, parseHandOver, parseJournal } from '@larkhold/engine';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchChromium } from '../../scripts/browser.mjs';
+import { launchShell } from '../../scripts/browser.mjs';
 import { type Device, openDevice, saveJournal } from './device.ts';
 import { holdsFile } from './drill-program.ts';
 import { drillThrough } from './drill-through.ts';
@@ -9,7 +9,7 @@ import { outcomesOf, storedDrills } from './stored-rows.ts';
 
 let browser: Browser;
 beforeAll(async () => {
-  browser = await launchChromium();
+  browser = await launchShell();
 });
 afterAll(async () => {
   await browser.close();

@@ -25,6 +25,7 @@ export async function openDevice(browser: Browser, address: string): Promise<Dev
     acceptDownloads: true,
     viewport: { width: 820, height: 1180 },
     locale: 'en-GB',
+    serviceWorkers: 'block',
   });
   context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();

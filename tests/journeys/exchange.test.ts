@@ -3,7 +3,7 @@ import ICAL from 'ical.js';
 import Papa from 'papaparse';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { launchChromium } from '../../scripts/browser.mjs';
+import { launchShell } from '../../scripts/browser.mjs';
 import { type Device, openDevice, saveJournal } from './device.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { drillThrough } from './drill-through.ts';
@@ -11,7 +11,7 @@ import { drillThrough } from './drill-through.ts';
 const FIELD = 'Open a file';
 let browser: Browser;
 beforeAll(async () => {
-  browser = await launchChromium();
+  browser = await launchShell();
 });
 afterAll(async () => {
   await browser.close();

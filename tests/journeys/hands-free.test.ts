@@ -27,7 +27,7 @@ const flags = [
 
 /** An archer in front of the kit, whose drills are listened to. */
 async function arriveAtKit({ before, ...options }: Omit<Arrival, 'holdSeconds' | 'reps'> = {}): Promise<Archer> {
-  const archer = await arrive('', { flags, ...options });
+  const archer = await arrive('', { flags, whole: true, ...options });
   if (before) await archer.context.addInitScript(before);
   await archer.context.addInitScript(() => {
     const told: Told = { notices: [], records: [] };

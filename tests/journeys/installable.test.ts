@@ -23,7 +23,7 @@ function pngSize(bytes: Buffer): string {
 }
 
 it('can be installed: a manifest with what browsers ask for, and icons that are what they say', async () => {
-  const { page, faults, leave } = await arrive('#/line');
+  const { page, faults, leave } = await arrive('#/line', { whole: true, serviceWorkers: 'allow' });
   const address = await page.evaluate(() => document.querySelector<HTMLLinkElement>('link[rel=manifest]')?.href ?? '');
   const answer = await fetch(address);
   const manifest = (await answer.json()) as Manifest;
@@ -59,7 +59,7 @@ it('can be installed: a manifest with what browsers ask for, and icons that are 
 });
 
 it('asks nobody but its own address, on any page and after every file', async () => {
-  const { page, faults, leave } = await arrive('#/rack');
+  const { page, faults, leave } = await arrive('#/rack', { serviceWorkers: 'allow' });
   const asked: string[] = [];
   page.context().on('request', (request) => asked.push(new URL(request.url()).origin));
   page.context().on('serviceworker', (worker) => asked.push(new URL(worker.url()).origin));

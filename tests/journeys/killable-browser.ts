@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { type Browser, type BrowserContext, chromium } from 'playwright-core';
-import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
+import { chromiumFlags, findShell } from '../../scripts/find-chromium.mjs';
 import { PATIENCE_MS } from './patience.ts';
 
 /** A browser of its own that can be killed like a machine that loses power. */
@@ -19,7 +19,7 @@ export interface KillableBrowser {
  * @returns the running browser
  */
 export async function startKillable(profile: string, timeZone?: string): Promise<KillableBrowser> {
-  const path = findChromium();
+  const path = findShell();
   if (!path) throw new Error('no Chromium found');
   const flags = [
     ...chromiumFlags,

@@ -13,7 +13,7 @@ const sentences = {
 /** All scripts that a first load fetches, as one text. */
 async function scriptsOf(locale: string, path: string): Promise<string> {
   // Without a service worker, which fetches the rest for later.
-  const { page, faults, leave } = await arrive(path, { locale, serviceWorkers: 'block' });
+  const { page, faults, leave } = await arrive(path, { locale });
   await page.waitForLoadState('networkidle');
   const addresses = await page.evaluate(() =>
     performance.getEntriesByType('resource').map(({ name }) => name.replace(/#.*/, '')),
@@ -59,7 +59,10 @@ const fetchedTexts = (page: Page): Promise<string[]> =>
   );
 
 it('changes its language without a network, and starts in it, with none of the other shown', async () => {
-  const { page, context, faults, leave } = await arrive('#/kit/display', { before: watchPlaces });
+  const { page, context, faults, leave } = await arrive('#/kit/display', {
+    before: watchPlaces,
+    serviceWorkers: 'allow',
+  });
   const language = page.getByLabel('Language');
   await language.waitFor();
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated', undefined, {

@@ -4,7 +4,7 @@ import { arrive, leaveAll } from './archer.ts';
 afterAll(leaveAll);
 
 it('a page whose part is missing at the host says so, the drill is reachable, and it comes when the host has it again', async () => {
-  const { page, context, leave } = await arrive('', { serviceWorkers: 'block' });
+  const { page, context, leave } = await arrive('');
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   let isGone = true;
   await context.route(/\/assets\/(trends-page|week-page)-.*\.js$/, (route) =>

@@ -15,7 +15,7 @@ const kept = (page: Page) =>
   });
 
 it('after one load everything works without any network: pages, sound files, a drill', async () => {
-  const { page, context, leave } = await arrive('#/line');
+  const { page, context, leave } = await arrive('#/line', { whole: true, serviceWorkers: 'allow' });
   await page.getByRole('button', { name: 'Begin' }).waitFor();
   await kept(page);
   await context.setOffline(true);
@@ -46,7 +46,7 @@ it('after one load everything works without any network: pages, sound files, a d
 
 it('a newer version waits while a drill runs, is offered after it, and reaches the other tab', async () => {
   const host = await serveCopy();
-  const { page, context, leave } = await arrive('#/line', {}, host.address);
+  const { page, context, leave } = await arrive('#/line', { whole: true, serviceWorkers: 'allow' }, host.address);
   const version = (tab: Page) => tab.locator('html').getAttribute('data-version');
   await kept(page);
   await takeProgram(page, holdsFile(3, 2));

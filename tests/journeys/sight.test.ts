@@ -140,7 +140,11 @@ describe.concurrent('a drill with the camera', () => {
   it(
     'logs an early let-down with no press, plays the hold back in the rest, works offline, sends nothing and keeps no picture',
     async ({ expect }) => {
-      const { page, context, faults, leave } = await arrive('#/kit/camera', { flags: withCamera });
+      const { page, context, faults, leave } = await arrive('#/kit/camera', {
+        flags: withCamera,
+        whole: true,
+        serviceWorkers: 'allow',
+      });
       const sent: string[] = [];
       page.on('request', (request) => {
         if (request.method() !== 'GET' || request.postData() !== null)
@@ -206,7 +210,7 @@ describe.concurrent('a drill with the camera', () => {
     ['refused', ['--use-fake-device-for-media-stream', '--deny-permission-prompts'], 'The camera is not allowed here.'],
     ['absent', ['--deny-permission-prompts', '--use-fake-ui-for-media-stream'], 'There is no camera here.'],
   ])('goes by the clock where the camera is %s', { timeout: LONG }, async ([, flags, words], { expect }) => {
-    const { page, leave } = await arrive('#/kit/camera', { flags });
+    const { page, leave } = await arrive('#/kit/camera', { flags, whole: true });
     await switchOn(page);
     await takeProgram(page, SHORT, 'Watched holds');
     await page.getByRole('button', { name: 'Begin' }).click();
@@ -222,7 +226,7 @@ describe.concurrent('a drill with the camera', () => {
   it(
     'is not one where nobody asked for it: the camera is not touched, and nothing of what sees is loaded',
     async ({ expect }) => {
-      const { page, leave } = await arrive('#/kit/camera', { flags: withCamera.slice(0, 2) });
+      const { page, leave } = await arrive('#/kit/camera', { flags: withCamera.slice(0, 2), whole: true });
       const asked: string[] = [];
       page.on('request', (request) => asked.push(request.url()));
       await page.evaluate(() => {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
-import { chromiumFlags, findChromium } from '../../scripts/find-chromium.mjs';
+import { chromiumFlags, findShell } from '../../scripts/find-chromium.mjs';
 import { arrive, leaveAll } from './archer.ts';
 import { holdsFile, takeProgram } from './drill-program.ts';
 import { passUntil, standStill } from './fast-time.ts';
@@ -160,7 +160,7 @@ describe.concurrent('when storage fails', () => {
     const profile = mkdtempSync(join(tmpdir(), 'larkhold-damaged-'));
     const start = async () => {
       const context = await chromium.launchPersistentContext(profile, {
-        executablePath: findChromium(),
+        executablePath: findShell(),
         args: chromiumFlags,
       });
       context.setDefaultTimeout(PATIENCE_MS);

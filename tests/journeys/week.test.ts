@@ -1,13 +1,13 @@
 import { createJournal, formatJournal, type Journal } from '@larkhold/engine';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, inject, test } from 'vitest';
-import { launchChromium } from '../../scripts/browser.mjs';
+import { launchShell } from '../../scripts/browser.mjs';
 import { type Device, openDevice } from './device.ts';
 
 let browser: Browser;
 let device: Device;
 beforeAll(async () => {
-  browser = await launchChromium();
+  browser = await launchShell();
   device = await openDevice(browser, inject('address'));
 });
 afterAll(async () => {
