@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { chromiumFlags, findChromium } from './scripts/find-chromium.mjs';
@@ -21,6 +22,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           isolate: false, // 230 files, most of which load the whole engine: loaded once for each worker, they take half the time
+          maxWorkers: Math.max(2, availableParallelism() - 1), // left alone it is one of two processors
           setupFiles: ['tests/first-words.ts'],
           testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
@@ -78,11 +80,12 @@ export default defineConfig({
         },
       },
       {
-        resolve,
-        ssr,
+        // On the packages as they are built, as a user's own program loads them: the sources would be transformed anew for each file.
         test: {
           name: 'journeys',
           environment: 'node',
+          isolate: false,
+          server: { deps: { external: [/\/packages\/[^/]+\/dist\//] } },
           include: ['tests/journeys/**/*.test.ts'],
           globalSetup: ['tests/journeys/serve.ts'],
           // Nothing here measures how fast it is: a wait ends in vain after PATIENCE_MS, a test only where it is lost.

@@ -1,4 +1,4 @@
-import { spawnSync } from 'node:child_process';
+import { execFile } from 'node:child_process';
 import { root } from './prepare.mjs';
 
 /** A registry that does not answer is not waited for longer, milliseconds. */
@@ -31,8 +31,10 @@ export function judgeAudit(text) {
   return { verdict: 'clean', words: `no high or critical weakness known in what ships, ${counts.total} lesser` };
 }
 
-/** Asks the registry about the dependencies that ship; see `judgeAudit`. */
+/** Asks the registry about the dependencies that ship. @returns a promise of what `judgeAudit` makes of the answer */
 export function auditShipped() {
-  const done = spawnSync('npm', ['audit', '--omit=dev', '--json'], { cwd: root, encoding: 'utf8', timeout: WAIT_MS });
-  return judgeAudit(done.stdout ?? '');
+  const asked = ['audit', '--omit=dev', '--json'];
+  return new Promise((resolve) => {
+    execFile('npm', asked, { cwd: root, timeout: WAIT_MS }, (_, said) => resolve(judgeAudit(said)));
+  });
 }

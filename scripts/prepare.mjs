@@ -1,7 +1,7 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { findChromium } from './find-chromium.mjs';
+import { findChromium, findShell } from './find-chromium.mjs';
 import { findFirefox } from './find-firefox.mjs';
 import { findWebkit } from './find-webkit.mjs';
 
@@ -23,6 +23,27 @@ export function fail(sentence) {
 export function run(command, args, env = {}) {
   const done = spawnSync(command, args, { cwd: root, stdio: 'inherit', env: { ...process.env, ...env } });
   return done.status === 0;
+}
+
+/** The same, while others run. @returns a promise of whether it went well */
+export function runShown(command, args) {
+  return new Promise((resolve) => {
+    spawn(command, args, { cwd: root, stdio: 'inherit' })
+      .on('error', () => resolve(false))
+      .on('close', (code) => resolve(code === 0));
+  });
+}
+
+/** Runs a command in the root while others run. @returns a promise of whether it went well, and all that it said */
+export function runBeside(command, args) {
+  return new Promise((resolve) => {
+    let said = '';
+    const child = spawn(command, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+    for (const stream of [child.stdout, child.stderr]) stream.setEncoding('utf8').on('data', (text) => (said += text));
+    child
+      .on('error', (error) => resolve({ good: false, said: error.message }))
+      .on('close', (code) => resolve({ good: code === 0, said }));
+  });
 }
 
 /** Ends with one line where Node is too old for the tools. */
@@ -77,6 +98,13 @@ export function requireChromium() {
 
 /** What a small package mirror needs for a browser, at most; a slower one leaves its journey out, milliseconds. */
 const BROWSER_WAIT_MS = 120_000;
+
+/** Installs Debian's Chromium without windows, where that is quickly done: with it the journeys cost half as much. */
+export function tryShell() {
+  if (findShell() !== findChromium() || !canInstall()) return;
+  say("installing Debian's chromium-headless-shell …");
+  install(['--no-install-recommends', 'chromium-headless-shell'], { stdio: 'ignore', timeout: BROWSER_WAIT_MS });
+}
 
 /** Installs Debian's Firefox for the second browser's journey, where that is quickly done. Without it that journey says so and passes. */
 export function tryFirefox() {

@@ -3,40 +3,28 @@ import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { auditShipped } from './audit.mjs';
-import {
-  fail,
-  requireChromium,
-  requireNode,
-  requirePackages,
-  run,
-  say,
-  tryFirefox,
-  tryNginx,
-  tryWebkit,
-} from './prepare.mjs';
+import { fail, requireChromium, requireNode, requirePackages, runBeside, runShown, say } from './prepare.mjs';
 
 requireNode();
 requirePackages();
 requireChromium();
-tryFirefox();
-tryWebkit();
-tryNginx();
 
 const counts = { passed: 0, failed: 0 };
 
-function check(name, command, args) {
-  say(`${name} …`);
-  const good = run(command, args);
+/** Runs a check beside others; what it says comes in one piece when it ends. */
+async function check(name, command, args) {
+  const { good, said } = await runBeside(command, args);
   counts[good ? 'passed' : 'failed'] += 1;
-  if (!good) say(`${name}: failed`);
+  say(`${name}: ${good ? 'passed' : 'failed'}`);
+  if (said.trim()) console.log(said.trimEnd());
   return good;
 }
 
-function tests(project) {
+async function tests(project) {
   const report = join(tmpdir(), `larkhold-${project}-${process.pid}.json`);
   say(`${project} tests …`);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
-  const good = run('npx', ['vitest', 'run', '--project', project, ...reporters]);
+  const good = await runShown('npx', ['vitest', 'run', '--project', project, ...reporters]);
   try {
     const told = JSON.parse(readFileSync(report, 'utf8'));
     counts.passed += told.numPassedTests;
@@ -48,23 +36,44 @@ function tests(project) {
   rmSync(report, { force: true });
 }
 
-check('format and lint', 'npx', ['biome', 'ci', '--error-on-warnings', '.']);
-const audit = auditShipped();
+/** What journeys need: the packages, the runner for a page of one’s own, and the app. */
+async function build() {
+  const isBuilt =
+    (await check('the runner for a page of one’s own', 'npm', [
+      'run',
+      '--silent',
+      'bundle',
+      '-w',
+      'packages/runner',
+    ])) && (await check('build', 'npx', ['vite', 'build', 'apps/web', '--logLevel', 'warn']));
+  if (isBuilt) await check('sizes', 'npx', ['size-limit']);
+  return isBuilt;
+}
+
+// Most of these keep one processor busy, so they run side by side.
+say('format, lint, types, import directions …');
+const [isTyped, browsers, audit] = await Promise.all([
+  check('types of the packages', 'npx', ['tsc', '-b']),
+  runBeside('node', ['scripts/try-browsers.mjs']),
+  auditShipped(),
+  check('format and lint', 'npx', ['biome', 'ci', '--error-on-warnings', '.']),
+]);
+if (browsers.said) console.log(browsers.said.trimEnd());
 say(`audit: ${audit.words}.`);
 if (audit.verdict !== 'unanswered') counts[audit.verdict === 'clean' ? 'passed' : 'failed'] += 1;
-const typed = check('types of the packages', 'npx', ['tsc', '-b']);
-check('types of the tests', 'npx', ['tsc', '-p', 'tsconfig.tests.json', '--noEmit']);
-check('import directions', 'npm', ['run', '--silent', 'directions']);
-tests('unit');
-tests('browser');
-const built =
-  typed &&
-  check('the runner for a page of one’s own', 'npm', ['run', '--silent', 'bundle', '-w', 'packages/runner']) &&
-  check('build', 'npx', ['vite', 'build', 'apps/web', '--logLevel', 'warn']);
-if (built) {
-  check('sizes', 'npx', ['size-limit']);
-  tests('journeys');
-}
+const [isBuilt] = await Promise.all([
+  (async () => {
+    const isBuilt = isTyped && (await build());
+    await check('types of the tests', 'npx', ['tsc', '-p', 'tsconfig.tests.json', '--noEmit']);
+    await check('import directions', 'npm', ['run', '--silent', 'directions']);
+    return isBuilt;
+  })(),
+  (async () => {
+    await tests('unit');
+    await tests('browser');
+  })(),
+]);
+if (isBuilt) await tests('journeys');
 
 console.log(`${counts.passed} passed, ${counts.failed} failed`);
 if (counts.failed > 0) fail('some checks failed; each is named above.');
