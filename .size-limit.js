@@ -19,7 +19,8 @@ export default [
     gzip: true,
   },
   { name: 'the camera, when it is asked for', path: 'apps/web/dist/assets/*sight*.js', limit: '165 kB', gzip: true },
-  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '215 kB', gzip: true },
+  // It loads the same two files as the app, of which it needs the most: few files count for more than 28 kB.
+  { name: 'the page about Larkhold', path: firstLoad('about.html'), limit: '265 kB', gzip: true },
   {
     name: 'the runner for a page of one’s own',
     path: ['packages/runner/dist/bundle/larkhold-runner.js', 'packages/runner/dist/bundle/assets/german-*.js'],

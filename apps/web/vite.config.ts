@@ -6,6 +6,7 @@ import { contentSecurityPolicy, isSightWorker, securityHeaders, sightWorkerPolic
 import { languageParts } from './language-parts.ts';
 import { manifest } from './manifest.ts';
 import { servedFiles } from './served-files.ts';
+import { startParts } from './start-parts.ts';
 
 /** The built page carries the policy itself, so that any static host serves it safely. */
 const policyInPage: Plugin = {
@@ -44,8 +45,9 @@ export default defineConfig({
     target: 'es2022',
     modulePreload: { polyfill: false },
     assetsInlineLimit: 0,
-    rollupOptions: {
+    rolldownOptions: {
       input: ['index.html', 'about.html'].map((page) => `${import.meta.dirname}/${page}`),
+      output: { codeSplitting: startParts },
     },
   },
   preview: { headers: securityHeaders },
