@@ -25,13 +25,19 @@ beforeEach(async () => {
     askForPersistence: async () => 'unknown',
   });
   location.hash = '#/line';
-  page = document.createElement('lark-app');
-  document.body.append(page);
-  state.subscribe((app) => {
-    page.app = app;
-  });
+  show();
   await state.reload();
 });
+
+/** A page for the state: its own, as an earlier state may still have something to say. */
+function show(): void {
+  const own = document.createElement('lark-app');
+  page = own;
+  document.body.append(own);
+  state.subscribe((app) => {
+    own.app = app;
+  });
+}
 
 afterEach(() => {
   page.remove();
@@ -148,16 +154,12 @@ test('where storage is refused the app says so, offers everything as a file, and
     },
   };
   page.remove();
-  page = document.createElement('lark-app');
-  document.body.append(page);
   state = createAppState({
     ...{ store: await openStore({ indexedDB: refusing as unknown as IDBFactory }), today: () => '2026-11-25' },
     ...{ instant: () => '2026-11-25T06:00:00Z', newId: () => 'a', trySound: () => {} },
     ...{ saveFile: (name, text) => saved.push({ name, text }), askForPersistence: async () => 'unknown' },
   });
-  state.subscribe((app) => {
-    page.app = app;
-  });
+  show();
   await state.reload();
   const line = await goTo('#/line', 'lark-line');
   const banner = page.shadowRoot?.querySelector('.banner');

@@ -227,7 +227,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   };
   const hybridInstant = (): string => stampAfter(now(), latest);
   const handle = (key: string): Promise<unknown> =>
-    inTurn(async () => (await load(['handles'])).get('handles')?.get(key));
+    inTurn(async () => (await load(smallTables)).get('handles')?.get(key));
   const putHandle = (key: string, value: unknown): Promise<void> =>
     inTurn(() => write([value === undefined ? { table: 'handles', do: 'remove', key } : put('handles', key, value)]));
   /** Changes what is on the disk at that moment, so that no other tab's change gets lost in between. */
@@ -403,6 +403,9 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     },
   };
 }
+
+/** Read together by whoever first asks for a handle, as a start does: each reading is a way to the disk and back. */
+const smallTables: readonly Table[] = ['handles', ...journalTables.filter((table) => !groupedTables.includes(table))];
 
 /** Two are never the same. */
 function newStamp(): string {

@@ -247,7 +247,7 @@ test('done today says what was done and what is next, and beginning again is qui
     ...{ startedAt: '2026-11-25T06:00:00+00:00', endedAt: '2026-11-25T06:02:00+00:00' },
     reps: [0, 1, 2, 3, 4].map((at) => ({ ...rep, rep: at })),
   };
-  expect(begin()?.classList.contains('main')).toBe(true);
+  await expect.poll(() => begin()?.classList.contains('main')).toBe(true);
   await trial.state.app?.act.putDrill(record);
   await expect
     .poll(() => textOf(line()?.querySelector('.done')))

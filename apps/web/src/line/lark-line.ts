@@ -91,6 +91,12 @@ export class LarkLine extends PlaceElement {
     this.app?.act.freeDrill();
   }
 
+  /** The first drawing has a turn of its own, after the frame of the page around it. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (!this.hasUpdated) await nextTask();
+    super.scheduleUpdate();
+  }
+
   protected override updated(): void {
     if (this.app && !this.app.view.past && this.turns < TURNS && isLong(this.app.view.journal)) void this.#nextTurn();
     const numbers = this.renderRoot.querySelector('lark-prescription');

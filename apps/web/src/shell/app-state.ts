@@ -33,7 +33,8 @@ import { refusalOf } from './refusal-of.ts';
 import { putBack, type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
 import { saveDump } from './save-dump.ts';
 import type { Surroundings } from './surroundings.ts';
-import { chosenToday } from './todays-program.ts';
+import { todaysPrescription } from './todays-prescription.ts';
+import { chosenToday, dueMinutes } from './todays-program.ts';
 import { createUndrawnEntries } from './undrawn-entries.ts';
 import { watchLoss } from './watch-loss.ts';
 
@@ -104,9 +105,11 @@ export function createAppState(around: Surroundings): AppState {
     loss.see(stored);
     if (last.stored !== stored) last = { stored, visible: undrawn.without(visibleJournal(stored)) };
     await readBeside(opened);
+    aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
     const found = { opened: opened.filter((program) => !undrawn.has(program)), running };
     try {
       await readAhead(found.opened);
+      if (!app) await workOut({ opened: found.opened, journal: last.visible });
       publish(found);
     } catch (error) {
       // Even the choice of today's program failed on an entry: it is looked for in all that was read.
@@ -123,7 +126,6 @@ export function createAppState(around: Surroundings): AppState {
   /** What lies beside journal and kit. */
   async function readBeside(opened: readonly Program[]): Promise<void> {
     removed = removedOn(await store.removedToday(), around.today());
-    aside = (await store.setAside()).map((one) => ({ ...one, isListed: false }));
     // Without a disk for it there is no way back, and nothing to say.
     const kept: unknown = await store.replacedProgram().catch(() => undefined);
     replaced = readReplaced(kept, around.instant(), (id) => opened.find((one) => one.id === id));
@@ -137,9 +139,9 @@ export function createAppState(around: Surroundings): AppState {
     try {
       const opened = await store.programs();
       kit = await store.kit();
-      await readBeside(opened);
+      await readBeside(opened); // what was set aside is read with the rest
       const journal = visibleJournal(recent.journal);
-      const { chosen } = chosenToday({ journal, past, programs: rackOf(opened), kit, today: around.today() });
+      const chosen = await workOut({ opened, journal, past });
       if (!pastHolds(past, chosen, archerOf(kit).ageYears)) return;
       publish({ opened, running, journal, past });
       before = past.before;
@@ -148,6 +150,20 @@ export function createAppState(around: Surroundings): AppState {
       return;
     }
     await whenIdle();
+  }
+
+  /**
+   * Works out today's program and its numbers before they are first drawn, each in a turn of its own: all at once, and the drawing with them, would be
+   * a long task on a slow machine. They are kept where they are worked out, so that nothing is done twice.
+   */
+  async function workOut(from: { opened: readonly Program[]; journal: Journal; past?: Past }): Promise<Program> {
+    const known = { ...from, programs: rackOf(from.opened), kit, today: around.today() };
+    await nextTask();
+    const { chosen, season } = chosenToday(known);
+    await nextTask();
+    todaysPrescription({ ...known, season }, chosen, dueMinutes({ season, chosen }));
+    await nextTask();
+    return chosen;
   }
 
   /** While nothing else is asked for: for the next start. */
