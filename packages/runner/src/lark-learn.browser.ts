@@ -84,6 +84,7 @@ test('keys that a page needs for itself are not learned', async () => {
 
 test('it tries presses without learning them, and counts what comes again', async () => {
   const { learned, click, status, pressSource, isHeard } = await learnOf(['Clap']);
+  await click('Learn');
   await click('Try');
   pressSource('Clap');
   expect(await status()).toBe('Heard: Clap. Set for this.');
@@ -102,13 +103,19 @@ test('it tries presses without learning them, and counts what comes again', asyn
 
 test('a refused microphone is reported where the archer tries it', async () => {
   const { click, status, tell } = await learnOf(['Clap']);
+  await click('Learn');
   await click('Try');
   tell('The microphone is not allowed.');
   expect(await status()).toBe('The microphone is not allowed.');
 });
 
 test('what was learned can be taken away', async () => {
-  const { learned, click } = await learnOf(['Space', 'Clap']);
+  const { learn, learned, click } = await learnOf(['Space', 'Clap']);
+  // One line and one button until it is opened.
+  expect(learn.renderRoot.querySelectorAll('button')).toHaveLength(1);
+  expect(learn.renderRoot.querySelector('.set-now')?.textContent).toBe('Space bar, Clap');
+  await click('Learn');
+  await click('Done');
   await click('Clap');
   expect(learned).toEqual([['Space']]);
 });

@@ -19,7 +19,7 @@ const KEPT = new Set([
 ]);
 
 /**
- * Learns what an archer presses for one thing, and tries it: it shows what it heard.
+ * Learns what an archer presses for one thing, and tries it: it shows what it heard. At first it is one line that says what is set; Learn opens it.
  *
  * @prop label what is being learned, as 'Let down now'
  * @prop codes what is set: key codes, and codes of press sources
@@ -44,7 +44,7 @@ export class LarkLearn extends LitElement {
     css`
       :host {
         display: block;
-        padding: 0.8rem;
+        padding: 0.6rem 0.8rem;
       }
       .row {
         display: flex;
@@ -52,9 +52,21 @@ export class LarkLearn extends LitElement {
         align-items: center;
         gap: 0.6rem;
       }
+      .what {
+        display: grid;
+        flex: 1 1 9rem;
+        min-width: 0;
+      }
       .label {
-        flex: 1 1 100%;
         font-weight: 600;
+      }
+      .set-now {
+        color: var(--dim);
+        font-size: 0.94em;
+        overflow-wrap: anywhere;
+      }
+      .row + .row {
+        margin-top: 0.6rem;
       }
       /* Pressed by a hand without a bow in it. */
       button {
@@ -80,6 +92,8 @@ export class LarkLearn extends LitElement {
   @property({ attribute: false }) codes: readonly string[] = [];
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ reflect: true }) theme: RunnerTheme = 'system';
+  /** Whether what is set can be taken away and tried; once opened it stays so. */
+  @state() private isOpen = false;
   @state() private doing: 'learning' | 'trying' | undefined;
   @state() private heard: string | undefined;
   @state() private heardCount = 0;
@@ -95,18 +109,27 @@ export class LarkLearn extends LitElement {
 
   override render() {
     return html`<div class="row">
-        <span class="label" id="label">${this.label}</span>
-        ${this.codes.map(
-          (code) => html`<button
-            aria-label=${say('learn.take', { press: pressWords(code), action: this.label })}
-            @click=${() => this.#tell(this.codes.filter((other) => other !== code))}
-          >
-            ${pressWords(code)} <span aria-hidden="true">×</span>
-          </button>`,
-        )}
-        ${this.#button('learning', say('learn.learn'))} ${this.#button('trying', say('learn.try'))}
+        <span class="what"
+          ><span class="label" id="label">${this.label}</span>${this.isOpen ? nothing : html`<span class="set-now">${this.codes.map((code) => pressWords(code)).join(', ') || say('learn.noneSet')}</span>`}</span
+        >
+        ${this.#button('learning', say('learn.learn'))}
       </div>
+      ${this.isOpen ? this.#inside() : nothing}
       <p class="heard ${this.heard ? 'set' : ''}" part="heard" role="status">${this.#heardWords()}</p>`;
+  }
+
+  #inside() {
+    return html`<div class="row">
+      ${this.codes.map(
+        (code) => html`<button
+          aria-label=${say('learn.take', { press: pressWords(code), action: this.label })}
+          @click=${() => this.#tell(this.codes.filter((other) => other !== code))}
+        >
+          ${pressWords(code)} <span aria-hidden="true">×</span>
+        </button>`,
+      )}
+      ${this.#button('trying', say('learn.try'))}
+    </div>`;
   }
 
   #button(what: 'learning' | 'trying', words: string) {
@@ -138,6 +161,7 @@ export class LarkLearn extends LitElement {
     const wasDoing = this.doing;
     this.#stop();
     if (wasDoing === what) return;
+    this.isOpen = true;
     this.doing = what;
     this.heard = undefined;
     this.trouble = '';

@@ -1,8 +1,10 @@
 /** What a chart is drawn with. */
 export interface ChartColours {
+  /** Of what was measured. */
   ink: string;
+  /** Of what explains it. */
+  dim: string;
   rule: string;
-  accent: string;
   fontFamily: string;
 }
 
@@ -16,7 +18,7 @@ export function chartColours(): ChartColours {
   if (kept) return kept;
   const style = getComputedStyle(document.body);
   const read = (name: string): string => style.getPropertyValue(name).trim();
-  kept = { ink: read('--dim'), rule: read('--rule'), accent: read('--accent'), fontFamily: style.fontFamily };
+  kept = { ink: read('--ink'), dim: read('--dim'), rule: read('--rule'), fontFamily: style.fontFamily };
   requestAnimationFrame(() => {
     kept = undefined;
   });

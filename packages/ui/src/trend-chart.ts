@@ -182,11 +182,11 @@ export class TrendChart extends LitElement {
     if (!place) return;
     const { toScale, shape, range } = trendWords(this.kind);
     const halfStep = this.step === 'day' ? DAY_SECONDS / 2 : DAY_SECONDS * 3.5;
-    const accent = (): string => chartColours().accent;
+    const ink = (): string => chartColours().ink;
     const font = `12px ${chartColours().fontFamily}`;
-    const bars = shape === 'bars' ? uPlot.paths.bars?.({ size: [0.7, 40] }) : undefined;
+    const isStrokes = shape === 'bars';
     const axis: uPlot.Axis = {
-      stroke: () => chartColours().ink,
+      stroke: () => chartColours().dim,
       font,
       grid: { stroke: () => chartColours().rule, width: 1 },
       ticks: { show: false },
@@ -211,9 +211,9 @@ export class TrendChart extends LitElement {
       series: [
         {},
         {
-          stroke: accent,
-          ...(bars ? { fill: accent, paths: bars, width: 0 } : { width: 2 }),
-          points: { show: shape === 'line' && this.points.length <= 90, size: 5, fill: accent },
+          stroke: ink,
+          ...(isStrokes ? { fill: ink, paths: strokePaths, width: 0 } : { width: 2 }),
+          points: { show: shape === 'line' && this.points.length <= 90, size: 5, fill: ink },
           spanGaps: true,
         },
       ],
@@ -243,6 +243,30 @@ export class TrendChart extends LitElement {
     this.isOpen = event.target instanceof HTMLDetailsElement && event.target.open;
   };
 }
+
+/** Half the width of a stroke at its foot: a share of its place, up to a limit in CSS pixels. */
+const FOOT_RATIO = 0.36;
+const MOST_FOOT_PX = 7;
+
+/** Strokes on the ground, as in a ribbon: wide at the foot, leaning a little. */
+const strokePaths: uPlot.Series.PathBuilder = (plot, series, from, to) => {
+  const fill = new Path2D();
+  const [days, values] = [plot.data[0], plot.data[series] ?? []];
+  const ground = plot.valToPos(0, 'y', true);
+  const foot = Math.min((plot.bbox.width / Math.max(1, days.length)) * FOOT_RATIO, MOST_FOOT_PX * devicePixelRatio);
+  for (let at = from; at <= to; at += 1) {
+    const value = values[at];
+    if (!value) continue;
+    const x = plot.valToPos(days[at] ?? 0, 'x', true);
+    const top = plot.valToPos(value, 'y', true);
+    const [middle, tip] = [(ground + top) / 2, x + foot * 0.4];
+    fill.moveTo(x - foot, ground);
+    fill.quadraticCurveTo(x - foot, middle, tip - foot * 0.4, top);
+    fill.lineTo(tip + foot * 0.4, top);
+    fill.quadraticCurveTo(x + foot * 0.8, middle, x + foot, ground);
+  }
+  return { fill, stroke: null };
+};
 
 const MANY_DAYS_SECONDS = 300 * DAY_SECONDS;
 

@@ -49,13 +49,15 @@ export class BackupSettings extends PlaceElement {
     const options = value in spans ? spans : { ...spans, [value]: say('backup.everyDays', { days: everyDays ?? 0 }) };
     return html`<section aria-labelledby="backup">
       <h2 id="backup">${say('backup.heading')}</h2>
+      <p class="dim">${say('backup.about')}</p>
       <div class="fields">
         ${choiceOf(say('backup.howOften'), value, options, (choice) =>
           this.#change(app, { everyDays: choice === 'off' ? undefined : Number(choice) }),
         )}
       </div>
       ${everyDays === undefined ? nothing : this.#folder(app)}
-      <p class="dim small">${lastAt === undefined ? say('backup.none') : say('backup.last', { day: lastAt.slice(0, 10) })}</p>
+      <p class="dim small last">${lastAt === undefined ? say('backup.none') : say('backup.last', { day: lastAt.slice(0, 10) })}</p>
+      <div class="row"><button @click=${() => app.act.saveBackup()}>${say('backup.saveAll')}</button></div>
       <p role="status">${this.said}</p>
     </section>`;
   }
@@ -72,7 +74,7 @@ export class BackupSettings extends PlaceElement {
         ? html`<p>${this.folderName === undefined ? say('backup.noFolderHere') : say('backup.folder', { folder: this.folderName ?? '' })}</p>
             <div class="row">
               ${this.folderName === undefined ? nothing : html`<button @click=${() => this.#saveNow(app)}>${say('backup.saveNow')}</button>`}
-              <button @click=${() => this.#choose(app)}>${this.folderName === undefined ? 'Choose a folder' : say('backup.another')}</button>
+              <button @click=${() => this.#choose(app)}>${this.folderName === undefined ? say('backup.chooseFolder') : say('backup.another')}</button>
             </div>`
         : html`<p class="dim small">${say('backup.without')}</p>`
     }`;

@@ -44,12 +44,39 @@ export const kitStyles = css`
     background: var(--raised);
   }
   .learns {
-    display: grid;
-    gap: 0.6rem;
     margin: 1rem 0;
+    border-top: 1px solid var(--rule);
   }
   .learns lark-learn {
-    border-radius: var(--radius);
+    padding-inline: 0;
+    border-bottom: 1px solid var(--rule);
+    background: none;
+  }
+  .last {
+    margin-top: 0.6rem;
+  }
+  .links {
+    margin-top: 0.6rem;
+  }
+  /* What can be done here: a button, and beside or below it what it is for. */
+  .deeds {
+    margin-top: var(--gap);
+    border-top: 1px solid var(--rule);
+  }
+  .deeds + *,
+  * + .deeds {
+    margin-top: 0;
+  }
+  .deeds li {
+    display: grid;
+    grid-template-columns: repeat(auto-fit, minmax(min(100%, 15.5rem), 1fr));
+    gap: 0.3rem 1rem;
+    align-items: center;
+    padding: 0.7rem 0;
+    border-bottom: 1px solid var(--rule);
+  }
+  lark-integrity .deeds {
+    border-top: 0;
   }
   .safety {
     margin: 0.6rem 0 1rem;

@@ -108,7 +108,7 @@ test('controls are learned, tried, shared out and set back; the microphone is of
   await expect.poll(() => kit().listens.microphone).toBe(true);
   await element.updateComplete;
   expect(ask).not.toHaveBeenCalled();
-  const told = await press('Let down now', 'Try');
+  const told = await press('Let down now', 'Learn');
   await expect.poll(told).toContain('The microphone is not allowed or not there.');
   expect(ask).toHaveBeenCalledOnce();
   [...root.querySelectorAll('button')].find((button) => button.textContent?.includes('Set the keys back'))!.click();

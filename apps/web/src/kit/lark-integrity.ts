@@ -3,6 +3,7 @@ import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
+import { kitStyles } from './kit-styles.ts';
 import { reportWords } from './report-words.ts';
 
 const tableWords = {
@@ -22,16 +23,18 @@ function tableWord(table: string): string {
 /** Checks what is kept, on a press, and says what was found. */
 @customElement('lark-integrity')
 export class LarkIntegrity extends PlaceElement {
+  static override styles = [...PlaceElement.styles, kitStyles];
+
   @state() private report: IntegrityReport | undefined;
   @state() private said = '';
 
   override render() {
     const { app, report } = this;
     if (!app) return nothing;
-    return html`<div class="row">
-        <button @click=${this.#check}>${say('kit.check')}</button>
-        <button class="quiet" @click=${this.#dump}>${say('kit.saveRaw')}</button>
-      </div>
+    return html`<ul class="deeds">
+        <li><button @click=${this.#check}>${say('kit.check')}</button><span class="dim small">${say('kit.checkAbout')}</span></li>
+        <li><button @click=${this.#dump}>${say('kit.saveRaw')}</button><span class="dim small">${say('kit.saveRawAbout')}</span></li>
+      </ul>
       <div role="status">
         ${report ? reportWords(report).map((words) => html`<p>${words}</p>`) : nothing} ${this.said ? html`<p>${this.said}</p>` : nothing}
       </div>

@@ -20,30 +20,34 @@ export class LarkKitStored extends PlaceElement {
     const hasDemo = view.journal.drills.some(({ id }) => id.startsWith(DEMO_PREFIX));
     return html`<section aria-labelledby="stored">
       <h2 id="stored">${say('kit.kept')}</h2>
-      ${act.box ? html`<p><a href="#/box">${say('box.kitLink')}</a>${act.box.link ? html`<br /><span class="dim small">${boxState(act.box.link)}</span>` : nothing}</p>` : nothing}
       <p>
         ${view.where === 'disk' ? (act.box?.link ? say('box.onDevice') : say('kit.onDevice')) : say('kit.notKept')}
         ${view.persistence === 'kept' ? say('kit.persistent') : ''}
         ${view.persistence === 'may be cleared' ? say('kit.mayClear') : ''}
       </p>
       <offline-ready></offline-ready>
-      <div class="row">
-        <button @click=${() => act.saveBackup()}>${say('kit.saveAll')}</button>
+      ${act.box ? html`<p class="links"><a href="#/box">${say('box.kitLink')}</a>${act.box.link ? html`<br /><span class="dim small">${boxState(act.box.link)}</span>` : nothing}</p>` : nothing}
+      <ul class="deeds">
+        ${deed(say('kit.saveAll'), say('kit.saveAllAbout'), () => act.saveBackup())}
         ${
           view.where === 'disk' && view.persistence !== 'kept'
-            ? html`<button @click=${() => act.keepStored()}>${say('kit.askKeep')}</button>`
+            ? deed(say('kit.askKeep'), say('kit.askKeepAbout'), () => act.keepStored())
             : nothing
         }
         ${
           hasDemo
-            ? html`<button @click=${() => act.removeDemo()}>${say('kit.removeDemo')}</button>`
-            : html`<button @click=${() => act.loadDemo()}>${say('kit.loadDemo')}</button>`
+            ? deed(say('kit.removeDemo'), say('kit.demoAbout'), () => act.removeDemo())
+            : deed(say('kit.loadDemo'), say('kit.demoAbout'), () => act.loadDemo())
         }
-      </div>
+      </ul>
       <lark-integrity></lark-integrity>
-      <p class="dim small">${say('kit.demoAbout')}</p>
     </section>`;
   }
+}
+
+/** One thing that can be done here, and what it is for. */
+function deed(words: string, about: string, act: () => unknown) {
+  return html`<li><button @click=${act}>${words}</button><span class="dim small">${about}</span></li>`;
 }
 
 declare global {

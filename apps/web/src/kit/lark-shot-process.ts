@@ -46,7 +46,7 @@ export class LarkShotProcess extends PlaceElement {
       </p>
       <label
         >${say('kit.oneLine')}
-        <textarea .value=${shotProcess.join('\n')} aria-describedby="problem" @change=${this.#write}></textarea>
+        <textarea placeholder=${say('kit.shotExample')} .value=${shotProcess.join('\n')} aria-describedby="problem" @change=${this.#write}></textarea>
       </label>
       <p id="problem" role="alert">${this.problem}</p>
       <details>

@@ -13,6 +13,9 @@ export const backup: Readonly<Record<keyof typeof en, string>> = {
   'backup.due': 'Eine Sicherung ist fällig: Die letzte ist {days, plural, one {# Tag} other {# Tage}} alt.',
   'backup.dueNone': 'Eine Sicherung ist fällig: Es gibt noch keine.',
   'backup.heading': 'Sicherung',
+  'backup.about':
+    'Alles in einer Datei: Tagebuch, Programme und Kit. Wie oft soll sie entstehen oder du erinnert werden?',
+  'backup.chooseFolder': 'Ordner wählen',
   'backup.howOften': 'Wie oft',
   'backup.none': 'Noch keine Sicherung.',
   'backup.last': 'Die letzte Sicherung ist vom {day, date, year}.',

@@ -6,6 +6,7 @@ export const learn: Readonly<Record<keyof typeof en, string>> = {
   'learn.learn': 'Lernen',
   'learn.try': 'Probieren',
   'learn.done': 'Fertig',
+  'learn.noneSet': 'nichts eingestellt',
   'learn.isSet': 'Dafür eingestellt.',
   'learn.notSet': 'Nicht dafür eingestellt.',
   'learn.pressNow': 'Drück jetzt die Taste oder das Pedal. Escape beendet das.',

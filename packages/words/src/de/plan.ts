@@ -15,7 +15,7 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.nextDated': 'Nächster Termin: {what}, {day, date, long}.',
   'plan.datedBy': '{title}, von {by}',
   'plan.noneYet': 'keine',
-  'plan.firstOf': '{more, plural, =0 {{first}} other {{first}, und # mehr}}',
+  'plan.firstOf': '{more, plural, =0 {{first}} one {{first}, und # mehr} other {{first}, und # mehr}}',
   'plan.sensibleShort': 'zwei oder drei Morgen in der Woche',
   'plan.blockCount': '{n, plural, one {# Block} other {# Blöcke}}',
   'plan.blockLine': '{n, plural, one {# Woche} other {# Wochen}} ab {from, date, shortYear}',

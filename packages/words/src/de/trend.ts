@@ -29,6 +29,7 @@ export const trend: Readonly<Record<keyof typeof en, string>> = {
   'trend.unitRatio': 'Verhältnis',
   'trend.unitStrain': 'Belastung × Gleichförmigkeit',
   'trend.unitFeel': '1 bis 5',
+  'trend.derived': 'Wie gleichmäßig die Belastung war: Gleichförmigkeit, Beanspruchung, Verhältnis akut zu chronisch',
   'trend.trends': 'Verläufe',
   'trend.empty': 'Noch nichts. Verläufe erscheinen, sobald eine Übung oder ein Tag im Tagebuch steht.',
   'trend.writeDay': 'Einen Tag eintragen',

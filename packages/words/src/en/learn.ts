@@ -4,6 +4,7 @@ export const learn = {
   'learn.learn': 'Learn',
   'learn.try': 'Try',
   'learn.done': 'Done',
+  'learn.noneSet': 'nothing set',
   'learn.isSet': 'Set for this.',
   'learn.notSet': 'Not set for this.',
   'learn.pressNow': 'Press the key or pedal now. Escape ends this.',

@@ -13,7 +13,7 @@ export const plan = {
   'plan.nextDated': 'Next date: {what}, {day, date, long}.',
   'plan.datedBy': '{title}, from {by}',
   'plan.noneYet': 'none',
-  'plan.firstOf': '{more, plural, =0 {{first}} other {{first}, and # more}}',
+  'plan.firstOf': '{more, plural, =0 {{first}} one {{first}, and # more} other {{first}, and # more}}',
   'plan.sensibleShort': 'two or three mornings a week',
   'plan.blockCount': '{n, plural, one {# block} other {# blocks}}',
   'plan.blockLine': '{n, plural, one {# week} other {# weeks}} from {from, date, shortYear}',

@@ -26,6 +26,7 @@ export const trend = {
   'trend.unitRatio': 'ratio',
   'trend.unitStrain': 'load × monotony',
   'trend.unitFeel': '1 to 5',
+  'trend.derived': 'How even the load was: monotony, strain, acute:chronic ratio',
   'trend.trends': 'Trends',
   'trend.empty': 'Nothing yet. Trends show once there is a drill or a day in the journal.',
   'trend.writeDay': 'Write down a day',

@@ -31,8 +31,8 @@ async function open() {
   };
   const kept = async () => (await store.journal()).milestones ?? [];
   const lists = () =>
-    [...page.renderRoot.querySelectorAll('.wall')].map((wall) =>
-      [...wall.querySelectorAll('.text')].map((one) => one.textContent),
+    ['open', 'reached'].map((which) =>
+      [...page.renderRoot.querySelectorAll(`.wall.${which} .text`)].map((one) => one.textContent),
     );
   return { page, press, kept, lists, store };
 }

@@ -1,5 +1,6 @@
 import type { Milestone } from '@larkhold/engine';
 import { milestonesShown, weekListing } from '@larkhold/engine';
+import { larkMark } from '@larkhold/ui';
 import { formatDay, pieces, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
@@ -27,6 +28,9 @@ export class MilestonesPage extends PlaceElement {
       textarea {
         display: block;
         width: 100%;
+      }
+      .empty {
+        margin: calc(var(--gap) * 1.5) 0;
       }
       .wall {
         display: grid;
@@ -91,21 +95,19 @@ export class MilestonesPage extends PlaceElement {
         <button>${say('milestone.write')}</button>
       </form>
       ${removedNotices(app, 'milestone')}
-      <section aria-labelledby="open">
-        <h2 id="open">${say('milestone.open')}</h2>
-        ${open.length === 0 ? html`<p class="dim">${say('milestone.noneOpen')}</p>` : nothing}
-        <ul class="wall">
-          ${open.map((one) => html`<li>${this.#card(app, one)}</li>`)}
-        </ul>
-      </section>
-      <section aria-labelledby="reached">
-        <h2 id="reached">${say('milestone.reached')}</h2>
-        ${reached.length === 0 ? html`<p class="dim">${say('milestone.noneReached')}</p>` : nothing}
-        <ul class="wall reached">
-          ${reached.map((one) => html`<li>${this.#card(app, one)}</li>`)}
-        </ul>
-      </section>
+      ${open.length + reached.length === 0 ? html`<div class="empty">${larkMark()}<p class="dim">${say('milestone.none')}</p></div>` : nothing}
+      ${open.length === 0 ? nothing : this.#wall(app, 'open', open)}
+      ${reached.length === 0 ? nothing : this.#wall(app, 'reached', reached)}
       <p><a href="#/trends">${say('milestone.trends')}</a> · <a href="#/journal">${say('milestone.journal')}</a></p>`;
+  }
+
+  #wall(app: App, which: 'open' | 'reached', milestones: readonly Milestone[]) {
+    return html`<section aria-labelledby=${which}>
+      <h2 id=${which}>${say(`milestone.${which}`)}</h2>
+      <ul class="wall ${which}">
+        ${milestones.map((one) => html`<li>${this.#card(app, one)}</li>`)}
+      </ul>
+    </section>`;
   }
 
   #card(app: App, milestone: Milestone) {

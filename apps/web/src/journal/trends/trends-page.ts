@@ -1,4 +1,12 @@
-import { createTrends, type Trends, type TrendVerdict, testResults, trendKinds, trendVerdict } from '@larkhold/engine';
+import {
+  createTrends,
+  type TrendKind,
+  type Trends,
+  type TrendVerdict,
+  testResults,
+  trendKinds,
+  trendVerdict,
+} from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
 import { say, verdictWords } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
@@ -11,6 +19,9 @@ const spans = [
   { key: 'trend.year', weekCount: 52 },
   { key: 'trend.everything', weekCount: undefined },
 ] as const;
+
+/** Worked out from the load: for whoever knows what they mean, a coach above all. */
+const derived: ReadonlySet<TrendKind> = new Set(['monotony', 'strain', 'ratio']);
 
 /** How things went over weeks and years: eight trends, each a chart and a table. */
 @customElement('trends-page')
@@ -36,6 +47,14 @@ export class TrendsPage extends PlaceElement {
           column-gap: calc(var(--gap) * 2);
         }
       }
+      details {
+        margin-top: calc(var(--gap) * 1.4);
+        border-bottom: 1px solid var(--rule);
+      }
+      details section:first-child {
+        margin-top: 0;
+        border-top: 0;
+      }
       .unrated {
         margin-top: 1rem;
       }
@@ -56,6 +75,10 @@ export class TrendsPage extends PlaceElement {
         <p>${say('trend.empty')}</p>
         <p><a href="#/week">${say('trend.writeDay')}</a></p>`;
     }
+    const charts = (kinds: readonly TrendKind[]) =>
+      kinds.map(
+        (kind) => html`<section><trend-chart .kind=${kind} .points=${points} .step=${step}></trend-chart></section>`,
+      );
     return html`<h1>${say('trend.trends')}</h1>
       ${this.#verdict(this.#verdictNow())}
       <p><a href="#/milestones">${say('trend.toMilestones')}</a></p>
@@ -74,11 +97,11 @@ export class TrendsPage extends PlaceElement {
       <p class="dim small unrated">
         ${say('trend.pressPoint', { point: step === 'day' ? say('trend.pointDay') : say('trend.pointWeek'), unrated: unratedCount > 0 ? say('trend.unrated', { n: unratedCount }) : '' })}
       </p>
-      <div class="charts">
-        ${trendKinds.map(
-          (kind) => html`<section><trend-chart .kind=${kind} .points=${points} .step=${step}></trend-chart></section>`,
-        )}
-      </div>`;
+      <div class="charts">${charts(trendKinds.filter((kind) => !derived.has(kind)))}</div>
+      <details>
+        <summary>${say('trend.derived')}</summary>
+        <div class="charts">${charts(trendKinds.filter((kind) => derived.has(kind)))}</div>
+      </details>`;
   }
 
   /** In words first: what the curves below are for. */
