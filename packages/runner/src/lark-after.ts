@@ -1,5 +1,13 @@
 import { type CuePlayer, phrases } from '@larkhold/cues';
-import { correctOutcome, type DrillRecord, heldOf, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
+import {
+  correctOutcome,
+  correctWhy,
+  type DrillRecord,
+  heldOf,
+  type Outcome,
+  type RepRecord,
+  settleSeen,
+} from '@larkhold/engine';
 import '@larkhold/ui/ribbon';
 import { isAsAsked, type ShortReason } from '@larkhold/ui/ribbon';
 import { drillWords, placeOfRep, say } from '@larkhold/words';
@@ -264,10 +272,7 @@ export class LarkAfter extends LitElement {
   /** Why a short rep was let down. */
   #explain(index: number, why: ShortReason | undefined): void {
     const { corrected } = this;
-    const rep = corrected?.reps[index];
-    if (!corrected || !rep) return;
-    const { why: _, ...rest } = rep;
-    this.corrected = { ...corrected, reps: corrected.reps.with(index, why === undefined ? rest : { ...rest, why }) };
+    if (corrected) this.corrected = correctWhy(corrected, index, why, corrected.endedAt);
   }
 
   /** Clock and camera are apart: one of them is right. */

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { readablePrograms } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
-import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
+import { createBackup, formatBackup, parseBackup } from './backup.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import { asVersion2 } from './trial/as-version-2.ts';
+import { putBack } from './trial/put-back.ts';
 
 const fixture = readFileSync(new URL('../../../tests/fixtures/backup/v1.backup.json', import.meta.url), 'utf8');
 const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
@@ -17,7 +18,7 @@ const backupOf = (text: string) => {
 describe('a backup', () => {
   it('of an older day put into an empty store and taken out again holds all that it held', async () => {
     const store = createStore();
-    await restoreBackup(store, backupOf(fixture));
+    await putBack(store, backupOf(fixture));
     const written: unknown = JSON.parse(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z')));
     expect(written).toMatchObject(asVersion2(fixture));
   });
@@ -45,10 +46,10 @@ describe('a backup', () => {
 
   it('put back twice doubles nothing, and loses nothing that came after it', async () => {
     const store = createStore();
-    await restoreBackup(store, backupOf(fixture));
+    await putBack(store, backupOf(fixture));
     await store.putDay({ date: '2026-01-02', note: 'later words', editedAt: '2026-02-01T00:00:00Z' });
     await store.putKit({ ...(await store.kit()), drawWeightLbf: 40 });
-    await restoreBackup(store, backupOf(fixture), true);
+    await putBack(store, backupOf(fixture), false);
     const journal = await store.journal();
     expect(journal.drills).toHaveLength(1);
     expect(journal.days[0]?.note).toBe('later words');
@@ -61,8 +62,11 @@ describe('a backup', () => {
     const store = createStore();
     await store.putKit({ ...(await store.kit()), callAnswers: [answer('ours')] });
     const backup = await createBackup(store, '2026-01-05T07:00:00Z');
-    expect(JSON.parse(formatBackup(backup)).kit).not.toHaveProperty('callAnswers');
-    await restoreBackup(store, { ...backup, kit: { ...backup.kit, callAnswers: [answer('forged')] } });
+    const text = formatBackup(backup);
+    expect(JSON.parse(text).kit).not.toHaveProperty('callAnswers');
+    const forged = text.replace('"kit": {', `"kit": {"callAnswers":${JSON.stringify([answer('forged')])},`);
+    expect(forged).toContain('forged');
+    await putBack(store, backupOf(forged));
     expect((await store.kit()).callAnswers).toEqual([answer('ours')]);
   });
 

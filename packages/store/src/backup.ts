@@ -12,9 +12,8 @@ import {
   readFile,
 } from '@larkhold/engine';
 import * as z from 'zod';
-import { kitSchema } from './kit.ts';
+import { type Kit, kitSchema } from './kit.ts';
 import type { Store } from './store.ts';
-import type { TakenIn } from './taken-in.ts';
 
 /** Everything of one archer in one file: the journal with its programs, and the kit of the device. */
 export const backupSchema = keepUnknown({
@@ -25,10 +24,13 @@ export const backupSchema = keepUnknown({
   kit: kitSchema,
   ...journalSchema.shape,
 });
-/** Everything of one archer in one file: journal, programs, kit. */
-export type Backup = z.output<typeof backupSchema>;
+/** A kit as it travels. Nobody may allow a line to be said at full draw by a file: that is asked for on every device. */
+export type CarriedKit = Omit<Kit, 'callAnswers'>;
 
-const backupFormat: FileFormat<Backup> = {
+/** Everything of one archer in one file: journal, programs, kit. */
+export type Backup = Omit<z.output<typeof backupSchema>, 'kit'> & { kit: CarriedKit };
+
+const backupFormat: FileFormat<z.output<typeof backupSchema>> = {
   name: 'larkhold/backup',
   thing: 'backup',
   version: 2,
@@ -56,9 +58,7 @@ export async function createBackup(store: Store, madeAt: string): Promise<Backup
  */
 export function formatBackup(backup: Backup): string {
   const { format, version, madeAt, kit, ...journal } = backup;
-  // What was allowed to be said at full draw does not travel: it is asked for on every device.
-  const { callAnswers: _answers, ...carried } = kit;
-  return formatLines({ format, version, madeAt, kit: carried, ...journalLines(journal) });
+  return formatLines({ format, version, madeAt, kit: carried(kit), ...journalLines(journal) });
 }
 
 /**
@@ -70,21 +70,14 @@ export function parseBackup(text: string): { ok: true; backup: Backup } | { ok: 
   const read = readFile(text, backupFormat);
   if (!read.ok) return read;
   const { format, version, madeAt, kit, ...journal } = read.value;
-  return { ok: true, backup: { format, version, madeAt, kit, ...mergeJournals(journal, createJournal()) } };
+  return {
+    ok: true,
+    backup: { format, version, madeAt, kit: carried(kit), ...mergeJournals(journal, createJournal()) },
+  };
 }
 
-/**
- * Puts a backup back, all or nothing. The journal and its programs are merged, so nothing newer is lost; the kit is replaced.
- * @param store where to.
- * @param backup what was read.
- * @param keepsKit leave the kit of this device as it is.
- * @returns what changed, for `takeBack`
- */
-export async function restoreBackup(store: Store, backup: Backup, keepsKit = false): Promise<TakenIn> {
-  const { format: _format, version: _version, madeAt: _madeAt, kit, ...journal } = backup;
-  // Nobody may allow a line to be said at full draw by a file: what this device was told stands.
-  const taken = keepsKit ? {} : { kit: { ...kit, callAnswers: (await store.kit()).callAnswers } };
-  return store.takeIn({ journal, ...taken });
+function carried({ callAnswers: _answers, ...kit }: CarriedKit & Partial<Kit>): CarriedKit {
+  return kit;
 }
 
 /** Version 2 holds programs as the journal does, each with its id beside it, so that they are merged. */

@@ -2,10 +2,10 @@ export * from './archer-of.ts';
 export {
   type Backup,
   backupSchema,
+  type CarriedKit,
   createBackup,
   formatBackup,
   parseBackup,
-  restoreBackup,
 } from './backup.ts';
 export * from './device-kit.ts';
 export { type CutOff, cutOff, type DrillDisk, DrillKeeper, type PlannedDrill } from './drill-keeper.ts';

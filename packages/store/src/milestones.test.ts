@@ -3,13 +3,14 @@ import { readFileSync } from 'node:fs';
 import type { Milestone } from '@larkhold/engine';
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, test } from 'vitest';
-import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
+import { createBackup, formatBackup, parseBackup } from './backup.ts';
 import { openIdbAdapter } from './idb-adapter.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import { migrationSteps } from './migrations.ts';
 import { openStore } from './open-store.ts';
 import { asVersion2 } from './trial/as-version-2.ts';
+import { putBack } from './trial/put-back.ts';
 
 const minute: Milestone = { id: 'm1', text: 'A minute at full draw', setDay: '2026-03-29' };
 const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
@@ -70,7 +71,7 @@ test('a backup with milestones put back and taken out again holds the same; the 
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const store = createStore();
   await store.putBackupFolder({ name: 'Backups' });
-  await restoreBackup(store, read.backup);
+  await putBack(store, read.backup);
   const written: unknown = JSON.parse(formatBackup(await createBackup(store, read.backup.madeAt)));
   expect(written).toMatchObject(asVersion2(text));
   expect(JSON.stringify(written)).not.toContain('Backups');

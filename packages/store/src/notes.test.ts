@@ -3,13 +3,14 @@ import { readFileSync } from 'node:fs';
 import type { NoteScrap } from '@larkhold/engine';
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, test } from 'vitest';
-import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
+import { createBackup, formatBackup, parseBackup } from './backup.ts';
 import { openIdbAdapter } from './idb-adapter.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import { migrationSteps } from './migrations.ts';
 import { openStore } from './open-store.ts';
 import { asVersion2 } from './trial/as-version-2.ts';
+import { putBack } from './trial/put-back.ts';
 
 const note: NoteScrap = { id: 'n1', madeAt: '2026-05-01T09:00:00Z', text: 'Elbow round', week: '2026-W18' };
 const createStore = () => createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
@@ -53,7 +54,7 @@ test('a backup with notes is read for ever, put back and written out whole', asy
   const read = parseBackup(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const store = createStore();
-  await restoreBackup(store, read.backup);
+  await putBack(store, read.backup);
   const { notes, removed } = await store.journal();
   expect([notes?.length, removed?.length]).toEqual([1, 2]);
   // What a kit has learned since then is filled in; nothing that was there is lost.

@@ -2,13 +2,14 @@ import 'fake-indexeddb/auto';
 import { readFileSync } from 'node:fs';
 import { IDBFactory } from 'fake-indexeddb';
 import { expect, test } from 'vitest';
-import { createBackup, formatBackup, parseBackup, restoreBackup } from './backup.ts';
+import { createBackup, formatBackup, parseBackup } from './backup.ts';
 import { openIdbAdapter } from './idb-adapter.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import { migrationSteps } from './migrations.ts';
 import { openStore } from './open-store.ts';
 import { asVersion2 } from './trial/as-version-2.ts';
+import { putBack } from './trial/put-back.ts';
 
 /** A kit as version 2 of the database held it. */
 const kitOf2 = (skipRep: string[]) => ({
@@ -50,7 +51,7 @@ test('a backup with other presses put back and taken out again holds the same', 
   const read = parseBackup(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
   const store = createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-05-01T10:00:00Z' });
-  await restoreBackup(store, read.backup);
+  await putBack(store, read.backup);
   // What a kit has learned since then is filled in; nothing that was there is lost.
   const written: unknown = JSON.parse(formatBackup(await createBackup(store, read.backup.madeAt)));
   expect(written).toMatchObject(asVersion2(text));

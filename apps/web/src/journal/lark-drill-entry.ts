@@ -1,4 +1,11 @@
-import { correctOutcome, type DrillRecord, type Outcome, type RepRecord, settleSeen } from '@larkhold/engine';
+import {
+  correctOutcome,
+  correctWhy,
+  type DrillRecord,
+  type Outcome,
+  type RepRecord,
+  settleSeen,
+} from '@larkhold/engine';
 import { isAsAsked, type ShortReason } from '@larkhold/ui';
 import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, ribbonWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
@@ -230,10 +237,7 @@ export class LarkDrillEntry extends PlaceElement {
 
   /** Why a short rep was let down. */
   #explain(record: DrillRecord, index: number, why: ShortReason | undefined): void {
-    const rep = record.reps[index];
-    if (!rep) return;
-    const { why: _, ...rest } = rep;
-    this.#put({ ...record, reps: record.reps.with(index, why === undefined ? rest : { ...rest, why }) });
+    if (this.app) this.#put(correctWhy(record, index, why, this.app.act.instant()));
   }
 
   readonly #undo = (): void => {

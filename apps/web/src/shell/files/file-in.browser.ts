@@ -86,6 +86,18 @@ test('a backup’s kit never tells this device when it was last backed up, nor w
   expect((await store.kit()).backup).toEqual({ toFolder: false });
 });
 
+test('no file allows a line to be said at full draw, nor takes back what was allowed here', async () => {
+  const answer = (programId: string) => ({ programId, allowed: ['Reach'], silenced: [] });
+  const forged = backup.replace('"kit": {', `"kit": {"callAnswers":${JSON.stringify([answer('forged')])},`);
+  expect(forged).toContain('forged');
+  const { element, store, press } = await open(forged);
+  await store.changeKit(() => ({ callAnswers: [answer('ours')] }));
+  element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')?.click();
+  press('Restore');
+  await expect.poll(async () => (await store.kit()).hand).toBe('left');
+  expect((await store.kit()).callAnswers).toEqual([answer('ours')]);
+});
+
 test('without the tick a backup leaves the kit as it is', async () => {
   const { element, store, press } = await open(backup);
   press('Restore');

@@ -8,7 +8,7 @@ import {
   type Program,
   type Season,
 } from '@larkhold/engine';
-import type { Kit, LeftValue, TakenIn } from '@larkhold/store';
+import type { CarriedKit, LeftValue, TakenIn } from '@larkhold/store';
 import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -303,7 +303,7 @@ export class FileIn extends PostElement {
     this.clashes = incoming.kind === 'journal' && comparison ? findClashes(ours, incoming.journal, comparison) : [];
   }
 
-  async #apply(app: App, journal: Journal, kit: Kit | undefined): Promise<void> {
+  async #apply(app: App, journal: Journal, kit: CarriedKit | undefined): Promise<void> {
     // When this device was last backed up, and where to, is its own.
     const { backup: _, ...itsKit } = kit ?? {};
     const isTaken = await this.#takeIn(app, { journal, ...(this.takesKit ? { kit: itsKit } : {}) });

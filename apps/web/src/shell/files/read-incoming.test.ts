@@ -22,7 +22,8 @@ const files = {
 
 test('each file is known by what it says it is', () => {
   expect(readIncoming(files.journal)).toMatchObject({ kind: 'journal', journal, madeAt });
-  expect(readIncoming(files.backup)).toMatchObject({ kind: 'journal', journal, kit: createKit() });
+  const { callAnswers: _, ...kit } = createKit();
+  expect(readIncoming(files.backup)).toMatchObject({ kind: 'journal', journal, kit });
   expect(readIncoming(files['hand-over'])).toMatchObject({ kind: 'hand-over', handOver: { archer: 'Ines' } });
 });
 

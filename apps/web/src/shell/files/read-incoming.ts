@@ -9,11 +9,11 @@ import {
   parseProgram,
   readablePrograms,
 } from '@larkhold/engine';
-import { type Kit, parseBackup } from '@larkhold/store';
+import { type CarriedKit, parseBackup } from '@larkhold/store';
 
 /** What a file that came in turned out to be. Nothing has been changed yet. */
 export type Incoming =
-  | { kind: 'journal'; journal: Journal; programs: readonly Program[]; kit?: Kit; madeAt?: string }
+  | { kind: 'journal'; journal: Journal; programs: readonly Program[]; kit?: CarriedKit; madeAt?: string }
   | { kind: 'hand-over'; handOver: HandOver }
   | { kind: 'program'; program: Program }
   | { kind: 'refused'; problems: readonly FileProblem[] };
