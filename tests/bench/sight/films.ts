@@ -78,16 +78,18 @@ const HAIRS: readonly Colour[] = [
   [120, 120, 120],
 ];
 
-/** An archer drawn at random within what a camera has to cope with: skin, clothes, light, build, side, distance and angle, how far and how fast the draw goes. */
-function anyArcher(seed: number): FilmScript {
-  const chance = chanceFrom(seed);
+/** An archer drawn at random within what a camera has to cope with: skin, clothes, light, build, side, distance and angle. */
+function anyArcher(chance: () => number): FilmScript {
   const oneOf = <T>(all: readonly T[]): T => all[Math.floor(chance() * all.length)] as T;
   const shade = (from: number, to: number) => Math.round(from + chance() * (to - from));
   const colour = (from: number, to: number): Colour => [shade(from, to), shade(from, to), shade(from, to)];
   const skin = oneOf(SKINS);
   const shirt = chance() < 0.3 ? colour(190, 240) : chance() < 0.5 ? colour(20, 70) : colour(40, 200);
-  const twitchM = chance() < 0.5 ? 0.02 : 0;
-  const drawn = {
+  return {
+    reps: [
+      { holdS: 2.6, restS: 1 },
+      { holdS: 4, twitchM: chance() < 0.5 ? 0.02 : 0, restS: 1 },
+    ],
     yawDeg: Math.round(-30 + chance() * 60),
     distanceM: 1.6 + chance() * 1.9,
     leftHanded: chance() < 0.4,
@@ -98,33 +100,39 @@ function anyArcher(seed: number): FilmScript {
       ...{ band: chance() < 0.2, light: oneOf([1, 1, 1, 0.8, 0.6, 0.4]) },
     },
   };
-  const rep = () => ({
+}
+
+/** The same, and how far and how fast the draw goes drawn at random too. */
+function otherArcher(chance: () => number): FilmScript {
+  const { reps, ...archer } = anyArcher(chance);
+  const way = () => ({
     drawS: 0.8 + chance() * 1.4,
     letDownS: 0.6 + chance() * 0.8,
     raisedS: 0.2 + chance(),
-    restS: 1,
   });
-  const reps = [
-    { holdS: 2.6, ...rep() },
-    { holdS: 4, twitchM, ...rep() },
-  ];
-  return { ...drawn, reps, longerDrawM: -0.05 + chance() * 0.1 };
+  return { ...archer, reps: reps.map((rep) => ({ ...rep, ...way() })), longerDrawM: -0.05 + chance() * 0.1 };
 }
 
 /** The same, seen from the front or little off it. */
-function anyFrontal(seed: number): FilmScript {
-  const archer = anyArcher(seed);
+function frontArcher(chance: () => number): FilmScript {
+  const archer = otherArcher(chance);
   return { ...archer, yawDeg: Math.round((archer.yawDeg ?? 0) / 6) };
 }
 
+const atRandom: Record<string, (chance: () => number) => FilmScript> = {
+  any: anyArcher,
+  other: otherArcher,
+  front: frontArcher,
+};
+
 /**
- * A film by its name: one of `films`, or `any` or `front` with a number, an archer drawn at random.
+ * A film by its name: one of `films`, or `any`, `other` or `front` with a number, an archer drawn at random.
  * @throws RangeError where there is none of that name
  */
 export function filmOf(name: string): FilmScript {
-  const [, kind, seed] = /^(any|front)(\d+)$/.exec(name) ?? [];
-  const film = kind === undefined ? films[name] : (kind === 'any' ? anyArcher : anyFrontal)(Number(seed));
+  const [, kind = '', seed] = /^([a-z]+)(\d+)$/.exec(name) ?? [];
+  const film = atRandom[kind]?.(chanceFrom(Number(seed))) ?? films[name];
   if (film === undefined)
-    throw new RangeError(`there is no film "${name}"; there are ${Object.keys(films)}, any1, any2 ...`);
+    throw new RangeError(`there is no film "${name}"; there are ${Object.keys(films)}, any1, other1, front1 ...`);
   return film;
 }

@@ -1,5 +1,5 @@
 // Painted films shown to model and witness picture by picture, as slowly as it takes: the same on every machine, with no camera between.
-// Usage: npm run bench:sight-exact -- [film ...] [--asked=2] [--keep]   (any1, any2 ...: an archer drawn at random; --keep writes what the model said to tests/fixtures/sight/series)
+// Usage: npm run bench:sight-exact -- [film ...] [--asked=2] [--keep]   (any1, other1, front1 ...: an archer drawn at random, with other speeds too, from the front; --keep writes what the model said to tests/fixtures/sight/series)
 import { fileURLToPath } from 'node:url';
 import { createServer } from 'vite';
 
