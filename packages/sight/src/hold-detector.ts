@@ -43,6 +43,12 @@ const MOST_CREEP_TORSOS = 0.25;
 const EDGE_TORSOS = 0.06;
 /** Below this mean brightness, 0 to 255, it is the light that is wanting. */
 const DARK = 50;
+/**
+ * Both hands seen in one place before the chest, torso lengths: a model that has lost one of them takes the other for it. A band may be let down to there
+ * as well, and then they stay, milliseconds.
+ */
+const TOGETHER_TORSOS = 0.28;
+const TOGETHER_MS = 250;
 const LONGEST_BLIND_MS = 1_000;
 /** How long a slow machine may look away: nobody lets down and is at full draw again in less. */
 const LONGEST_SLOW_MS = 2_500;
@@ -96,6 +102,7 @@ export function createHoldDetector(): HoldDetector {
   let taken: { fromMs: number; level: number; top: number } | undefined;
   /** A hold went out of sight: what looks drawn now began nobody knows when. */
   let isUnknown = false;
+  let togetherFromMs: number | undefined;
   /** Refused because nobody was seen: whoever is seen again takes it back. */
   let isBlind = false;
 
@@ -138,6 +145,13 @@ export function createHoldDetector(): HoldDetector {
   function goesOn({ spread }: Stance, gapMs: number): boolean {
     if (gapMs <= LONGEST_BLIND_MS) return true;
     return gapMs < LONGEST_SLOW_MS && spread / (torso() ?? spread) >= exit();
+  }
+
+  /** Whether a look shows both hands in one place, and others just before did not. */
+  function hasLostHand({ spread, drawHandBelow, bowHandBelow }: Stance, unit: number, atMs: number): boolean {
+    const isTogether = spread < unit * TOGETHER_TORSOS && Math.max(drawHandBelow, bowHandBelow) < unit * 0.3;
+    togetherFromMs = isTogether ? (togetherFromMs ?? atMs) : undefined;
+    return togetherFromMs !== undefined && atMs - togetherFromMs < TOGETHER_MS;
   }
 
   function measure({ torso: length, drawHandBelow, bowHandBelow, trunk, spread, face }: Stance) {
@@ -270,6 +284,7 @@ export function createHoldDetector(): HoldDetector {
         return waits ? [...events, ...refuse('handsDown', atMs)] : events;
       }
       if (refusal === 'handsDown') events.push(...refuse(undefined, atMs));
+      if (hasLostHand(stance, unit, atMs)) return events;
       samples.push({ atMs, spread: stance.spread / unit, stance });
       const keptFromMs = phase === 'drawn' ? Math.min(fromMs, atMs - KEPT_MS) : atMs - KEPT_MS;
       samples = samples.filter((sample) => sample.atMs >= keptFromMs);

@@ -3,7 +3,7 @@ import { crossingAtMs, type Reading } from './crossing.ts';
 import { median } from './median.ts';
 import { faceOf, readStance } from './read-stance.ts';
 import { type Place, type RestEdge, restEdges, type TimedFrame } from './rest-edge.ts';
-import { type Found, findPatch, LEAST_MATCH, type Patch, takePatch } from './track-patch.ts';
+import { type Found, findPatch, LEAST_MATCH, type Patch, slideOf, takePatch } from './track-patch.ts';
 
 /** The places of a drawn archer that are followed by their pixels. */
 export const TRACKED = ['drawHand', 'drawElbow', 'face', 'bowShoulder'] as const;
@@ -15,6 +15,9 @@ export interface TrackedFrame {
   atMs: number;
   found: Partial<Record<Tracked, Found>>;
 }
+
+/** By place, the direction in which its patch may slide unnoticed, length 1. */
+export type Slides = Partial<Record<Tracked, Place>>;
 
 /** Off its place, torso lengths: about 7 mm, four times the error of a patch. */
 const OFF_TORSOS = 0.014;
@@ -31,6 +34,8 @@ const RESTING_FRAMES = 9;
 export interface HoldTracks {
   push(now: TimedFrame): void;
   frames(): readonly TrackedFrame[];
+  /** Which way a place's patch may slide unnoticed; only those that may. */
+  slides(): Slides;
   /** When hand and elbow came to rest, each as its pixels tell it; a patch that cannot tell is left out. `aboutMs`: when the model thinks that it was. */
   cameToRest(before: readonly TimedFrame[], aboutMs: number): RestEdge[];
   /** Whether hand and elbow, as far as the pixels can tell, have been where they are ever since, milliseconds; false where there is nothing to tell it by. */
@@ -109,6 +114,13 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       frames.push(follow(next, frames.at(-1) as TrackedFrame));
     },
     frames: () => frames,
+    slides: () =>
+      Object.fromEntries(
+        Object.entries(patches).flatMap(([name, patch]) => {
+          const slide = slideOf(patch);
+          return slide ? [[name, slide]] : [];
+        }),
+      ),
     cameToRest(before, aboutMs) {
       const back: TrackedFrame[] = [frames[0] as TrackedFrame];
       for (const frame of before.toReversed()) back.push(follow(frame, back.at(-1) as TrackedFrame));

@@ -64,6 +64,8 @@ const HARDLY_MOVED = 0.08;
 const LONGEST_VETO_MS = 2_500;
 /** A draw comes to rest within so much of where the model has it. */
 const LOOKED_BACK_MS = 1_500;
+/** A hold that the model thinks better of and then sees again from about the same moment is the same one. */
+const SAME_HOLD_MS = 700;
 /** How often the form is looked at while a hold goes on. */
 const FORM_EVERY_MS = 500;
 
@@ -77,6 +79,8 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   let recent: TimedFrame[] = [];
   let tracks: HoldTracks | undefined;
   let hold: { fromMs: number; bowRight: boolean } | undefined;
+  /** When the hold began that the model has just thought better of. */
+  let raisedFromMs = Number.NEGATIVE_INFINITY;
   let latest: BodyPoints | undefined;
   let vetoedAtMs: number | undefined;
   let formAtMs = 0;
@@ -96,7 +100,8 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       detector.forgetHold();
       return forget();
     }
-    const atMs = middleInstant(event.atMs, rests);
+    const isSame = Math.abs(event.atMs - raisedFromMs) < SAME_HOLD_MS;
+    const atMs = isSame ? raisedFromMs : middleInstant(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;
     hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
     return [{ ...event, atMs }];
@@ -130,7 +135,11 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     const torso = detector.yardstick();
     if (tracks === undefined || torso === undefined || hold === undefined) return undefined;
     const { fromMs, bowRight } = hold;
-    return judgeForm(tracks.frames(), { fromMs, toMs: Math.max(fromMs, toMs), pixelsPerCm: torso / torsoCm, bowRight });
+    const pixelsPerCm = torso / torsoCm;
+    return judgeForm(tracks.frames(), {
+      ...{ fromMs, toMs: Math.max(fromMs, toMs), pixelsPerCm, bowRight },
+      slides: tracks.slides(),
+    });
   }
 
   /** What has moved by now, each part once. A draw that gives way is a let-down, no fault. */
@@ -150,7 +159,10 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
         detector.resumeHold();
         return [];
       }
-      if (event.type === 'lost') return [event, ...forget()];
+      if (event.type === 'lost') {
+        raisedFromMs = event.isRaised && hold ? hold.fromMs : Number.NEGATIVE_INFINITY;
+        return [event, ...forget()];
+      }
       return [event];
     });
   }

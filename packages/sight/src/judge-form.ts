@@ -1,4 +1,4 @@
-import type { Tracked, TrackedFrame } from './hold-tracks.ts';
+import type { Slides, Tracked, TrackedFrame } from './hold-tracks.ts';
 import { median } from './median.ts';
 import { LEAST_MATCH } from './track-patch.ts';
 
@@ -42,16 +42,19 @@ interface Offset {
 /**
  * Tells what moved in a hold since its anchor.
  * @param frames where elbow, shoulder and face were found, in the order of time
- * @param hold its instants, milliseconds; the scale; whether the bow is on the right of the picture
+ * @param hold its instants, milliseconds; the scale; whether the bow is on the right of the picture; which places may slide along an edge
  * @returns what moved, and how long nothing had, milliseconds; `isJudged` is false where the patches were not found long enough to tell
  */
 export function judgeForm(
   frames: readonly TrackedFrame[],
-  hold: { fromMs: number; toMs: number; pixelsPerCm: number; bowRight: boolean },
+  hold: { fromMs: number; toMs: number; pixelsPerCm: number; bowRight: boolean; slides?: Slides },
 ): { form: FormReading[]; wholeMs: number; isJudged: boolean } {
   const inside = frames.filter(({ atMs }) => atMs >= hold.fromMs + SETTLE_MS && atMs <= hold.toMs - SETTLE_MS);
-  const ofElbow = offsets(inside, 'drawElbow', hold);
-  const ofShoulder = offsets(inside, 'bowShoulder', hold);
+  const { drawElbow: elbowSlides, bowShoulder: shoulderSlides } = hold.slides ?? {};
+  // An elbow on an edge may be anywhere along it. The top of a shoulder is an edge too: what matters there is up and down, which is across it.
+  const ofElbow = elbowSlides ? [] : offsets(inside, 'drawElbow', hold);
+  const isUpright = shoulderSlides !== undefined && Math.abs(shoulderSlides.y) > Math.abs(shoulderSlides.x);
+  const ofShoulder = isUpright ? [] : offsets(inside, 'bowShoulder', hold);
   const elbow = sustained(ofElbow);
   const shoulder = sustained(ofShoulder);
   const form: FormReading[] = [];
