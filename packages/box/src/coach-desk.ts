@@ -19,8 +19,6 @@ const deskArcherSchema = z.object({
   /** The coach's last answer, and how many there were. */
   answer: z.object({ file: z.string().max(64), turn: z.int().min(0), madeAt: z.string().max(40) }).optional(),
 });
-/** One archer, as a coach's app remembers them. */
-export type DeskArcher = z.output<typeof deskArcherSchema>;
 
 /** A coach's box on this device: its keys, and the archers that hand over into it. It goes into no file. */
 export const coachDeskSchema = z.object({

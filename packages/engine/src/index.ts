@@ -96,7 +96,7 @@ export { drawImpulse } from './load/draw-impulse.ts';
 export { holdTime } from './load/hold-time.ts';
 export { drawLengthInches, ON_FINGERS_CAUTION, onFingersWeightLbf } from './load/on-fingers-weight.ts';
 export { sessionLoad } from './load/session-load.ts';
-export { addTotals, createTotals, dayTotals, type Totals, totalsByDay } from './load/totals.ts';
+export { addTotals, createTotals, type Totals, totalsByDay } from './load/totals.ts';
 export { type WeekLoad, weekLoad } from './load/week-load.ts';
 export { weekTotals } from './load/week-totals.ts';
 export { WORKLOAD_RATIO_CAUTION, type WorkloadRatioOptions, workloadRatio } from './load/workload-ratio.ts';
@@ -118,7 +118,7 @@ export { type Complaint, complaintOf, type Fault, type FoundValue, faultMessage 
 export { faultSentences } from './program/fault-sentences.ts';
 export * from './program/format-program.ts';
 export { findJsonFault, type TextPlace } from './program/json-fault.ts';
-export { migrateProgram, type ProgramMigration, programVersion } from './program/migrate-program.ts';
+export { type ProgramMigration, programVersion } from './program/migrate-program.ts';
 export { nextPrograms } from './program/next-programs.ts';
 export * from './program/parse-program.ts';
 export type { Problem } from './program/problem.ts';

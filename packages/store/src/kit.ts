@@ -23,8 +23,6 @@ export const keysSchema = z.strictObject({
   /** Beside Escape, which always asks whether to stop. */
   stop: codes([]),
 });
-/** Which keys do what. */
-export type Keys = z.output<typeof keysSchema>;
 
 /** The archer's kit: bow, sound, display, controls. Every value has a default, so a first run needs no set-up. */
 export const kitSchema = keepUnknown({

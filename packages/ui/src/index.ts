@@ -4,7 +4,6 @@ export * from './climb/lark-climb.ts';
 export * from './count-field.ts';
 export * from './day-strip.ts';
 export * from './file-drop.ts';
-export * from './follow-words.ts';
 export * from './keep-focus.ts';
 export * from './lark-day-strip.ts';
 export * from './lark-mark.ts';

@@ -1,6 +1,3 @@
-import type { Words } from './create-words.ts';
-import { presentWords } from './present-words.ts';
-
 /**
  * Time left in large digits: whole seconds, counted down to 1.
  * @param msLeft milliseconds left; below 0 counts as 0
@@ -22,16 +19,6 @@ export function clockWords(spanMs: number): string {
   if (seconds < 3600) return minutesAndSeconds(seconds);
   const hours = Math.floor(seconds / 3600);
   return `${hours}:${minutesAndSeconds(seconds - hours * 3600).padStart(5, '0')}`;
-}
-
-/**
- * Time held, for a list: a started tenth does not count.
- * @param spanMs milliseconds
- * @param words the language
- * @returns '7.4 s'
- */
-export function heldWords(spanMs: number, words: Words = presentWords()): string {
-  return words.seconds(Math.floor(spanMs / 100) * 100);
 }
 
 function minutesAndSeconds(seconds: number): string {

@@ -1,9 +1,8 @@
 import { type Formatters, IntlMessageFormat, type Formats as Styles } from 'intl-messageformat';
 import { loadTexts, textsOf } from '#texts';
-import type { en } from './en/index.ts';
 import { createFormats, type DayStyle, type Formats } from './formats.ts';
 import { type Language, languageOf, localeOf } from './language.ts';
-import type { MessageKey } from './message-key.ts';
+import type { EnglishMessages, MessageKey } from './message-key.ts';
 import type { MessageParameters, NumberStyle } from './message-parameters.ts';
 
 type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extends (all: infer All) => void
@@ -11,7 +10,7 @@ type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extend
   : never;
 
 /** What a sentence needs; where the key may be one of several, what all of them need. */
-export type ParametersOf<Key extends MessageKey> = Both<MessageParameters<(typeof en)[Key]>>;
+export type ParametersOf<Key extends MessageKey> = Both<MessageParameters<EnglishMessages[Key]>>;
 
 /** The parameters as they follow a key: nothing where the sentence needs nothing. */
 export type Given<Needs> = keyof Needs extends never ? [] : [parameters: Needs];

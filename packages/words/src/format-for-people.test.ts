@@ -1,14 +1,11 @@
 import { expect, test } from 'vitest';
 import {
-  formatCounted,
   formatDay,
   formatDayFrom,
   formatDistance,
   formatDuration,
   formatImpulse,
   formatLength,
-  formatMinutes,
-  formatRatio,
   formatReps,
   formatSeconds,
   formatShare,
@@ -16,6 +13,7 @@ import {
   formatWeight,
 } from './format-for-people.ts';
 import { toCentimetres, toInches } from './formats.ts';
+import { presentWords } from './present-words.ts';
 
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
@@ -32,7 +30,7 @@ test('durations are read in the unit that fits', () => {
   expect(plain(formatDuration(28 * 60_000 + 10_000))).toBe('28 min');
   expect(plain(formatDuration(65 * 60_000))).toBe('1 h 5 min');
   expect(plain(formatDuration(59_600))).toBe('1 min');
-  expect(plain(formatMinutes(5_000))).toBe('1 min');
+  expect(plain(presentWords().minutes(5_000))).toBe('1 min');
 });
 
 test('sets, reps and hold', () => {
@@ -56,10 +54,7 @@ test('lengths and distances', () => {
   expect(toInches(25.4)).toBe(10);
 });
 
-test('counts with their nouns, shares', () => {
-  expect(plain(formatCounted(1, 'rep'))).toBe('1 rep');
-  expect(plain(formatCounted(12, 'rep'))).toBe('12 reps');
-  expect(plain(formatCounted(2, 'entry', 'entries'))).toBe('2 entries');
+test('shares', () => {
   expect(plain(formatShare(0.7))).toBe('70 %');
 });
 
@@ -81,5 +76,5 @@ test('the time of day is the one that was stamped, whatever the zone of this mac
 test('an impulse keeps to a few figures, a ratio to two', () => {
   expect(plain(formatImpulse(849.6))).toBe('850 N s');
   expect(plain(formatImpulse(10_675.7))).toBe('10.7 kN s');
-  expect(formatRatio(1.2497)).toBe('1.25');
+  expect(presentWords().ratio(1.2497)).toBe('1.25');
 });

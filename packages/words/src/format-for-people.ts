@@ -11,17 +11,6 @@ export function formatCount(value: number): string {
 }
 
 /**
- * A count with its noun, in English. A sentence with a plural is better: see docs/words.md.
- * @param value a whole number
- * @param one the singular
- * @param many the plural, when it is not the singular with an s
- * @returns '1 rep', '12 reps'
- */
-export function formatCounted(value: number, one: string, many = `${one}s`): string {
-  return `${formatCount(value)}\u00a0${value === 1 ? one : many}`;
-}
-
-/**
  * A stretch of time in seconds, to the tenth.
  * @param ms milliseconds
  * @returns '30 s', '7.5 s' in the present language
@@ -37,15 +26,6 @@ export function formatSeconds(ms: number): string {
  */
 export function formatDuration(ms: number): string {
   return presentWords().duration(ms);
-}
-
-/**
- * How long something takes, to the minute.
- * @param ms milliseconds
- * @returns '2 min', '1 h 5 min'; less than half a minute is '1 min'
- */
-export function formatMinutes(ms: number): string {
-  return presentWords().minutes(ms);
 }
 
 /**
@@ -94,15 +74,6 @@ export function formatDistance(metres: number, units: Units): string {
  */
 export function formatShare(ratio: number): string {
   return presentWords().share(ratio);
-}
-
-/**
- * One thing over another.
- * @param ratio 0 or more
- * @returns '1.25'
- */
-export function formatRatio(ratio: number): string {
-  return presentWords().ratio(ratio);
 }
 
 /**

@@ -10,9 +10,10 @@ import {
 } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, it } from 'vitest';
 import { parseMessage } from './create-words.ts';
-import { en } from './en/index.ts';
+import { english } from './en/english.ts';
 import { fetchTexts } from './fetch-texts.ts';
 import { languageTags } from './language.ts';
+import type { MessageKey } from './message-key.ts';
 
 /** What a message needs: `name: kind`, with the words that a select tells apart. */
 function needs(elements: readonly MessageFormatElement[]): string[] {
@@ -55,7 +56,7 @@ describe.each(languageTags)('%s', async (locale) => {
 
   it('needs what English needs, and nothing else', () => {
     for (const [key, text] of Object.entries(messages)) {
-      expect([key, needsOf(text, locale)]).toEqual([key, needsOf(en[key as keyof typeof en], 'en')]);
+      expect([key, needsOf(text, locale)]).toEqual([key, needsOf(english.messages[key as MessageKey], 'en')]);
     }
   });
 

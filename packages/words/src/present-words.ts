@@ -5,7 +5,6 @@ import { localeHere } from './locale-here.ts';
 import type { MessageKey } from './message-key.ts';
 
 let present: Words | undefined;
-const listeners = new Set<() => void>();
 
 /**
  * The words in use now.
@@ -22,17 +21,6 @@ export function presentWords(): Words {
  */
 export function useWords(words: Words): void {
   present = words;
-  for (const listener of listeners) listener();
-}
-
-/**
- * Hears when the language changes.
- * @param listener called after each change
- * @returns ends it
- */
-export function onWordsChange(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
 }
 
 /**

@@ -66,19 +66,6 @@ export function totalsByDay(journal: Journal): Map<string, Totals> {
 }
 
 /**
- * Adds up one day.
- * @param journal any journal.
- * @param day ISO 8601 day.
- * @returns its totals.
- */
-export function dayTotals(journal: Journal, day: string): Totals {
-  const ofDay = <T extends { date: string }>(things: readonly T[]): T[] => things.filter((one) => one.date === day);
-  return (
-    totalsByDay({ drills: ofDay(journal.drills), days: ofDay(journal.days), weeks: [] }).get(day) ?? createTotals()
-  );
-}
-
-/**
  * Adds totals to a sum.
  * @param sum changed in place. @param totals what is added.
  */

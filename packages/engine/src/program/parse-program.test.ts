@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { builtInPrograms } from './built-in-programs.ts';
 import { formatProgram } from './format-program.ts';
-import { migrateProgram } from './migrate-program.ts';
 import { largestProgramBytes, parseProgram } from './parse-program.ts';
+import { migrateFile } from './read-placed-file.ts';
 
 const good = {
   format: 'larkhold/program',
@@ -139,13 +139,13 @@ describe('parseProgram', () => {
   });
 });
 
-describe('migrateProgram', () => {
+describe('migrateFile', () => {
   it('walks step by step, and says which step is missing', () => {
     const steps = {
       1: (file: Record<string, unknown>) => ({ ...file, a: 1 }),
       2: (file: Record<string, unknown>) => ({ ...file, b: 2 }),
     };
-    expect(migrateProgram({ version: 1 }, steps, 3)).toEqual({ version: 3, a: 1, b: 2 });
-    expect(() => migrateProgram({ version: 1 }, {}, 2)).toThrow(RangeError);
+    expect(migrateFile({ version: 1 }, steps, 3)).toEqual({ version: 3, a: 1, b: 2 });
+    expect(() => migrateFile({ version: 1 }, {}, 2)).toThrow(RangeError);
   });
 });

@@ -7,7 +7,7 @@ import type { DrillRecord } from '../journal/drill-record.ts';
 import { createJournal } from '../journal/merge-journals.ts';
 import type { Outcome, RepRecord } from '../journal/rep-record.ts';
 import { holdTime, seenHoldTime } from '../load/hold-time.ts';
-import { dayTotals } from '../load/totals.ts';
+import { totalsByDay } from '../load/totals.ts';
 import { builtInPrograms } from '../program/built-in-programs.ts';
 import { plannedAgainstDone } from '../season/planned-against-done.ts';
 import { seasonSchema } from '../season/season.ts';
@@ -81,7 +81,7 @@ it.each<[string, () => number | undefined]>([
   ['the climb', () => climbWeeks({ records: [record], plan: [], today: date })[0]?.heldMs],
   ['the load', () => holdTime([record]) * 1000],
   ['the month', () => sum(daysOfMonth(journal, '2026-11').map(({ heldMs }) => heldMs))],
-  ['the totals of a day', () => dayTotals(journal, date).holdMs],
+  ['the totals of a day', () => totalsByDay(journal).get(date)?.holdMs],
   ['the trends', () => createTrends(journal, date).points.at(-1)?.values.hold],
   ['what is known of the archer', () => summarise(record).heldMs],
 ])('counts seconds at full draw as they were seen: %s', (_name, heldMs) => {
@@ -93,14 +93,14 @@ it.each<[string, () => number | undefined]>([
   ['the table of drills', () => sum(column('drills', 'seen seconds')) * 1000],
   ['the table of days', () => sum(column('days', 'seen seconds')) * 1000],
   ['the load', () => seenHoldTime([record]) * 1000],
-  ['the totals of a day', () => dayTotals(journal, date).seenMs],
+  ['the totals of a day', () => totalsByDay(journal).get(date)?.seenMs],
 ])('says how much of it a camera saw: %s', (_name, seenMs) => {
   expect(seenMs()).toBe(93_000);
 });
 
 it('counts as held in full what neither clock nor camera doubts', () => {
   expect(inCalendar()?.heldCount).toBe(2);
-  expect(dayTotals(journal, date).heldCount).toBe(2);
+  expect(totalsByDay(journal).get(date)?.heldCount).toBe(2);
   expect(summarise(record).blocks[0]).toMatchObject({ heldCount: 2, doubtfulCount: 1 });
   expect(['held', 'short', 'skipped', 'unsure'].map((name) => column('drills', name))).toEqual([[2], [2], [0], [1]]);
   expect(column('reps', 'outcome')).toEqual(['held', 'short', 'unsure', 'held', 'short']);

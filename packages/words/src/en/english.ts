@@ -1,5 +1,6 @@
+import { joinParts } from '../join-parts.ts';
 import type { LanguageTexts } from '../language-texts.ts';
-import { en } from './index.ts';
+import * as parts from './index.ts';
 
 /** All that is written in English. */
-export const english: LanguageTexts = { messages: en };
+export const english: LanguageTexts = { messages: joinParts(parts) };

@@ -1,120 +1,59 @@
-import { about } from './about.ts';
-import { after } from './after.ts';
-import { app } from './app.ts';
-import { backup } from './backup.ts';
-import { bench } from './bench.ts';
-import { box } from './box.ts';
-import { boxRound } from './box-round.ts';
-import { boxTrouble } from './box-trouble.ts';
-import { calendar } from './calendar.ts';
-import { calls } from './calls.ts';
-import { caution } from './caution.ts';
-import { clash } from './clash.ts';
-import { coach } from './coach.ts';
-import { day } from './day.ts';
-import { dose } from './dose.ts';
-import { drill } from './drill.ts';
-import { effort } from './effort.ts';
-import { fault } from './fault.ts';
-import { feel } from './feel.ts';
-import { field } from './field.ts';
-import { file } from './file.ts';
-import { journal } from './journal.ts';
-import { kit } from './kit.ts';
-import { known } from './known.ts';
-import { learn } from './learn.ts';
-import { line } from './line.ts';
-import { load } from './load.ts';
-import { lost } from './lost.ts';
-import { milestone } from './milestone.ts';
-import { month } from './month.ts';
-import { note } from './note.ts';
-import { odd } from './odd.ts';
-import { outlook } from './outlook.ts';
-import { ownHold } from './own-hold.ts';
-import { phase } from './phase.ts';
-import { plan } from './plan.ts';
-import { post } from './post.ts';
-import { press } from './press.ts';
-import { program } from './program.ts';
-import { prompt } from './prompt.ts';
-import { rack } from './rack.ts';
-import { range } from './range.ts';
-import { readiness } from './readiness.ts';
-import { reason } from './reason.ts';
-import { rep } from './rep.ts';
-import { report } from './report.ts';
-import { ribbon } from './ribbon.ts';
-import { routine } from './routine.ts';
-import { season } from './season.ts';
-import { share } from './share.ts';
-import { sight } from './sight.ts';
-import { swap } from './swap.ts';
-import { today } from './today.ts';
-import { track } from './track.ts';
-import { trend } from './trend.ts';
-import { trouble } from './trouble.ts';
-import { week } from './week.ts';
-import { why } from './why.ts';
-
-/** Every message in English. It is the master: the other languages have the same keys and parameters. */
-export const en = {
-  ...calendar,
-  ...calls,
-  ...day,
-  ...line,
-  ...rep,
-  ...feel,
-  ...dose,
-  ...outlook,
-  ...odd,
-  ...readiness,
-  ...season,
-  ...known,
-  ...plan,
-  ...sight,
-  ...trend,
-  ...week,
-  ...program,
-  ...phase,
-  ...press,
-  ...ribbon,
-  ...effort,
-  ...after,
-  ...drill,
-  ...learn,
-  ...field,
-  ...range,
-  ...app,
-  ...swap,
-  ...today,
-  ...month,
-  ...backup,
-  ...box,
-  ...post,
-  ...boxRound,
-  ...boxTrouble,
-  ...kit,
-  ...coach,
-  ...journal,
-  ...load,
-  ...lost,
-  ...milestone,
-  ...clash,
-  ...file,
-  ...report,
-  ...prompt,
-  ...rack,
-  ...share,
-  ...routine,
-  ...fault,
-  ...bench,
-  ...trouble,
-  ...note,
-  ...track,
-  ...ownHold,
-  ...about,
-  ...reason,
-  ...caution,
-  ...why,
-} as const;
+// Every message in English, a list for each part of the app. It is the master: the other languages have the same keys and parameters.
+export * from './about.ts';
+export * from './after.ts';
+export * from './app.ts';
+export * from './backup.ts';
+export * from './bench.ts';
+export * from './box.ts';
+export * from './box-round.ts';
+export * from './box-trouble.ts';
+export * from './calendar.ts';
+export * from './calls.ts';
+export * from './caution.ts';
+export * from './clash.ts';
+export * from './coach.ts';
+export * from './day.ts';
+export * from './dose.ts';
+export * from './drill.ts';
+export * from './effort.ts';
+export * from './fault.ts';
+export * from './feel.ts';
+export * from './field.ts';
+export * from './file.ts';
+export * from './journal.ts';
+export * from './kit.ts';
+export * from './known.ts';
+export * from './learn.ts';
+export * from './line.ts';
+export * from './load.ts';
+export * from './lost.ts';
+export * from './milestone.ts';
+export * from './month.ts';
+export * from './note.ts';
+export * from './odd.ts';
+export * from './outlook.ts';
+export * from './own-hold.ts';
+export * from './phase.ts';
+export * from './plan.ts';
+export * from './post.ts';
+export * from './press.ts';
+export * from './program.ts';
+export * from './prompt.ts';
+export * from './rack.ts';
+export * from './range.ts';
+export * from './readiness.ts';
+export * from './reason.ts';
+export * from './rep.ts';
+export * from './report.ts';
+export * from './ribbon.ts';
+export * from './routine.ts';
+export * from './season.ts';
+export * from './share.ts';
+export * from './sight.ts';
+export * from './swap.ts';
+export * from './today.ts';
+export * from './track.ts';
+export * from './trend.ts';
+export * from './trouble.ts';
+export * from './week.ts';
+export * from './why.ts';
