@@ -9,7 +9,7 @@ export type PlaceAdvice = 'good' | 'stepIn' | 'comeCloser' | 'goBack' | 'moreLig
 /** Darker than this, 0 to 255, the model is not sure of the hands. Measured on painted films. */
 const DIM = 45;
 
-/** Of a single look a back may seem a face, and a face a back: the middle one of so many looks counts. */
+/** Of a single look a back may seem a face, and a face a back: the middle one of several looks counts. */
 const FACE_LOOKS = 7;
 
 /** Says what to change before a drill is watched, look by look; the most needed first. */

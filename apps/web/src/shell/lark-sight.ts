@@ -147,7 +147,7 @@ export class LarkSight extends LitElement {
         ></lark-second-mirror>`
         : nothing
     }
-      ${this.clip && this.form ? html`<p class=${this.flipped ? 'form flipped' : 'form'}>${formWords(this.form).join(' ')}</p>` : nothing}
+      ${this.clip && this.form ? html`<p class="form ${this.flipped ? 'flipped' : ''}">${formWords(this.form).join(' ')}</p>` : nothing}
       ${this.camera === 'looking' ? video : nothing}
       ${words ? html`<p role="status">${words}</p>` : nothing}`;
   }
