@@ -111,6 +111,42 @@ describe('the model alone', () => {
       expect(events.map(({ type }) => type)).toEqual(['drawn']);
     });
 
+    it('a look in which both hands seem in one place is none: the model has lost one of them', () => {
+      const events = see((atMs) => (atMs < 9_000 && atMs % 600 === 0 ? 0.05 : letDownAt(9_000, 1.8)(atMs)), 12_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn', 'letDown', 'calibrated']);
+      expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - 9_000)).toBeLessThan(150);
+    });
+
+    it('a band that is let down until the hands meet is let down', () => {
+      const events = see((atMs) => (atMs < 9_000 ? 1.8 : 0.05), 12_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn', 'letDown', 'calibrated']);
+      expect(ofType(events, 'letDown')[0]?.knownAtMs).toBeLessThan(10_000);
+    });
+
+    it('a model that had lost the hand may come back to where the hold was at its farthest', () => {
+      // In 25 s it comes nearer by a fifth of a torso’s length, and is then where it was.
+      const lostAt = (atMs: number) => 1.8 - Math.max(0, Math.min(25_000, atMs - 5_000)) * 0.000008;
+      const apart = (atMs: number) => (atMs < 32_000 ? lostAt(atMs) : letDownAt(36_000, 1.8)(atMs));
+      const events = see(apart, 40_000);
+      expect(events.map(({ type }) => type)).toEqual(['drawn', 'letDown', 'calibrated']);
+      // The let-down is where the hand leaves that place, a tenth of a second before it would pass the nearer one.
+      expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - 36_000)).toBeLessThan(100);
+    });
+
+    it('a let-down that the pixels deny is taken back: the hold goes on from where the model sees it now', () => {
+      const detector = createHoldDetector();
+      const types: string[] = [];
+      for (let atMs = 0; atMs < 12_000; atMs += 200) {
+        const apart = atMs < 7_000 ? 1.8 : 1.45;
+        for (const { type } of detector.push(atMs, atMs < 3_000 ? HUNG : pointsAt(apart), 120)) {
+          types.push(type);
+          if (type === 'letDown') detector.resumeHold();
+        }
+      }
+      expect(types).toEqual(['drawn', 'letDown', 'calibrated']);
+      expect(detector.holdFromMs()).toBeGreaterThan(2_500);
+    });
+
     it('a hold that nobody looked at for three seconds is lost, even if it seems to go on', () => {
       const events = see((atMs) => (atMs > 6_000 && atMs < 9_200 ? undefined : 1.8), 14_000);
       expect(events.map(({ type }) => type)).toEqual(['drawn', 'lost', 'refused', 'sees']);

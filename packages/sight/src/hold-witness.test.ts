@@ -156,6 +156,22 @@ describe('model and pixels together', () => {
     expect(Math.abs((seen[0]?.toMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(110);
   });
 
+  it('keep the beginning of a hold that the model thinks better of and then sees again', () => {
+    // In the dark the pixels have no say, and just then the elbow is taken for the hand.
+    const { events, seen, holds } = watch([{ holdS: 6 }], {
+      askedEvery: 1,
+      lightAt: (atMs) => (atMs > 8_200 && atMs < 9_300 ? 0.02 : 1),
+      change: (rows, atMs) =>
+        atMs < 8_800 || atMs > 9_200
+          ? rows
+          : rows.map(([x = 0, y = 0, score = 0], row) => [row === 10 ? x - 40 : x, y, score]),
+    });
+    expect(count(events, 'lost')).toBe(1);
+    expect(count(events, 'drawn')).toBe(2);
+    expect(seen).toHaveLength(1);
+    expect(Math.abs((seen[0]?.fromMs ?? 0) - (holds[0]?.fromMs ?? 0))).toBeLessThan(110);
+  });
+
   it('tell nothing of a hold whose beginning the model has not seen: no late start is made of it', () => {
     // Both hands seen in one place until three seconds into the hold, as with a dark hand before a dark face.
     const { events, seen, holds } = watch([{ holdS: 6 }, { holdS: 2.6 }], {

@@ -3,7 +3,7 @@ import { type Camera, project } from '../../../tests/fixtures/sight/camera.ts';
 import { bell, chanceFrom } from '../../../tests/fixtures/sight/chance.ts';
 import { drawWayM, jointsAt } from '../../../tests/fixtures/sight/jointed-figure.ts';
 import { type ScriptedRep, timeReps, trueHolds } from '../../../tests/fixtures/sight/rep-script.ts';
-import type { TrackedFrame } from './hold-tracks.ts';
+import type { Slides, TrackedFrame } from './hold-tracks.ts';
 import { judgeForm } from './judge-form.ts';
 
 /** The figure's own joints as a tracker with an error of a third of a pixel would tell them. */
@@ -119,6 +119,63 @@ describe('what moved in a hold', () => {
     expect(after([0, 2], [0, -2])).toEqual([]);
     // The head turns, and takes the elbow half the way with it.
     expect(after([6, 0], [0, 0], [12, 0])).toEqual([]);
+  });
+
+  it('is unknown of an elbow whose patch may slide along an edge, and of a shoulder only where it slides up and down', () => {
+    const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+      const down = index * 0.2;
+      const at = (x: number, y: number) => ({ x, y, match: 0.9 });
+      return {
+        atMs: index * 100,
+        found: { drawElbow: at(200, 180 + down), bowShoulder: at(310, 190 - down), face: at(300, 150) },
+      };
+    });
+    const judged = (slides: Slides) => {
+      const { form, isJudged } = judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true, slides });
+      return [form.map(({ part }) => part), isJudged];
+    };
+    expect(judged({})).toEqual([['elbow', 'bowShoulder'], true]);
+    expect(judged({ drawElbow: { x: 0, y: 1 } })).toEqual([['bowShoulder'], true]);
+    expect(judged({ bowShoulder: { x: 1, y: 0.1 } })).toEqual([['elbow', 'bowShoulder'], true]);
+    expect(judged({ drawElbow: { x: 0, y: 1 }, bowShoulder: { x: 0.1, y: 1 } })).toEqual([[], false]);
+  });
+
+  it('belongs neither to the end of the draw nor to the beginning of the let-down', () => {
+    // Half a second at the anchor in which the elbow is still on its way, 3 cm above: 300 ms of it are left out, the rest is the lesser part.
+    const settling = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+      const at = (x: number, y: number) => ({ x, y, match: 0.9 });
+      const up = index < 5 ? -6 : 0;
+      return {
+        atMs: index * 100,
+        found: { drawElbow: at(200, 180 + up), bowShoulder: at(310, 190), face: at(300, 150) },
+      };
+    });
+    expect(judgeForm(settling, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).form).toEqual([]);
+    // The elbow goes down with the last three pictures.
+    expect(after([0, 8], [0, 0], [0, 0], 57)).toEqual([]);
+  });
+
+  it('is only what the elbow and the head do not share', () => {
+    // The head alone goes back by 6 cm: the elbow has not moved in the picture.
+    expect(after([0, 0], [0, 0], [-12, 0])).toEqual([]);
+    // The elbow goes 2 cm with a head that goes 6: against the face it went the other way.
+    expect(after([4, 0], [0, 0], [12, 0])).toEqual([]);
+  });
+
+  it('is clear where one direction outweighs the other by half', () => {
+    const isClear = ([x, y]: [number, number]) => {
+      const frames = Array.from({ length: 60 }, (_, index): TrackedFrame => {
+        const [dx, dy] = index > 30 ? [x, y] : [0, 0];
+        const at = (atX: number, atY: number) => ({ x: atX, y: atY, match: 0.9 });
+        return {
+          atMs: index * 100,
+          found: { drawElbow: at(200 + dx, 180 + dy), bowShoulder: at(310, 190), face: at(300, 150) },
+        };
+      });
+      return judgeForm(frames, { fromMs: 0, toMs: 6_000, pixelsPerCm: 2, bowRight: true }).form[0]?.isClear;
+    };
+    expect(isClear([6, 3.5])).toBe(true);
+    expect(isClear([6, 4.5])).toBe(false);
   });
 
   it('is unknown where a place was found in one frame of three', () => {

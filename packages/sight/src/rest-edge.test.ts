@@ -19,18 +19,24 @@ interface Scene {
   wayAt(atMs: number): number;
   swayAt?(atMs: number): number;
   brightAt?(atMs: number): number;
+  /** How much its look differs from what it was, 0 to 1: cloth that folds. */
+  foldAt?(atMs: number): number;
   /** Half a side of what moves: smaller than a patch, most of the patch stays where it is. */
   half?: number;
 }
 
-function picture({ wayAt, swayAt = () => 0, brightAt = () => 1, half = 20 }: Scene, atMs: number): GrayFrame {
+function picture(
+  { wayAt, swayAt = () => 0, brightAt = () => 1, foldAt = () => 0, half = 20 }: Scene,
+  atMs: number,
+): GrayFrame {
   const data = new Uint8Array(WIDTH * HEIGHT);
   const sway = swayAt(atMs);
   const way = wayAt(atMs) + sway;
   for (let y = 0; y < HEIGHT; y++) {
     for (let x = 0; x < WIDTH; x++) {
       const isMoving = Math.abs(x - way - HOME.x) <= half && Math.abs(y - HOME.y) <= half;
-      data[y * WIDTH + x] = (isMoving ? cloth(x - way, y) : wall(x - sway, y)) * brightAt(atMs);
+      const folded = isMoving ? 40 * foldAt(atMs) * Math.sin(x * 0.9 + y * 0.7) : 0;
+      data[y * WIDTH + x] = (isMoving ? cloth(x - way, y) + folded : wall(x - sway, y)) * brightAt(atMs);
     }
   }
   return { width: WIDTH, height: HEIGHT, data };
@@ -80,6 +86,11 @@ describe('the edge of a rest', () => {
     ['a lamp that goes off', { wayAt: () => 0, brightAt: (atMs) => (atMs > LEFT_AT ? 0.01 : 1) }],
     ['a twitch', { wayAt: (atMs) => 6 * Math.exp(-(((atMs - LEFT_AT) / 80) ** 2)) }],
     ['nothing at all', { wayAt: () => 0 }],
+    // Of two pictures one, to the last: what trembles at rest trembles on.
+    [
+      'a look that trembles',
+      { wayAt: () => 0, foldAt: (atMs) => (Math.round((atMs - 600) / (1_000 / 15)) % 2 ? 1 : 0) },
+    ],
   ])('is not %s', (_name, scene) => {
     expect(edges(scene)).toEqual([]);
   });
@@ -88,6 +99,19 @@ describe('the edge of a rest', () => {
     const twitch = (atMs: number) => 6 * Math.exp(-(((atMs - LEFT_AT + 200) / 40) ** 2));
     const [edge] = edges({ wayAt: (atMs) => letDown(atMs) + twitch(atMs) }, 'before', LEFT_AT - 100);
     expect(Math.abs((edge?.atMs ?? 0) - OFF_AT)).toBeLessThan(40);
+  });
+
+  it('is the first one, where the place is left for a while and comes back', () => {
+    // Half of the way, and back again half a second later: off its place from 161 ms on (the curve above, solved by hand) for more than a second.
+    const [edge] = edges({ wayAt: (atMs) => (letDown(atMs) - letDown(atMs - 500)) / 2 });
+    expect(Math.abs((edge?.atMs ?? 0) - LEFT_AT - 161)).toBeLessThan(40);
+  });
+
+  it('is not told as one that was followed by a patch that went hardly farther than off its place', () => {
+    const [edge] = edges({ wayAt: (atMs) => letDown(atMs) / 24 });
+    expect(edge?.isFollowed).toBe(false);
+    const [farther] = edges({ wayAt: (atMs) => letDown(atMs) / 8 });
+    expect(farther?.isFollowed).toBe(true);
   });
 
   it('is nothing where there is no picture, and no pattern', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import type { GrayFrame } from './gray-frame.ts';
-import { findPatch, takePatch } from './track-patch.ts';
+import { findPatch, slideOf, takePatch } from './track-patch.ts';
 
 /** A smooth pattern moved by a part of a pixel, brighter or darker, so that the true place is known exactly. */
 function picture(dx: number, dy: number, brighter = 0): GrayFrame {
@@ -44,4 +44,33 @@ it('says that a patch is gone', () => {
   const black = { width: 120, height: 90, data: new Uint8Array(120 * 90) };
   expect(findPatch(black, patch, { x: 60, y: 45 }, 8).match).toBeLessThan(0.1);
   expect(findPatch(picture(0, 0), patch, { x: 500, y: 45 }, 8).match).toBe(0);
+});
+
+/** A soft edge through the middle, seen from a side; nothing but grain along it. */
+function edge(degrees: number): GrayFrame {
+  const angle = (degrees * Math.PI) / 180;
+  const data = new Uint8Array(120 * 90);
+  for (let y = 0; y < 90; y++) {
+    for (let x = 0; x < 120; x++) {
+      const across = (x - 60) * Math.cos(angle) + (y - 45) * Math.sin(angle);
+      data[y * 120 + x] = 110 + 60 * Math.tanh(across / 2) + ((x * 7 + y * 13) % 5);
+    }
+  }
+  return { width: 120, height: 90, data };
+}
+
+it.each([0, 30, 90, 135])(
+  'knows which way a patch on an edge may slide: along it, the edge at %i degrees',
+  (degrees) => {
+    const patch = takePatch(edge(degrees), 60, 45, 10);
+    const slide = patch && slideOf(patch);
+    const angle = (degrees * Math.PI) / 180;
+    expect(Math.abs((slide?.x ?? 1) * Math.cos(angle) + (slide?.y ?? 1) * Math.sin(angle))).toBeLessThan(0.1);
+    expect(Math.hypot(slide?.x ?? 0, slide?.y ?? 0)).toBeCloseTo(1);
+  },
+);
+
+it('knows a patch that shows something both ways: it slides nowhere', () => {
+  const patch = takePatch(picture(0, 0), 60, 45, 10);
+  expect(patch && slideOf(patch)).toBeUndefined();
 });
