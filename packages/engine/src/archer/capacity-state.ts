@@ -46,21 +46,27 @@ export function stepCapacity(capacity: CapacityState, today: LoggedDay): Capacit
   const { day, drills } = today;
   const summaries = sumOfDay(today).drills;
   let now = capacity;
-  for (const [at, record] of drills.entries()) {
+  for (let at = 0; at < drills.length; at++) {
+    const record = drills[at]!;
     if (record.pain) continue;
-    const { longestHeldMs, longestWholeMs = 0, longestAskedMs, failure } = summaries[at]!;
-    const { id, tool = 'bow' } = record;
-    const isTest = record.kind === 'test';
-    const lbf = weightOf(record);
-    const known = (kind: HoldEvidence['kind'], holdMs: number): HoldEvidence => {
-      return { day, id, tool, kind, holdMs, askedMs: longestAskedMs, lbf, isTest };
-    };
-    if (longestHeldMs > 0) now = keep(now, known('atLeast', longestHeldMs));
-    if (longestWholeMs > 0) now = keep(now, known('whole', longestWholeMs));
-    const failedMs = failure?.workMs ?? (isTest ? failedInTest(record) : undefined);
-    if (failedMs !== undefined && failedMs > 0) now = keep(now, known('failed', failedMs));
+    const { longestHeldMs, longestWholeMs = 0, longestAskedMs: askedMs, failure } = summaries[at]!;
+    if (longestHeldMs > 0) now = keep(now, evidenceOf(record, day, askedMs, 'atLeast', longestHeldMs));
+    if (longestWholeMs > 0) now = keep(now, evidenceOf(record, day, askedMs, 'whole', longestWholeMs));
+    const failedMs = failure?.workMs ?? (record.kind === 'test' ? failedInTest(record) : undefined);
+    if (failedMs !== undefined && failedMs > 0) now = keep(now, evidenceOf(record, day, askedMs, 'failed', failedMs));
   }
   return now;
+}
+
+function evidenceOf(
+  record: DrillRecord,
+  day: number,
+  askedMs: number,
+  kind: HoldEvidence['kind'],
+  holdMs: number,
+): HoldEvidence {
+  const { id, tool = 'bow' } = record;
+  return { day, id, tool, kind, holdMs, askedMs, lbf: weightOf(record), isTest: record.kind === 'test' };
 }
 
 /** A test goes on until it fails: its first hold that ended early failed, for want of form or of strength, unless it was interrupted. */

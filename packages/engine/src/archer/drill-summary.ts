@@ -51,11 +51,15 @@ export const HALF_TIME_SECONDS = 72;
  * @returns counts and times, by block and over all
  */
 export function summarise({ reps, prescribedReps }: DrillRecord): DrillSummary {
-  const blocks: BlockSummary[] = [];
+  // Most drills have one block: made with it, the list has room for no more.
+  const blocks: BlockSummary[] = reps.length > 0 ? [nothingOf(reps[0]!.block)] : [];
   const over: OverAll = { longestHeldMs: 0, addedLbf: undefined, longestWholeMs: undefined, failure: undefined };
   for (let at = 0; at < reps.length; ) {
     const { block } = reps[at]!;
-    at = addRun(blocks.find((one) => one.block === block) ?? begin(blocks, block), over, reps, at);
+    const known = blocks.find((one) => one.block === block);
+    const of = known ?? nothingOf(block);
+    if (known === undefined) blocks.push(of);
+    at = addRun(of, over, reps, at);
   }
   for (const one of blocks) if (one.missedCount > 0) one.mostHeldMs = mostHeldMs(reps, one);
   const [first] = blocks;
@@ -171,8 +175,8 @@ function addApart(apart: BlockSummary['apart'], { heldMs }: RepRecord, seenMs: n
   return { count: count + 1, clockMs: sum.clockMs + heldMs, seenMs: sum.seenMs + seenMs };
 }
 
-function begin(blocks: BlockSummary[], block: number): BlockSummary {
-  const one: BlockSummary = {
+function nothingOf(block: number): BlockSummary {
+  return {
     block,
     repCount: 0,
     heldCount: 0,
@@ -184,17 +188,17 @@ function begin(blocks: BlockSummary[], block: number): BlockSummary {
     heldMs: 0,
     mostHeldMs: Number.MAX_SAFE_INTEGER,
   };
-  blocks.push(one);
-  return one;
 }
 
 function mostHeldMs(reps: readonly RepRecord[], { block, heldCount, missedCount }: BlockSummary): number {
-  const held: number[] = [];
+  const held = new Float64Array(reps.length);
+  let count = 0;
   for (const rep of reps) {
     const { block: of, why } = rep;
     if (of === block && trueOutcome(rep) !== 'unsure' && why !== 'interrupted' && why !== 'form')
-      held.push(trueHeldMs(rep));
+      held[count++] = trueHeldMs(rep);
   }
-  held.sort((a, b) => b - a);
-  return held[Math.max(0, Math.ceil((heldCount + missedCount) * MOST_SHARE) - 1)] ?? 0;
+  held.subarray(0, count).sort();
+  const most = Math.max(1, Math.ceil((heldCount + missedCount) * MOST_SHARE));
+  return most > count ? 0 : held[count - most]!;
 }

@@ -45,3 +45,8 @@ export function rulesOf(program: Program): readonly BlockRules[] {
   kept.set(program, rules);
   return rules;
 }
+
+/** The weekly growth limits that a program's file sets, if any. */
+export function growthLimitsOf({ blocks }: Program): number[] {
+  return blocks.flatMap(({ ladder }) => ladder?.weeklyGrowth ?? []);
+}

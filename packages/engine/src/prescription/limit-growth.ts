@@ -1,5 +1,6 @@
 import type { DayLoad } from '../archer/logged-day.ts';
 import { fewerOverall, heldSeconds } from './block-dose.ts';
+import { growthLimitsOf } from './block-rules.ts';
 import type { KnownToday } from './known-today.ts';
 import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
@@ -54,7 +55,7 @@ export function growthBudget(
  * @returns nowhere more
  */
 export function limitGrowth(blocks: PrescribedBlock[], { program, body, loads, day, state }: KnownToday): Limited {
-  const limits = program.blocks.flatMap(({ ladder }) => ladder?.weeklyGrowth ?? []);
+  const limits = growthLimitsOf(program);
   if (limits.length === 0) return { blocks };
   const growth = Math.min(...limits);
   const done = { loads: loads(), firstDay: body.firstDay };

@@ -108,6 +108,7 @@ export function layOff(state: BlockState, rules: BlockRules, day: number, days: 
   const isYear = days >= YEAR_AWAY_DAYS;
   const before = back?.dose ?? dose;
   const away = afterLayoff(dose, level, days, rules, isOlder);
+  if (away === dose) return state;
   // Being away again and again does not lead down for ever: a quarter is left of what was worked with before.
   const least = leastOf(dose, shrink(before, LEAST_KEEP, leastHold(rules.path[0]!)));
   const to = isYear ? away : { ...mostOf(away, least), addedWeight: away.addedWeight };
@@ -157,7 +158,7 @@ function isSame(a: Dose, b: Dose): boolean {
 
 /**
  * Goes up one step: back to the place first (hold, then reps and sets, then weight), then to the next place.
- * @param state before the clean day counted
+ * @param state before the clean day counted, the caller's own: it is changed
  * @param rules the block's
  * @param day days from 1970-01-01
  * @param may what stands in the way: `weight` whether more may be added, `isCut` whether reps and sets beyond today's do not fit the minutes
@@ -169,22 +170,23 @@ export function goUp(
   day: number,
   may: { weight: boolean; isCut: boolean },
 ): BlockState {
-  const clean = afterGoodDay(state);
-  clean.cleanDays = state.cleanDays + 1;
-  clean.smallDays = 0;
-  clean.restFactor = 1;
-  clean.provenHold = Math.max(state.provenHold, state.dose.hold);
-  if (state.doubtedHold !== undefined && state.dose.hold >= NEARLY * state.doubtedHold) clean.doubtedHold = undefined;
-  if (state.failed && state.dose.hold >= state.failed.hold) clean.failed = undefined;
-  if (clean.back) return comeBack(clean, rules, day);
-  const next = stepUp(clean, rules, may);
-  if (!next || clean.cleanDays < cleanDaysFor(clean, next, rules) || isBarred(clean, next.dose, rules)) return clean;
-  return moveUp(clean, next, rules, day, clean.cleanDays);
+  const { hold } = state.dose;
+  countGoodDay(state);
+  state.cleanDays += 1;
+  state.smallDays = 0;
+  state.restFactor = 1;
+  state.provenHold = Math.max(state.provenHold, hold);
+  if (state.doubtedHold !== undefined && hold >= NEARLY * state.doubtedHold) state.doubtedHold = undefined;
+  if (state.failed && hold >= state.failed.hold) state.failed = undefined;
+  if (state.back) return comeBack(state, rules, day);
+  const next = stepUp(state, rules, may);
+  if (!next || state.cleanDays < cleanDaysFor(state, next, rules) || isBarred(state, next.dose, rules)) return state;
+  return moveUp(state, next, rules, day, state.cleanDays);
 }
 
 /**
  * After a day on which everything was held, but of too little to climb by: it ends a row of failures, and leads back to what was proven.
- * @param state before the day
+ * @param state before the day, the caller's own: it is changed
  * @param rules the block's
  * @param day days from 1970-01-01
  * @param held the hold that was asked for and held, and whether it was a whole drill: only the effort kept it from being clean
@@ -196,16 +198,15 @@ export function holdPlace(
   day: number,
   { heldSeconds, isWhole }: { heldSeconds: number; isWhole: boolean },
 ): BlockState {
-  const provenHold = Math.max(state.provenHold, Math.min(heldSeconds, state.dose.hold));
-  const good = afterGoodDay(state);
-  good.smallDays = state.smallDays + 1;
-  good.provenHold = provenHold;
-  if (good.back) return comeBack(good, rules, day);
-  if (good.smallDays < SMALL_DAYS) return good;
-  const next = stepUp(good, rules, { weight: false, isCut: false });
-  const isBack = next !== undefined && next.level === good.level && (isWhole || next.dose.hold <= good.provenHold);
-  if (!isBack || isBarred(good, next.dose, rules)) return good;
-  const up = moveUp(good, next, rules, day, good.smallDays);
+  countGoodDay(state);
+  state.smallDays += 1;
+  state.provenHold = Math.max(state.provenHold, Math.min(heldSeconds, state.dose.hold));
+  if (state.back) return comeBack(state, rules, day);
+  if (state.smallDays < SMALL_DAYS) return state;
+  const next = stepUp(state, rules, { weight: false, isCut: false });
+  const isBack = next !== undefined && next.level === state.level && (isWhole || next.dose.hold <= state.provenHold);
+  if (!isBack || isBarred(state, next.dose, rules)) return state;
+  const up = moveUp(state, next, rules, day, state.smallDays);
   up.smallDays = 0;
   return up;
 }
@@ -213,31 +214,29 @@ export function holdPlace(
 /**
  * After a day on which shorter holds were asked for and held, whoever asked for them: the second running, they are what is worked with. It is no
  * failing: half of what was proven is left at the least, and what was proven stays proven.
- * @param state before the day
+ * @param state before the day, the caller's own: it is changed
  * @param rules the block's
  * @param asked seconds
  * @returns nowhere more than before
  */
 export function takeLighter(state: BlockState, { path }: BlockRules, asked: number): BlockState {
-  const good = afterGoodDay(state);
-  good.lighterDays = state.lighterDays + 1;
-  if (good.lighterDays < LIGHTER_DAYS) return good;
+  countGoodDay(state);
+  state.lighterDays += 1;
+  if (state.lighterDays < LIGHTER_DAYS) return state;
   const least = Math.max(leastHold(path[0]!), halfSeconds(LIGHTER_KEEP * Math.max(state.provenHold, path[0]!.hold)));
-  good.lighterDays = 0;
-  good.dose = { ...good.dose, hold: Math.min(good.dose.hold, Math.max(asked, least)) };
-  return good;
+  state.lighterDays = 0;
+  state.dose = { ...state.dose, hold: Math.min(state.dose.hold, Math.max(asked, least)) };
+  return state;
 }
 
-/** A new state, the caller's own to finish. */
-function afterGoodDay(state: BlockState): BlockState {
-  const good = copyOf(state);
-  good.missedDays = 0;
-  good.strainedDays = 0;
-  good.hardDays = 0;
-  good.easedTimes = 0;
-  good.easedFrom = undefined;
-  if (good.failed) good.failed = { ...good.failed, cleanDays: good.failed.cleanDays + 1 };
-  return good;
+/** Ends a row of failures. It changes the state, its caller's own. */
+function countGoodDay(state: BlockState): void {
+  state.missedDays = 0;
+  state.strainedDays = 0;
+  state.hardDays = 0;
+  state.easedTimes = 0;
+  state.easedFrom = undefined;
+  if (state.failed) state.failed = { ...state.failed, cleanDays: state.failed.cleanDays + 1 };
 }
 
 /** Goes one step up. It changes the state, its caller's own. */

@@ -11,7 +11,7 @@ import type { Program } from '../program/program.ts';
 import { MOST_DAYS_IN_ROW } from '../season/due-today.ts';
 import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
-import { type BlockRules, rulesOf } from './block-rules.ts';
+import { type BlockRules, growthLimitsOf, rulesOf } from './block-rules.ts';
 import { type BlockState, copyOf, notBegun, placeOf } from './block-state.ts';
 import { leastHold, shrink } from './dose.ts';
 import { gravest, isMostlyHeld, judgeDrill, type Verdict } from './judge-drill.ts';
@@ -34,7 +34,7 @@ export interface ProgramState {
   weight: WeightInUse;
   /** Days of its first and last drill. */
   lastDay?: number;
-  /** Days of the last five weeks on which less was asked for by rule: a lighter week, or a seventh day in a row. */
+  /** Days of the last five weeks on which less was asked for by rule: a lighter week, or a seventh day in a row. Kept where the file limits growth. */
   lighterDays: readonly number[];
   /** Whether the last drill was too small to count. */
   isSmall: boolean;
@@ -98,12 +98,13 @@ export function unknownProgram(program: Program): ProgramState {
 
 function foldProgram(program: Program, isOlder: boolean) {
   const rules = rulesOf(program);
+  const limitsGrowth = growthLimitsOf(program).length > 0;
   return foldDays(unknownProgram(program), (state, today, at, days) => {
     const past = pastOf(today);
     if (past) return programOfPast(past, program, isOlder);
     const bodies = bodyDays(days);
     const own = ownDrills(program, today);
-    const context = { program, rules, isOlder, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
+    const context = { rules, isOlder, limitsGrowth, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
     return stepProgram(context, state, today, own);
   });
 }
@@ -140,9 +141,9 @@ function ownDrills(program: Program, today: LoggedDay): OwnDrills {
 }
 
 interface Context {
-  program: Program;
   rules: readonly BlockRules[];
   isOlder: boolean;
+  limitsGrowth: boolean;
   /** The body before and after the day. */
   before: BodyDay;
   after: BodyDay;
@@ -178,7 +179,7 @@ function stepProgram(context: Context, state: ProgramState, { day }: LoggedDay, 
     const isSame = blocks.every((block, index) => block === state.blocks[index]);
     return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
   }
-  const isLighterDay = isLighterWeek.includes(true) || isSeventhDay(before, day);
+  const isLighterDay = context.limitsGrowth && (isLighterWeek.includes(true) || isSeventhDay(before, day));
   const lighterDays = isLighterDay ? withLighterDay(state.lighterDays, day) : state.lighterDays;
   const asked = lastAsked(state.asked, own, addedLbf ?? 0);
   return { blocks, asked, weeks, weight, isSmall, lighterDays, lastDay: day };
@@ -186,17 +187,17 @@ function stepProgram(context: Context, state: ProgramState, { day }: LoggedDay, 
 
 function withLighterDay(before: readonly number[], day: number): number[] {
   const from = before.findIndex((one) => one > day - LOAD_DAYS);
-  const now = from < 0 ? [] : before.slice(from);
-  now.push(day);
-  return now;
+  return from < 0 ? [day] : before.slice(from).concat(day);
 }
 
-function lastAsked(before: readonly AskedDrill[], own: OwnDrills, addedLbf: number): AskedDrill[] {
-  const now = before.slice();
+function lastAsked(before: readonly AskedDrill[], own: OwnDrills, addedLbf: number): readonly AskedDrill[] {
+  let now = before;
   for (let at = 0; at < own.summaries.length; at++) {
-    if (own.records[at]!.reps.length > 0) now.push({ summary: own.summaries[at]!, addedLbf });
+    if (own.records[at]!.reps.length === 0) continue;
+    // Joined, not pushed: a list that is pushed to takes room for sixteen more, and there is one a day for ten years.
+    now = now.slice(1 - LAST_DRILLS).concat({ summary: own.summaries[at]!, addedLbf });
   }
-  return now.length > LAST_DRILLS ? now.slice(-LAST_DRILLS) : now;
+  return now;
 }
 
 /** The added weight that a day's drills tell of; where one does not say, what its day asked for. */
