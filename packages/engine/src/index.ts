@@ -3,6 +3,7 @@ export type { Capacity } from './archer/capacity.ts';
 export { carefulLimit } from './archer/careful-reserve.ts';
 export { estimateMaxHold, type MaxHoldEstimate } from './archer/estimate-max-hold.ts';
 export { type ArcherToday, type ExposureSum, knowArcher } from './archer/know-archer.ts';
+export { isAtOdds, longestOf, type OwnHold, ownHold } from './archer/own-hold.ts';
 export { type PainStage, painStages } from './archer/pain-state.ts';
 export type { Past } from './archer/past.ts';
 export { type TestResult, testResults } from './archer/test-results.ts';

@@ -1,6 +1,6 @@
-import { type DrillOutlook, drillOutlook, layOut, type Prescription, type Timeline } from '@larkhold/engine';
+import { type DrillOutlook, drillOutlook, layOut, longestOf, type Prescription, type Timeline } from '@larkhold/engine';
 import type { AppView } from './app-context.ts';
-import { type OwnHold, ownHoldOf } from './own-hold.ts';
+import { ownHoldOf } from './own-hold.ts';
 
 /** What is known of a drill before it is done, and its timeline. */
 export interface Outlook extends DrillOutlook {
@@ -30,10 +30,4 @@ export function outlookOf(view: OutlookView, prescription: Prescription): Outloo
   const outlook = { ...known, timeline };
   kept.set(prescription, { journal, kit, outlook });
   return outlook;
-}
-
-function longestOf(own: OwnHold) {
-  if (own.kind === 'unknown') return undefined;
-  const { seconds } = own;
-  return { seconds, ends: own.kind === 'estimated' ? [own.lowSeconds, own.highSeconds] : [] };
 }

@@ -1,9 +1,9 @@
-import type { DrillRecord } from '@larkhold/engine';
+import { type DrillRecord, isAtOdds, type OwnHold } from '@larkhold/engine';
 import { estimateWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from './app-context.ts';
-import { BASELINE_ID, isAtOdds, lastBaseline, type OwnHold, ownHoldOf, retestWords } from './own-hold.ts';
+import { BASELINE_ID, lastBaseline, ownHoldOf, retestWords } from './own-hold.ts';
 import { PlaceElement } from './place-element.ts';
 
 /** Longest and shortest that the kit keeps, seconds. */

@@ -2,12 +2,13 @@ import {
   builtInPrograms,
   createJournal,
   type DrillRecord,
+  isAtOdds,
   type RepRecord,
   sustainedHoldSeconds,
 } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
 import { describe, expect, it } from 'vitest';
-import { BASELINE_ID, isAtOdds, lastBaseline, ownHoldOf, retestWords } from './own-hold.ts';
+import { BASELINE_ID, lastBaseline, ownHoldOf, retestWords } from './own-hold.ts';
 
 /** A baseline test: whole holds of 15 s, then one let down early. */
 function baseline(date: string, heldReps: number, lastMs = 7000, change: Partial<DrillRecord> = {}): DrillRecord {

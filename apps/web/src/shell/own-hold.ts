@@ -4,6 +4,8 @@ import {
   dayNumber,
   estimateMaxHold,
   type MaxHoldEstimate,
+  type OwnHold,
+  ownHold,
   type Program,
 } from '@larkhold/engine';
 import { say } from '@larkhold/words';
@@ -14,12 +16,6 @@ export const BASELINE_ID = '5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1007';
 /** After how many days the test is worth taking again, and after how many its result is old (ndarchery.co 2025: every 4 to 8 weeks). */
 export const RETEST_DAYS = 28;
 export const OLD_DAYS = 56;
-
-/** What is known of the archer's longest hold. */
-export type OwnHold =
-  | { kind: 'said'; seconds: number; estimate: MaxHoldEstimate }
-  | { kind: 'estimated'; seconds: number; lowSeconds: number; highSeconds: number; estimate: MaxHoldEstimate }
-  | { kind: 'unknown'; estimate: MaxHoldEstimate };
 
 /** What the last baseline test gave. */
 export interface BaselineResult {
@@ -36,12 +32,7 @@ const estimates = new WeakMap<AppView['journal'], { key: string; estimate: MaxHo
  * @returns what is known, with the journal's own estimate beside it
  */
 export function ownHoldOf(view: Pick<AppView, 'journal' | 'programs' | 'today' | 'kit'>): OwnHold {
-  const { kit } = view;
-  const estimate = estimateOf(view);
-  if (kit.maxHoldSeconds !== undefined) return { kind: 'said', seconds: kit.maxHoldSeconds, estimate };
-  if (estimate.kind === 'too little data') return { kind: 'unknown', estimate };
-  const { seconds, lowSeconds, highSeconds } = estimate;
-  return { kind: 'estimated', seconds, lowSeconds, highSeconds, estimate };
+  return ownHold(estimateOf(view), view.kit.maxHoldSeconds);
 }
 
 function estimateOf({ journal, programs, today, kit }: Parameters<typeof ownHoldOf>[0]): MaxHoldEstimate {
@@ -52,16 +43,6 @@ function estimateOf({ journal, programs, today, kit }: Parameters<typeof ownHold
   const estimate = estimateMaxHold(journal.drills, programs, today, { onFingersLbf });
   estimates.set(journal, { key, estimate });
   return estimate;
-}
-
-/**
- * True when the drills of the last weeks can't be made to fit with what the kit says.
- * @param own what is known
- * @returns whether the kit's value lies outside the journal's range
- */
-export function isAtOdds(own: OwnHold): boolean {
-  if (own.kind !== 'said' || own.estimate.kind !== 'estimate') return false;
-  return own.seconds < own.estimate.lowSeconds || own.seconds > own.estimate.highSeconds;
 }
 
 /**
