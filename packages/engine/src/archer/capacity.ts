@@ -55,7 +55,8 @@ export function capacityOf(state: CapacityState, tool: Tool, today: number, arch
   const whole = recent.filter(({ kind }) => kind === 'whole').map(secondsOf);
   const failures = recent.filter(({ kind }) => kind === 'failed');
   const tests = failures.filter(({ isTest }) => isTest);
-  const values = (tests.length > 0 ? tests.slice(-2) : failures).map(secondsOf);
+  const counted = tests.length > 0 ? tests.slice(-2) : failures;
+  const values = counted.map(secondsOf);
   const capacity: Capacity = { tool, evidence: [...new Set(recent.map(({ id }) => id))] };
   if (atLbf !== undefined) capacity.atLbf = atLbf;
   if (held.length > 0) capacity.atLeastSeconds = Math.max(...held);
@@ -64,7 +65,8 @@ export function capacityOf(state: CapacityState, tool: Tool, today: number, arch
   if (values.length > 0) {
     capacity.likelySeconds = Math.max(median(values), capacity.atLeastSeconds ?? 0);
     capacity.likelyFrom = tests.length > 0 ? 'test' : 'failures';
-    capacity.atMostSeconds = Math.max(...values, capacity.likelySeconds) * (1 + OWN_NOISE_SHARE);
+    const most = counted.map((one) => secondsAt({ lbf: one.lbf, holdMs: one.mostMs ?? one.holdMs }, atLbf));
+    capacity.atMostSeconds = Math.max(...most, capacity.likelySeconds) * (1 + OWN_NOISE_SHARE);
   } else if (longestHoldSeconds !== undefined && tool === 'bow') {
     capacity.likelySeconds = Math.max(longestHoldSeconds, capacity.atLeastSeconds ?? 0);
     capacity.likelyFrom = 'answer';
@@ -77,7 +79,7 @@ export function capacityOf(state: CapacityState, tool: Tool, today: number, arch
  * strength cancels out.
  * @source Frey Law & Avin 2010, Ergonomics 53:109, table 2: the shoulder's exponent
  */
-function secondsAt({ holdMs, lbf }: HoldEvidence, atLbf: number | undefined): number {
+function secondsAt({ holdMs, lbf }: Pick<HoldEvidence, 'holdMs' | 'lbf'>, atLbf: number | undefined): number {
   const seconds = holdMs / 1000;
   if (lbf === undefined || atLbf === undefined || lbf === atLbf || atLbf <= 0) return seconds;
   const heavier = 2 * Math.max(lbf, atLbf);

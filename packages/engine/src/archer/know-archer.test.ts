@@ -55,6 +55,14 @@ describe('what is known', () => {
     expect(capacityAfter(short('tired', 18_000))).toMatchObject({ likelySeconds: 18, likelyFrom: 'failures' });
   });
 
+  it('counts half of the work before a hold that failed late, and all of it for the most that it may be', () => {
+    // Held 30 s twice and let down tired at 20 s: with 60 s between, 2 ** (-60 / 72) = 0.561 of what was used up is left each time, 26.3 s at the third.
+    const late = drill('2026-11-20', [{}, {}, { heldMs: 20_000, outcome: 'short', why: 'tired' }]);
+    const [bow] = knowArcher({ records: [late], today }).capacity;
+    expect(bow!.likelySeconds).toBeCloseTo(20 + 26.28 / 2, 1);
+    expect(bow!.atMostSeconds).toBeCloseTo(1.28 * (20 + 26.28), 0);
+  });
+
   it('keeps the longest hold that stayed whole beside the longest hold, where a camera saw it', () => {
     const seen = (wholeMs: number) => ({ seen: { fromMs: 0, toMs: 30_000, moved: ['elbow' as const], wholeMs } });
     const records = [drill('2026-11-20', [seen(9_000), seen(14_000)]), drill('2026-11-22', [{}, seen(12_000)])];
