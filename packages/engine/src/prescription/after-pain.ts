@@ -14,7 +14,7 @@ const GROWS_AT_MOST = 1.2;
 
 /**
  * After pain the way leads up in steps: no hold and no time at full draw is more than a fifth above the most that was really held since, and no weight
- * is above the most that was drawn since. A program that was not drilled since begins no higher than with the band.
+ * is above the most that was drawn since, whatever the program. Where nothing was drilled since, it begins no higher than with the band.
  * @param blocks today's full day
  * @param known everything that is known today
  * @returns nowhere more
@@ -22,16 +22,16 @@ const GROWS_AT_MOST = 1.2;
 export function climbAfterPain(blocks: PrescribedBlock[], known: KnownToday): Limited {
   const { since, painDay } = known.body.pain;
   if (since === undefined || painDay === undefined || blocks.length === 0) return { blocks };
-  const isBegun = since.days > 0 && (known.state.lastDay ?? painDay) > painDay;
+  const isBegun = since.days > 0;
   const rules = rulesOf(known.program);
   const begins = blocks.map((block) =>
     withDose(block, shrink(doseOf(block), STAGE_KEEP.band, Math.min(0.5, leastHold(rules[block.block]!.path[0]!)))),
   );
   const [doneHold, doneSeconds] = [since.holdMs / 1000, since.heldMs / 1000];
-  const stepHold = since.days > 0 ? halfSeconds(Math.max(GROWS_AT_MOST * doneHold, doneHold + 1)) : 0;
+  const stepHold = halfSeconds(Math.max(GROWS_AT_MOST * doneHold, doneHold + 1));
   const shorter = blocks.map((block, at) => {
     const dose = doseOf(block);
-    const most = isBegun ? stepHold : Math.max(begins[at]!.holdMs / 1000, stepHold);
+    const most = isBegun ? stepHold : begins[at]!.holdMs / 1000;
     return withDose(block, {
       ...dose,
       hold: Math.min(dose.hold, most),
@@ -39,8 +39,8 @@ export function climbAfterPain(blocks: PrescribedBlock[], known: KnownToday): Li
     });
   });
   const repSeconds = Math.min(...shorter.map(({ holdMs }) => holdMs)) / 1000;
-  const stepSeconds = since.days > 0 ? Math.max(GROWS_AT_MOST * doneSeconds, doneSeconds + repSeconds) : 0;
-  const left = fewerOverall(shorter, isBegun ? stepSeconds : Math.max(heldSeconds(begins), stepSeconds), true);
+  const stepSeconds = Math.max(GROWS_AT_MOST * doneSeconds, doneSeconds + repSeconds);
+  const left = fewerOverall(shorter, isBegun ? stepSeconds : heldSeconds(begins), true);
   return {
     blocks: left,
     reasonsFor: (from, to) =>

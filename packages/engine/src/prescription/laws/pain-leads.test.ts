@@ -10,6 +10,7 @@ import {
 } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
+import type { Program } from '../../program/program.ts';
 import { layOut } from '../../timeline/lay-out.ts';
 import { dayNumber, dayOfNumber } from '../../units/calendar-day.ts';
 import { prescribe } from '../prescribe.ts';
@@ -117,6 +118,39 @@ describe('pain leads', { timeout: 300_000 }, () => {
     for (const [at, total] of totals.entries()) if (at > 0) expect(total).toBeGreaterThanOrEqual(totals[at - 1]!);
     expect(totals[0]).toBeLessThanOrEqual(90);
     expect(totals.at(-1)).toBe(300);
+  });
+
+  it('what was held since pain counts for every program: another one does not begin with more than a step above it', () => {
+    // Given two programs of ten holds of 30 s, pain, four answers of "no", and one drill with the band of three holds of 5 s in the first one,
+    const [one, other] = ['One', 'Other'].map((title) =>
+      trialProgram({ sets: 1, reps: 10, ladder: undefined }, { title }),
+    ) as [Program, Program];
+    const [block] = prescribe({ program: one, records: [], today: dayOfNumber(20_000) }).blocks;
+    const drill = (program: Program, day: number, more: object) =>
+      drillOf(program, { blocks: [{ ...block!, ...more }], date: dayOfNumber(day) }, clean, day);
+    const days = Array.from({ length: 5 }, (_, at) => ({ date: dayOfNumber(20_010 + at), pain: at === 0 }));
+    const records = [drill(one, 20_006, {}), drill(other, 20_008, {}), drill(one, 20_013, { holdMs: 5000, reps: 3 })];
+    // then the other one asks for 6 s at the most, a second more, and for 18 s in all, not for what it would begin with at the band.
+    const { holdMs, totalMs } = askedBy(prescribe({ program: other, records, days, today: dayOfNumber(20_015) }));
+    expect(holdMs).toBe(6000);
+    expect(totalMs).toBeLessThanOrEqual(21_000);
+  });
+
+  it('the climb is over after four weeks and ten days with a drill, and not before', () => {
+    // Given ten holds of 30 s before pain, eight days answered with "no", and after them now and then one hold of 5 s,
+    const program = trialProgram({ sets: 1, reps: 10, ladder: undefined });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const drill = (day: number, more: object) =>
+      drillOf(program, { blocks: [{ ...block!, ...more }], date: dayOfNumber(day) }, clean, day);
+    const days = Array.from({ length: 9 }, (_, at) => ({ date: dayOfNumber(20_010 + at), pain: at === 0 }));
+    const holdAfter = (count: number) => {
+      const since = Array.from({ length: count }, (_, at) => drill(20_020 + 3 * at, { holdMs: 5000, reps: 1 }));
+      const records = [drill(20_006, {}), drill(20_008, {}), ...since];
+      return askedBy(prescribe({ program, records, days, today: dayOfNumber(20_022 + 3 * count) })).holdMs;
+    };
+    // then a fifth or a second above them, 6 s, is the most after ten of them; after the eleventh, thirty days on, it is not.
+    expect(holdAfter(10)).toBe(6000);
+    expect(holdAfter(11)).toBeGreaterThan(6000);
   });
 
   it('a stage whose tool is not in the kit is done on rest days', () => {
