@@ -45,7 +45,7 @@ export function mostOf(a: Dose, b: Dose): Dose {
 }
 
 /**
- * Less of the holds and less of the reps, each by the same share.
+ * Less of the holds and less of the reps, each by the same share; where less than one rep would be left, the hold alone gives the rest.
  * @param dose what is made less
  * @param keep the share of the time at full draw that may be left, 0 to 1
  * @param least the shortest hold to go down to, seconds
@@ -54,11 +54,11 @@ export function mostOf(a: Dose, b: Dose): Dose {
 export function shrink(dose: Dose, keep: number, least: number): Dose {
   const side = Math.sqrt(keep);
   const reps = dose.reps * side;
-  const isLessThanARep = reps < 1;
+  const sets = reps < 1 ? dose.sets * reps : dose.sets;
   return {
-    hold: Math.min(dose.hold, Math.max(least, halfSeconds(dose.hold * side))),
+    hold: Math.min(dose.hold, Math.max(least, halfSeconds(dose.hold * side * Math.min(1, sets)))),
     reps: Math.max(1, Math.floor(reps + 1e-9)),
-    sets: isLessThanARep ? Math.max(1, Math.floor(dose.sets * reps + 1e-9)) : dose.sets,
+    sets: Math.max(1, Math.floor(sets + 1e-9)),
     addedWeight: dose.addedWeight,
   };
 }

@@ -54,6 +54,13 @@ describe('age and bow', { timeout: 300_000 }, () => {
     expect(given.reasons.map(({ rule }) => rule)).toContain('ageDose');
   });
 
+  it('halves a file of one long hold too: 156.8 s at twelve are 78.4 s, and five under twelve', () => {
+    const one = trialProgram({ sets: 1, reps: 1, hold: 156.8, ladder: undefined });
+    const at = (ageYears: number) =>
+      askedBy(prescribe({ program: one, records: [], today: '2026-11-25', archer: { ageYears } }));
+    expect([11, 12, 15, 16].map((age) => at(age).totalMs)).toEqual([5000, 78_400, 78_400, 156_800]);
+  });
+
   it('a nine-year-old rests 20 s between holds, whatever the file says', () => {
     const quick = trialProgram({ rest: { seconds: 5 }, setRest: 5 });
     const given = prescribe({ program: quick, records: [], today: '2026-11-25', archer: { ageYears: 9 } });

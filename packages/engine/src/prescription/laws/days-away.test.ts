@@ -119,6 +119,13 @@ describe('days away, in numbers', () => {
     expect(after(program, 300)).toEqual([5, 15, 0]); // each by half
   });
 
+  it('one hold alone is halved too, though there are no reps to take off', () => {
+    const program = trialProgram({ sets: 1, reps: 1, hold: 60, ladder: undefined });
+    expect(after(program, 7)).toEqual([1, 60, 0]);
+    expect(after(program, 35)).toEqual([1, 30, 0]);
+    expect(after(program, 300)).toEqual([1, 15, 0]);
+  });
+
   it('every week takes two pounds off, and a year takes all', () => {
     const program = trialProgram(
       { sets: 1, reps: 10, hold: 30, addedWeight: 6, ladder: undefined },
@@ -154,6 +161,23 @@ describe('days away, in numbers', () => {
       ]);
     expect(after(364)).toEqual([[5, 20_000]]);
     expect(after(365)).toEqual([[5, 5000]]);
+  });
+
+  it('a limit of growth leaves no more after five weeks than after one', () => {
+    // Given a file that lets a week grow by a tenth; one drill of ten holds of 30 s, and in the three weeks after it one hold each,
+    const program = trialProgram({ sets: 1, reps: 10, hold: 30, ladder: { ...trialLadder, weeklyGrowth: 1.1 } });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const drill = (day: number, reps: number) =>
+      drillOf(
+        program,
+        { blocks: [{ ...block!, reps }], date: dayOfNumber(day) },
+        { manner: 'clean', saysWhy: false },
+        day,
+      );
+    const records = [drill(19_993, 1), drill(20_000, 10), ...[20_007, 20_014, 20_021].map((day) => drill(day, 1))];
+    const reps = (days: number) => prescribe({ program, records, today: dayOfNumber(20_021 + days) }).blocks[0]!.reps;
+    // then a tenth over their mean, 107 s, is three holds after a week, and no more when the weeks with drills are long ago.
+    expect([7, 40].map(reps)).toEqual([3, 3]);
   });
 
   it("a file's more steps down ask for no more than its fewer steps, though its ladder resets", () => {
