@@ -36,8 +36,8 @@ export interface Work {
 }
 
 /**
- * Eases a block where today asks for less. Causes are not multiplied: the time at full draw is that of the deepest, and no lever is above any
- * of those that tell of the body (failing, days away, pain).
+ * Eases a block where today asks for less. Causes are not multiplied: each takes from what is worked with, and of each lever the least that any of
+ * them leaves is asked for.
  * @param work the block, fitted to the minutes
  * @param known everything that is known today
  * @returns the block, and the reasons of what acted
@@ -48,22 +48,23 @@ export function easeBlock(
 ): { block: PrescribedBlock; reasons: Reason[]; isEased: boolean } {
   const full = doseOf(work.block);
   const reasons: Reason[] = [];
-  let isEased = false;
-  let dose = full;
-  for (const ease of [failedBefore, away, wayBack, elsewhere]) {
-    const found = ease(work, dose, known);
+  // What the last drill of this program left, until the next one is done. Its reason stands with the ladder's.
+  const worked = work.state.easedFrom ? leastOf(full, work.state.dose) : full;
+  let isEased = work.state.easedFrom !== undefined;
+  let dose = worked;
+  for (const ease of [away, wayBack, elsewhere]) {
+    const found = ease(work, worked, known);
     if (!found) continue;
     const next = leastOf(dose, found.dose);
     isEased = true;
-    if (found.reasonFor && !isSame(next, dose)) reasons.push(found.reasonFor(next));
+    if (!isSame(next, dose)) reasons.push(found.reasonFor(dose, next));
     dose = next;
   }
   const cuts = [deload(work, known), seasonal(known), tapered(known), effort(known), heavy(known), ...arrows(known)];
   const deepest = cuts.filter((cut) => cut !== undefined).sort((a, b) => a.keep - b.keep)[0];
   if (!deepest) return { block: withDose(work.block, dose), reasons, isEased };
   const { keep } = deepest;
-  // Of the full day's reps: a hold that is shorter for another cause makes no room for more of them.
-  const less = fewestOf(dose, fewerReps(full, keep * totalSeconds(full)));
+  const less = fewestOf(dose, fewerReps(withoutAway(work, worked, full, known), keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
   // A deeper cause has taken off as much already; where nothing acted, even the least there is must say so.
   if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {
@@ -78,23 +79,27 @@ export function easeBlock(
   return { block: withDose(work.block, less), reasons, isEased: true };
 }
 
-interface Found {
-  dose: Dose;
-  reasonFor?: (to: Dose) => Reason;
+/**
+ * The full day at the hold that failing left, here or elsewhere: a cause that cuts reps takes no more of the time than it would of full holds. Days away
+ * and pain shorten holds too; with them it takes the same reps, or with more days away there would be more.
+ */
+function withoutAway(work: Work, worked: Dose, full: Dose, known: KnownToday): Dose {
+  return { ...full, hold: Math.min(worked.hold, elsewhere(work, worked, known)?.dose.hold ?? worked.hold) };
 }
 
-/** What the last drill of this program left, until the next one is done. Its reason stands with the ladder's. */
-function failedBefore({ state }: Work, full: Dose): Found | undefined {
-  return state.easedFrom ? { dose: leastOf(full, state.dose) } : undefined;
+interface Found {
+  dose: Dose;
+  reasonFor: (from: Dose, to: Dose) => Reason;
 }
 
 function away({ rules, state, block }: Work, dose: Dose, { daysAway, archer }: KnownToday): Found | undefined {
   if (daysAway === undefined || daysAway < 1) return undefined;
   const isOlder = (archer.ageYears ?? 0) > 45;
   const to = afterLayoff(dose, state.level, daysAway, rules, isOlder);
-  if (isSame(to, dose)) return undefined;
+  // However little is left already: after a week away nothing rises.
+  if (isSame(to, dose) && daysAway < LAYOFF_FROM_DAYS) return undefined;
   const more = { days: daysAway, isOlder: isOlder && daysAway >= LAYOFF_FROM_DAYS ? 1 : 0 };
-  return { dose: to, reasonFor: (next) => lessReason('away', block, dose, next, more) };
+  return { dose: to, reasonFor: (from, next) => lessReason('away', block, from, next, more) };
 }
 
 function wayBack({ rules, block }: Work, dose: Dose, known: KnownToday): Found | undefined {
@@ -104,7 +109,7 @@ function wayBack({ rules, block }: Work, dose: Dose, known: KnownToday): Found |
   const more = {
     ...{ stage, on: dayOfNumber(body.pain.painDay ?? known.day), answers: painAnswers, needed: ANSWERS_A_STAGE },
   };
-  return { dose: to, reasonFor: (next) => lessReason('wayBack', block, dose, next, more) };
+  return { dose: to, reasonFor: (from, next) => lessReason('wayBack', block, from, next, more) };
 }
 
 /** Another program's failing says what the archer can do now, more than what this one saw last. */
@@ -117,7 +122,7 @@ function elsewhere({ state, block }: Work, dose: Dose, { body, day, state: progr
   const hold = Math.max(Math.ceil(10 * floor) / 10, halfSeconds((0.85 * limit.holdMs) / 1000));
   if (hold >= dose.hold) return undefined;
   const more = { on: dayOfNumber(limit.day), heldSeconds: limit.holdMs / 1000, askedSeconds: limit.askedMs / 1000 };
-  return { dose: { ...dose, hold }, reasonFor: (next) => lessReason('elsewhere', block, dose, next, more) };
+  return { dose: { ...dose, hold }, reasonFor: (from, next) => lessReason('elsewhere', block, from, next, more) };
 }
 
 function lessReason<R extends 'away' | 'wayBack' | 'elsewhere'>(

@@ -101,6 +101,58 @@ describe('down is down', { timeout: 300_000 }, () => {
     );
   });
 
+  it('multiplies no causes: of two that cut reps, both leave what the deeper leaves alone', () => {
+    const causes = [
+      () => ({ readiness: 'heavy' as const }),
+      (day: number) => ({ competitionDay: dayOfNumber(day + 12) }),
+      (day: number) => ({ competitionDay: dayOfNumber(day + 5) }),
+      () => ({ lighter: { rule: 'lighterWeek' as const, keepRatio: 0.6, block: 'Base', week: 3, ofWeeks: 4 } }),
+    ];
+    const anyPair = fc.shuffledSubarray(causes, { minLength: 2, maxLength: 2 });
+    fc.assert(
+      fc.property(anyLifePlan(), anyPair, (plan, pair) => {
+        const life = live(plan);
+        const last = life.days.at(-1)!;
+        const usual = { ...inputOf(life, last), readiness: 'as usual' as const };
+        const [one, other] = pair.map((cause) => cause(last.day)) as [object, object];
+        const alone = [one, other].map((cause) => askedBy(prescribe({ ...usual, ...cause })));
+        const both = askedBy(prescribe({ ...usual, ...one, ...other }));
+        // Both dates cannot be given at once; the later of the two counts.
+        if (pair.includes(causes[1]!) && pair.includes(causes[2]!)) expect(both).toEqual(alone[1]);
+        else expect(both.totalMs).toBe(Math.min(alone[0]!.totalMs, alone[1]!.totalMs));
+      }),
+      { seed: 104, numRuns: 500 },
+    );
+  });
+
+  it('multiplies no causes: failing, days away, pain and a heavy day, in numbers', () => {
+    const program = trialProgram({ sets: 1, reps: 10, hold: 30, ladder: undefined });
+    const full = prescribe({ program, records: [], today: dayOfNumber(19_990) });
+    const drill = (day: number, manner: 'clean' | 'all short') =>
+      drillOf(program, { ...full, date: dayOfNumber(day) }, { manner, saysWhy: false }, day);
+    const asked = (records: ReturnType<typeof drill>[], day: number, more: object = {}) =>
+      prescribe({ program, records, today: dayOfNumber(day), ...more }).blocks.map(({ reps, holdMs }) => [
+        reps,
+        holdMs,
+      ]);
+    const clean = [drill(19_996, 'clean'), drill(19_998, 'clean')];
+    // Failing once leaves 0.7 of the hold, a heavy day 0.7 of the reps: both leave 0.7 of 300 s, not 0.49.
+    const failed = [...clean, drill(20_000, 'all short')];
+    expect(asked(clean, 20_000, { readiness: 'heavy' })).toEqual([[7, 30_000]]);
+    expect(asked(failed, 20_002)).toEqual([[10, 21_000]]);
+    expect(asked(failed, 20_002, { readiness: 'heavy' })).toEqual([[10, 21_000]]);
+    // Five weeks away leave 7 reps of 21 s: no lever is less because the day is heavy too.
+    expect(asked(clean, 19_998 + 35)).toEqual([[7, 21_000]]);
+    expect(asked(clean, 19_998 + 35, { readiness: 'heavy' })).toEqual([[7, 21_000]]);
+    // On the way back after pain, five weeks away leave what six days do: the stage is the deeper.
+    const days = [
+      { date: dayOfNumber(20_000), pain: true },
+      ...[20_001, 20_002].map((day) => ({ date: dayOfNumber(day), pain: false })),
+    ];
+    expect(asked(clean, 20_004, { days })).toEqual([[4, 13_500]]);
+    expect(asked(clean, 19_998 + 35, { days })).toEqual([[4, 13_500]]);
+  });
+
   it('asks for half a day at most on a rest day, and for no more than the last five drills did', () => {
     // Given five drills of three holds of 10 s, which few minutes left of ten,
     const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 30 }, ladder: undefined });
@@ -115,6 +167,17 @@ describe('down is down', { timeout: 300_000 }, () => {
     // After full days it is half of one.
     const many = [0, 1, 2, 3, 4, 5].map((day) => drill(20_000 + day, 10));
     expect(prescribe({ program, records: many, today: dayOfNumber(20_006) }).blocks[0]!.reps).toBe(5);
+  });
+
+  it('keeps the rest of the longest hold of the last five drills, though the file asks for less by now', () => {
+    // Given drills of 45 s with twice as much rest, of a file that asks for 30 s since: on a heavy day the rest is 90 s, not 60.
+    const program = trialProgram({ sets: 1, reps: 10, hold: 30, ladder: undefined });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const records = [0, 2].map((day) =>
+      drillOf(program, { blocks: [{ ...block!, holdMs: 45_000 }], date: dayOfNumber(20_000 + day) }, clean, day),
+    );
+    const given = prescribe({ program, records, today: dayOfNumber(20_004), readiness: 'heavy' });
+    expect(given.blocks.map(({ holdMs, restMs }) => [holdMs, restMs])).toEqual([[30_000, 90_000]]);
   });
 
   it('holds the cap for one drill only: a block that it left out comes back', () => {
