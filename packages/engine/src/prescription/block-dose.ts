@@ -73,7 +73,7 @@ export function fewerOverall(blocks: PrescribedBlock[], limitSeconds: number, is
     });
   });
   now = filledUp(now, blocks, limitSeconds);
-  if (!isStrict) return now;
+  if (!isStrict) return givenBack(now, limitSeconds);
   while (now.length > 1 && heldSeconds(now) > limitSeconds + 1e-6) now = now.slice(0, -1);
   const [first] = now;
   if (now.length !== 1 || !first || heldSeconds(now) <= limitSeconds + 1e-6) return now;
@@ -96,6 +96,20 @@ function filledUp(now: PrescribedBlock[], full: readonly PrescribedBlock[], limi
     leftSeconds -= totalSeconds(filled) - totalSeconds(dose);
     return withDose(block, filled);
   });
+}
+
+/** Where the one rep that each block keeps is over the limit, blocks with more give up as much, the last first. */
+function givenBack(blocks: readonly PrescribedBlock[], limitSeconds: number): PrescribedBlock[] {
+  let overSeconds = heldSeconds(blocks) - limitSeconds - 1e-6;
+  const left = [...blocks];
+  for (let at = left.length - 1; at >= 0 && overSeconds > 0; at--) {
+    const dose = doseOf(left[at]!);
+    const count = Math.max(1, dose.sets * dose.reps - Math.ceil(overSeconds / dose.hold));
+    const fewer = { ...dose, ...mostReps(dose, count) };
+    overSeconds -= totalSeconds(dose) - totalSeconds(fewer);
+    left[at] = withDose(left[at]!, fewer);
+  }
+  return left;
 }
 
 /** The sets and reps that come closest to a count without passing it; of two that do, the one with more sets. */
