@@ -126,6 +126,18 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
     expect(isTop).toEqual([false, false, true, true]);
   });
 
+  it('is not said of an archer who failed there, until it is clean again', () => {
+    const program = trialProgram({ ladder: { rungs: [{ raise: 'hold', by: 5, until: 45 }] } });
+    let records: DrillRecord[] = [];
+    const on = (day: number) =>
+      prescribe({ program, records, today: dayOfNumber(20_000 + day), archer: { longestHoldSeconds: 180 } });
+    const drill = (day: number, manner: 'clean' | 'all short') => {
+      records = [...records, drillOf(program, on(day), { manner, saysWhy: false }, day)];
+      return on(day + 2).reasons.some(({ rule }) => rule === 'top');
+    };
+    expect([drill(0, 'clean'), drill(2, 'clean'), drill(4, 'all short')]).toEqual([false, true, false]);
+  });
+
   it('is reached in no other life without a word', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
@@ -154,6 +166,32 @@ describe('clean work, in numbers', () => {
     };
     // 30 s of 100 s climb from 10 s to 15 s after two clean drills; 20 s do not.
     expect([2, 3].map(holdAfter)).toEqual([10_000, 15_000]);
+  });
+
+  it('a file whose foot is longer than that grows to a fifth more than its foot', () => {
+    // 60 holds of 20 s with 46 s each are 45.7 minutes; its ladder goes on to holds of 60 s.
+    const ladder = { rungs: [{ raise: 'hold', by: 5, until: 60 }] };
+    const program = trialProgram({ sets: 1, reps: 60, hold: 20, rest: { seconds: 20 }, ladder });
+    const longest = Math.max(...cleanDrills(program, 12).map(({ durationMs }) => durationMs));
+    expect(longest).toBeLessThanOrEqual(1.2 * 45.8 * 60_000);
+    expect(longest).toBeGreaterThan(1.15 * 45.7 * 60_000);
+  });
+
+  it('from drill to drill the time grows by a fifth, though the next place of the ladder is twice as much', () => {
+    const ladder = { rungs: [{ raise: 'reps', by: 10, until: 60 }] };
+    const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 5 }, ladder });
+    expect(cleanDrills(program, 5).map(({ blocks }) => blocks[0]!.reps)).toEqual([10, 10, 12, 14, 16]);
+  });
+
+  it('on the third day on which the minutes cut the reps, more reps are no longer in the way of a longer hold', () => {
+    // Given a ladder of 10, 12 ... 20 reps and then longer holds, and minutes that leave seven reps,
+    const rungs = [
+      { raise: 'reps', by: 2, until: 20 },
+      { raise: 'hold', by: 5, until: 30 },
+    ];
+    const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 20 }, ladder: { rungs } });
+    // then two clean days lead to 12 reps, of which nothing is seen, and two more to 15 s.
+    expect(cleanDrills(program, 5, 4).map(({ blocks }) => blocks[0]!.holdMs / 1000)).toEqual([10, 10, 10, 10, 15]);
   });
 
   it('without minutes a drill grows to half an hour', () => {

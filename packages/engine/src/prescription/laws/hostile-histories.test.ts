@@ -85,6 +85,31 @@ describe('hostile histories', { timeout: 300_000 }, () => {
     );
   });
 
+  it('drills of a program that nobody has any more count for the body, are kept, and lead no other program up', () => {
+    const program = builtInPrograms.find(({ title }) => title === 'Holding')!;
+    const full = (day: number) => prescribe({ program, records: [], today: dayOfNumber(day) });
+    const own = [20_000, 20_002].map((day) => drillOf(program, full(day), { manner: 'clean', saysWhy: false }, 0));
+    const gone = (day: number, more: Partial<DrillRecord> = {}): DrillRecord => ({
+      ...{
+        id: `gone ${day}`,
+        program: 'Gone',
+        programId: 'd0b1a7f4-5a0e-4b3c-8f50-2c1f0a9b7e66',
+        date: dayOfNumber(day),
+      },
+      ...{ startedAt: `${dayOfNumber(day)}T20:30:00Z`, endedAt: `${dayOfNumber(day)}T20:50:00Z` },
+      ...{ reps: Array.from({ length: 30 }, (_, at) => ({ ...rep, rep: at })), prescribedReps: 30, ...more },
+    });
+    const after = (records: DrillRecord[], day = 20_003) => prescribe({ program, records, today: dayOfNumber(day) });
+    // Thirty holds of 90 s with 20 lb on the same days ask for nothing more;
+    const records = [...own, gone(20_000), gone(20_002)];
+    const [alone, beside] = [after(own), after(records)].map(askedBy);
+    expect(beside).toEqual(alone);
+    expect(records).toHaveLength(4);
+    // pain in one is pain, and no days away have passed after one.
+    expect(after([...own, gone(20_003, { pain: true })]).blocks).toEqual([]);
+    expect(after([...own, gone(20_030)], 20_031).reasons.map(({ rule }) => rule)).not.toContain('away');
+  });
+
   it('a thousand drills on one day climb one step', () => {
     const program = builtInPrograms.find(({ title }) => title === 'Holding')!;
     const given = prescribe({ program, records: [], today: dayOfNumber(20_000) });

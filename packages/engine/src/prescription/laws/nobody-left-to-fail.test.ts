@@ -150,6 +150,28 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     ).toBeLessThan(30_000);
   });
 
+  it('let-downs for form are not among the reps of which a share was missed', () => {
+    // Of ten holds five are let down for form and one for want of strength: one of five, the file's fifth, and not one of ten.
+    const outcomes = { 0: 'short', 1: 'short', 2: 'short', 3: 'short', 4: 'short', 9: 'short' } as const;
+    const record = trialRecord('2026-11-08', 30, outcomes);
+    const reps = record.reps.map((rep, at) =>
+      at < 5 ? { ...rep, why: 'form' as const } : at === 9 ? { ...rep, why: 'tired' as const, heldMs: 20_000 } : rep,
+    );
+    const program = trialProgram({ ladder: { ...trialLadder, stepDownAfter: { missedShare: 0.2, sessions: 1 } } });
+    const next = prescribe({ program, records: [{ ...record, reps }], today: '2026-11-10' });
+    expect(askedBy(next).holdMs).toBeLessThan(30_000);
+  });
+
+  it('rests get longer where failing goes on, to half an hour at the most', () => {
+    const program = trialProgram({ sets: 1, reps: 5, rest: { seconds: 1200 }, setRest: 1200 });
+    let records: DrillRecord[] = [];
+    for (let day = 0; day < 16; day += 2) {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + day) });
+      records = [...records, drillOf(program, given, { manner: 'all short', saysWhy: false }, day)];
+    }
+    expect(prescribe({ program, records, today: dayOfNumber(20_018) }).blocks[0]!.restMs).toBe(1_800_000);
+  });
+
   it('five holds of 5 s, drilled daily with one let-down a week, are not led down', () => {
     // Given a year of the club starter, every day, rest days too, with one hold let down on every seventh,
     const program = builtInPrograms.find(({ title }) => title === 'Club starter')!;

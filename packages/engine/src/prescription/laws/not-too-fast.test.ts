@@ -109,6 +109,23 @@ describe('not too fast, in numbers', () => {
       if (at > 0) expect(day - highest[at - 1]![0]).toBeGreaterThanOrEqual(14);
   });
 
+  it('of several limits of growth the least counts: 132 s, and not 180', () => {
+    const [block] = trialProgram().blocks;
+    const limited = (title: string, weeklyGrowth: number) => ({
+      ...block,
+      title,
+      ladder: { ...block!.ladder, weeklyGrowth },
+    });
+    const program = trialProgram({}, { blocks: [limited('One', 1.5), limited('Other', 1.1)] });
+    const records = [1, 8, 15, 22, 29, 36].map((ago) => {
+      const record = trialRecord(dayOfNumber(20_000 - 6 - ago), 30);
+      return { ...record, prescribedReps: 4, reps: record.reps.slice(0, 4) };
+    });
+    const { totalMs } = askedBy(prescribe({ program, records, today: dayOfNumber(20_000) }));
+    expect(totalMs).toBeLessThanOrEqual(132_000);
+    expect(totalMs).toBeGreaterThan(90_000);
+  });
+
   it('a file that lets a week grow by a tenth, after weeks of 120 s, gives 132 s at the most: three holds of 35 s, as a fourth would make 140', () => {
     const program = trialProgram({ ladder: { ...trialProgram().blocks[0]!.ladder, weeklyGrowth: 1.1 } });
     const records = [1, 8, 15, 22, 29, 36].map((ago) => {
