@@ -184,14 +184,20 @@ describe('clean work, in numbers', () => {
   });
 
   it('on the third day on which the minutes cut the reps, more reps are no longer in the way of a longer hold', () => {
-    // Given a ladder of 10, 12 ... 20 reps and then longer holds, and minutes that leave seven reps,
+    // Given a ladder of 10, 12 ... 20 reps and then longer holds, one whole drill, and four minutes from then on, which leave seven reps,
     const rungs = [
       { raise: 'reps', by: 2, until: 20 },
       { raise: 'hold', by: 5, until: 30 },
     ];
     const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 20 }, ladder: { rungs } });
+    let records: DrillRecord[] = [];
+    const holds = [undefined, 4, 4, 4, 4].map((minutes, at) => {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + 2 * at), minutes });
+      records = [...records, { ...drillOf(program, given, clean, at), effort: 0 }];
+      return given.blocks[0]!.holdMs / 1000;
+    });
     // then two clean days lead to 12 reps, of which nothing is seen, and two more to 15 s.
-    expect(cleanDrills(program, 5, 4).map(({ blocks }) => blocks[0]!.holdMs / 1000)).toEqual([10, 10, 10, 10, 15]);
+    expect(holds).toEqual([10, 10, 10, 10, 15]);
   });
 
   it('without minutes a drill grows to half an hour', () => {
