@@ -93,14 +93,21 @@ export function cutSprites(
   pack: SpritePack,
   sound: { sampleRate: number; samples: Float32Array<ArrayBuffer> },
 ): WordSounds {
+  const { sampleRate, samples } = sound;
   const byWords = new Map<string, Float32Array<ArrayBuffer>>();
   for (const { words, startMs, durationMs } of pack.sprites) {
-    const first = Math.round((startMs / 1000) * sound.sampleRate);
-    const samples = sound.samples.slice(first, first + Math.round((durationMs / 1000) * sound.sampleRate));
-    const audible = samples.findIndex((sample) => Math.abs(sample) > SILENCE_LEVEL);
-    if (audible >= 0) byWords.set(wordKey(words), samples.slice(Math.max(0, audible - 1)));
+    const first = Math.round((startMs / 1000) * sampleRate);
+    const end = Math.min(samples.length, first + Math.round((durationMs / 1000) * sampleRate));
+    const audible = firstAudible(samples, first, end);
+    // A view and no copy: the words come in the first draw of a drill, which must not stand still for them.
+    if (audible !== undefined) byWords.set(wordKey(words), samples.subarray(Math.max(first, audible - 1), end));
   }
-  return { sampleRate: sound.sampleRate, byWords, byKind: pack.kinds };
+  return { sampleRate, byWords, byKind: pack.kinds };
+}
+
+function firstAudible(samples: Float32Array, from: number, to: number): number | undefined {
+  for (let at = from; at < to; at += 1) if (Math.abs(samples[at]!) > SILENCE_LEVEL) return at;
+  return undefined;
 }
 
 /**

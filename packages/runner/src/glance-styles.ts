@@ -57,6 +57,7 @@ export const glanceStyles = css`
     position: relative;
     min-height: 0;
     container: bow / size;
+    contain: layout paint; /* nothing that moves in it makes the page be laid out */
     overflow: clip;
     grid-row: 2;
   }
@@ -133,6 +134,8 @@ export const glanceStyles = css`
     font-weight: 700;
     font-variant-numeric: tabular-nums;
     letter-spacing: -0.03em;
+    /* Its signs are laid out once and then only scaled: otherwise Chromium takes another font for each scale. */
+    text-rendering: geometricPrecision;
   }
   .hold .seconds,
   .bars {

@@ -174,7 +174,7 @@ export class LarkDrill extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    this.setAttribute('theme', this.settings.theme);
+    if (changed.has('settings')) this.setAttribute('theme', this.settings.theme);
     if (changed.has('settings')) this.#drill?.setSound(this.settings);
     if (changed.has('sources')) this.#listen();
   }

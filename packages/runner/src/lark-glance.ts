@@ -273,7 +273,7 @@ export class LarkGlance extends LitElement {
         <path class="limbs" d=${shape.limbs}></path>
         <path class="grip" d=${shape.grip}></path>
         <circle class="fingers" cx=${shape.fingers.x} cy=${shape.fingers.y} r="15"></circle></g>
-        <text class="seconds" part="seconds" text-anchor="middle" x=${text.x} y=${text.y} font-size=${text.fontSize}>
+        <text class="seconds" part="seconds" text-anchor="middle" font-size=${LARGEST_DIGITS} transform=${placed(text)}>
           ${seconds}
         </text>
         ${isPaused ? bars(digits) : nothing}`}
@@ -327,6 +327,16 @@ export class LarkGlance extends LitElement {
     if (this.reps.length === 0) return nothing;
     return html`<lark-hold-ribbon fills words="" .unit=${0.14} .reps=${this.reps} .nowMs=${nowMs}></lark-hold-ribbon>`;
   }
+}
+
+/** A number that grows with the bow is scaled: another font size in each picture would have its signs laid out anew sixty times a second. */
+function placed({ x, y, fontSize }: DigitPlace): string {
+  return `translate(${round(x)} ${round(y)}) scale(${round(fontSize / LARGEST_DIGITS)})`;
+}
+
+/** What nobody could see a difference of is left out. */
+function round(value: number): number {
+  return Math.round(value * 1000) / 1000;
 }
 
 /** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */

@@ -1,15 +1,37 @@
 const SPAN_SECONDS = 8;
 
+/** Pictures a second of a page with nothing in it but one square that moves: what this machine can do at this moment. */
+async function picturesOfEmpty(context, rate) {
+  const page = await context.newPage();
+  await page.setContent('<div style="position:absolute;width:99px;height:99px;background:gold;will-change:transform">');
+  const cdp = await context.newCDPSession(page);
+  await cdp.send('Emulation.setCPUThrottlingRate', { rate });
+  const perSecond = await page.evaluate(async (spanMs) => {
+    const square = document.querySelector('div');
+    const startMs = performance.now();
+    let count = 0;
+    while (performance.now() - startMs < spanMs) {
+      await new Promise((go) => requestAnimationFrame(go));
+      count += 1;
+      square.style.transform = `translateX(${count}px)`;
+    }
+    return (1000 * count) / (performance.now() - startMs);
+  }, 1500);
+  await page.close();
+  return perSecond;
+}
+
 /**
  * A drill's cost in each of its states.
  * @param browser the running one
  * @param context its journal filled
  * @param address where the built app is served
  * @param rate how many times the CPU is slowed
- * @returns shares of a core in per cent: of the page's main thread in a draw (and pictures a second there), a hold, a rest and a pause, and of
- *   the whole renderer in a rest and a pause
+ * @returns shares of a core in per cent: of the page's main thread in a draw (and pictures a second there, and as a share of those of an empty page
+ *   just before), a hold, a rest and a pause, and of the whole renderer in a rest and a pause
  */
 export async function measureDrill(browser, context, address, rate) {
+  const emptyPerSecond = await picturesOfEmpty(context, rate);
   const page = await context.newPage();
   const cdp = await context.newCDPSession(page);
   const whole = await browser.newBrowserCDPSession();
@@ -77,5 +99,5 @@ export async function measureDrill(browser, context, address, rate) {
   await page.waitForTimeout(12_000);
   const pause = await share();
   await page.close();
-  return [draw.main, perSecond, hold.main, rest.main, pause.main, rest.all, pause.all];
+  return [draw.main, perSecond, perSecond / emptyPerSecond, hold.main, rest.main, pause.main, rest.all, pause.all];
 }

@@ -76,7 +76,7 @@ async function measureOne(context, title, rate) {
 
 async function measureDrills() {
   console.log(`\nA drill; the main thread's share of a core, % (${load()})`);
-  row(['journal, CPU', 'draw', 'pictures/s', 'hold', 'rest', 'pause', 'whole rest', 'whole pause']);
+  row(['journal, CPU', 'draw', 'pictures/s', 'of empty', 'hold', 'rest', 'pause', 'whole rest', 'whole pause']);
   for (const name of names) {
     for (const rate of rates) {
       const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB' });
