@@ -53,7 +53,7 @@ async function chainedTimers(): Promise<Contestant> {
   const buffer = toneBuffer(audio);
   return {
     name: 'chained timers',
-    capture: await captureOnsets(audio, gain),
+    capture: await captureOnsets(audio, gain, cueTone(kind, audio.sampleRate)),
     begin(times, originMs) {
       const next = (index: number): void => {
         const delayMs = index === 0 ? originMs + times[0]! - performance.now() : times[index]! - times[index - 1]!;
@@ -80,7 +80,7 @@ async function absoluteTimers(): Promise<Contestant> {
   leadOut(Howler.masterGain);
   return {
     name: 'absolute timers + play()',
-    capture: await captureOnsets(Howler.ctx, Howler.masterGain),
+    capture: await captureOnsets(Howler.ctx, Howler.masterGain, cueTone(kind, Howler.ctx.sampleRate)),
     begin(times, originMs) {
       for (const atMs of times) setTimeout(() => sound.play(), originMs + atMs - performance.now());
     },
@@ -107,7 +107,7 @@ async function transport(): Promise<Contestant> {
   const buffer = toneBuffer(audio);
   return {
     name: 'tone transport',
-    capture: await captureOnsets(audio, gain),
+    capture: await captureOnsets(audio, gain, cueTone(kind, audio.sampleRate)),
     begin(times, originMs) {
       const { contextTime = 0, performanceTime = 0 } = audio.getOutputTimestamp();
       const originSeconds = contextTime + (originMs - performanceTime) / 1000;
@@ -125,7 +125,7 @@ async function larkhold(): Promise<Contestant> {
   await player.unlock();
   return {
     name: 'larkhold cues',
-    capture: await captureOnsets(audio, gain),
+    capture: await captureOnsets(audio, gain, cueTone(kind, audio.sampleRate)),
     begin: (times, originMs) =>
       player.arm(
         times.map((atMs): Cue => ({ atMs, kind })),

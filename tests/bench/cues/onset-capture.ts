@@ -14,6 +14,16 @@ const SILENCE_SECONDS = 0.03;
 /** What counts as sound: a tone passes it within its first two milliseconds. */
 const THRESHOLD = 0.0015;
 
+/** How long a tone sounds before it is loud enough to be counted, seconds: it begins softly, so that nothing clicks. */
+function riseSeconds(tone: Float32Array, sampleRate: number): number {
+  return (
+    Math.max(
+      0,
+      tone.findIndex((sample) => Math.abs(sample) > THRESHOLD),
+    ) / sampleRate
+  );
+}
+
 const processor = `
 registerProcessor('onset-capture', class extends AudioWorkletProcessor {
   quiet = Infinity;
@@ -39,15 +49,21 @@ registerProcessor('onset-capture', class extends AudioWorkletProcessor {
  *
  * @param audio the running context
  * @param node where to listen, for example the master gain
+ * @param tone what is played, by the context's sample rate: an onset is then where it begins, and not where it is loud enough to be counted
  * @returns the capture; it runs until closed
  */
-export async function captureOnsets(audio: AudioContext, node: AudioNode): Promise<OnsetCapture> {
+export async function captureOnsets(
+  audio: AudioContext,
+  node: AudioNode,
+  tone: Float32Array = new Float32Array(),
+): Promise<OnsetCapture> {
+  const rise = riseSeconds(tone, audio.sampleRate);
   await audio.audioWorklet.addModule(`data:text/javascript,${encodeURIComponent(processor)}`);
   const worklet = new AudioWorkletNode(audio, 'onset-capture', { numberOfOutputs: 0 });
   const onsets: number[] = [];
   const peaks: { at: number; peak: number }[] = [];
   worklet.port.onmessage = ({ data }: MessageEvent<{ onset?: number; peak?: number; at?: number }>) => {
-    if (data.onset !== undefined) onsets.push(data.onset);
+    if (data.onset !== undefined) onsets.push(data.onset - rise);
     if (data.peak !== undefined && data.at !== undefined) peaks.push({ at: data.at, peak: data.peak });
   };
   node.connect(worklet);

@@ -301,7 +301,11 @@ describe('a long journal', () => {
   });
 
   /** What an app shows of a database, view by view, until it has read everything and kept a past for the next start. */
-  async function shown(indexedDB: IDBFactory, change: (store: Store) => Promise<unknown> = async () => undefined) {
+  async function shown(
+    indexedDB: IDBFactory,
+    change: (store: Store) => Promise<unknown> = async () => undefined,
+    once: (app: App) => Promise<unknown> = async () => undefined,
+  ) {
     const inner = await openStore({ name: 'app', indexedDB });
     await change(inner);
     let told: (isKept: boolean) => void = () => undefined;
@@ -322,6 +326,7 @@ describe('a long journal', () => {
     const views: App['view'][] = [];
     state.subscribe(({ view }) => views.push(view));
     await state.reload();
+    await once(state.app!);
     expect(await isKept).toBe(true);
     inner.close();
     return views;
@@ -340,6 +345,22 @@ describe('a long journal', () => {
     expect(early?.season).toEqual(whole?.season);
     expect(todaysPrescription(early!, early!.chosen)).toEqual(todaysPrescription(whole!, whole!.chosen));
     expect(todaysPrescription(early!, early!.chosen, 8)).toEqual(todaysPrescription(whole!, whole!.chosen, 8));
+  });
+
+  it('is quick already at the first start after it came in: the import leaves the folded past behind', async () => {
+    const indexedDB = new IDBFactory();
+    const drills = Array.from({ length: 1240 }, (_, at) => ({ ...long[at % 620]!, id: `in${at}` })); // more than are named one by one
+    const imported = await shown(
+      indexedDB,
+      async () => undefined,
+      async (app) => {
+        expect(await app.act.takeIn({ journal: { ...createJournal(), drills } })).toBeDefined();
+      },
+    );
+    expect(imported.at(-1)?.journal.drills).toHaveLength(1240);
+    const [early, whole] = await shown(indexedDB);
+    expect(early?.past?.drillCount).toBeGreaterThan(1000);
+    expect(todaysPrescription(early!, early!.chosen)).toEqual(todaysPrescription(whole!, whole!.chosen));
   });
 
   it('is read whole first where an old drill came in since, and the start after is quick again', async () => {
