@@ -137,6 +137,8 @@ describe('what moved in a hold', () => {
     expect(judged({})).toEqual([['elbow', 'bowShoulder'], true]);
     expect(judged({ drawElbow: { x: 0, y: 1 } })).toEqual([['bowShoulder'], true]);
     expect(judged({ bowShoulder: { x: 1, y: 0.1 } })).toEqual([['elbow', 'bowShoulder'], true]);
+    // The slope of a shoulder, as painted archers have it.
+    expect(judged({ bowShoulder: { x: 0.59, y: 0.81 } })).toEqual([['elbow', 'bowShoulder'], true]);
     expect(judged({ drawElbow: { x: 0, y: 1 }, bowShoulder: { x: 0.1, y: 1 } })).toEqual([[], false]);
   });
 

@@ -28,6 +28,8 @@ const ANCHOR_MS = 900;
 
 /** One direction outweighs the other clearly. */
 const CLEAR_RATIO = 1.5;
+/** An edge within 18 degrees of upright: its direction's part down, of length 1. Of painted archers' shoulders 0.6 to 0.8. */
+const UPRIGHT = 0.95;
 /** The share of a hold's frames that must show a place, or nothing is said of it. */
 const LEAST_SEEN = 0.6;
 
@@ -51,9 +53,9 @@ export function judgeForm(
 ): { form: FormReading[]; wholeMs: number; isJudged: boolean } {
   const inside = frames.filter(({ atMs }) => atMs >= hold.fromMs + SETTLE_MS && atMs <= hold.toMs - SETTLE_MS);
   const { drawElbow: elbowSlides, bowShoulder: shoulderSlides } = hold.slides ?? {};
-  // An elbow on an edge may be anywhere along it. The top of a shoulder is an edge too: what matters there is up and down, which is across it.
+  // An elbow on an edge may be anywhere along it. A shoulder always lies on one, and slopes: how far it comes up shows across it, but for an edge that is upright.
   const ofElbow = elbowSlides ? [] : offsets(inside, 'drawElbow', hold);
-  const isUpright = shoulderSlides !== undefined && Math.abs(shoulderSlides.y) > Math.abs(shoulderSlides.x);
+  const isUpright = shoulderSlides !== undefined && Math.abs(shoulderSlides.y) > UPRIGHT;
   const ofShoulder = isUpright ? [] : offsets(inside, 'bowShoulder', hold);
   const elbow = sustained(ofElbow);
   const shoulder = sustained(ofShoulder);

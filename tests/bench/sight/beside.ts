@@ -89,7 +89,9 @@ async function openCamera(files: ModelFiles, onSeen: (seen: FromSightWorker) => 
     },
   });
   document.body.append(camera.video);
+  const patientUntilMs = performance.now() + 90_000;
   while (!isReady) {
+    if (performance.now() > patientUntilMs) trouble = 'the model did not load within a minute and a half';
     if (trouble !== undefined) throw new Error(`the camera does not see: ${trouble}`);
     await wait(50);
   }

@@ -75,9 +75,13 @@ async function runSight({
   };
   camera.video.requestVideoFrameCallback(readClock);
   const whole = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
-  while (!isReady && run.trouble === undefined) await whole(50);
+  const patientUntilMs = performance.now() + 90_000;
+  while (!isReady && run.trouble === undefined) {
+    if (performance.now() > patientUntilMs) run.trouble = 'the model did not load within a minute and a half';
+    await whole(50);
+  }
   const startedMs = performance.now();
-  await whole(filmMs + 12_000);
+  if (isReady) await whole(filmMs + 8_000);
   run.seconds = (performance.now() - startedMs) / 1_000;
   const offset = [...offsets].sort((a, b) => a - b)[offsets.length >> 1] ?? 0;
   for (const event of run.events) {
