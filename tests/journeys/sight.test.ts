@@ -14,8 +14,8 @@ import { storedDrills } from './stored-rows.ts';
  * seconds does: the hold begins in the drill's first draw, or, where a busy machine takes long to load what sees, in the hold that follows.
  */
 const FILM = { reps: [{ holdS: 5 }], firstMs: 7_500, fps: 10 } as const;
-/** Long enough for seven rounds of the film: a machine too busy to see one let-down sees one of the next. */
-const EARLY_MS = 90_000;
+/** Long enough for fourteen rounds of the film: a machine too busy to see one let-down sees one of the next. Only then it takes as long. */
+const EARLY_MS = 180_000;
 const block = (hold: number) => ({ title: 'Holds', drill: 'holding', sets: 1, reps: 1, hold, letDown: 1 });
 const program = (...blocks: object[]) =>
   JSON.stringify({ format: 'larkhold/program', version: 1, title: 'Watched holds', tool: 'band', blocks });
@@ -26,7 +26,7 @@ const WATCHED = program(
 const SHORT = program({ ...block(1), draw: 0.5, rest: { seconds: 0 } });
 const PATIENCE = { timeout: EARLY_MS + 60_000 };
 /** Three quarters of a minute of real time, and what a busy machine adds. */
-const LONG = 400_000;
+const LONG = 700_000;
 
 const folder = mkdtempSync(join(tmpdir(), 'larkhold-sight-'));
 const film = join(folder, 'drill.y4m');
