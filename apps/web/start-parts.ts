@@ -15,8 +15,11 @@ const kept = new WeakMap<object, Needs>();
 
 /**
  * How the built app is cut: what it loads before anything can be seen lies in three files and not in fifty. Each file more costs a start some
- * milliseconds, most of all on a slow machine. One of them is what the page about Larkhold needs as well. What the texts of a language import is
- * apart: the words wait for these texts while they are loaded themselves, and a file that waits for itself never ends.
+ * milliseconds, most of all on a slow machine. One of them is what the page about Larkhold needs as well.
+ *
+ * Two parts of the app wait at their top level, and a file that waits for what imports it never ends. The wiring waits for the way to the box, which
+ * it fetches: it stays in the page's own file, which nobody imports. (The page has then one script; of several that import each other WebKit
+ * does not wait for the one that waits.) The words wait for the texts of a language: what these import is apart.
  */
 export const startParts = {
   // In this order: a group takes along what its modules import.
@@ -37,10 +40,11 @@ function needsOf(modules: Modules): Needs {
   const pageOf = (name: string): string =>
     fileURLToPath(new URL(`./${name}.html`, import.meta.url)).replaceAll('\\', '/');
   const app = importsOf([pageOf('index')], modules);
+  const own = [pageOf('index'), ...(modules.getModuleInfo(pageOf('index'))?.importedIds ?? [])];
   const texts = [...app].find((id) => id.endsWith('/words/src/fetch-texts.ts'));
   if (!texts) throw new Error('no module fetches the texts of a language');
   const needs = {
-    app,
+    app: new Set([...app].filter((id) => !own.includes(id))),
     about: importsOf([pageOf('about')], modules),
     texts: importsOf(modules.getModuleInfo(texts)?.dynamicallyImportedIds ?? [], modules),
   };
