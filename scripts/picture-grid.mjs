@@ -1,5 +1,5 @@
-// Every screen at six sizes, in both themes and, in a drill, straight and flipped: sheets to be looked at one by one, and each page's length in
-// screens. `npm run pictures:grid -- FOLDER [PART]`; run `npm run build` first. Nothing of it is kept in the repository.
+// Every screen at six sizes, in both themes and, in a drill, straight and flipped; in German, in high contrast, in colours that the system forces, and
+// with text at 200 %: sheets to be looked at one by one, and each page's length in screens. `npm run pictures:grid -- FOLDER [PART]`; run `npm run build` first. Nothing of it is kept in the repository.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { openStudio } from './studio.mjs';
 
@@ -40,15 +40,16 @@ const pages = {
   known: '#/known',
   files: '#/files',
   box: '#/box',
+  restore: '#/restore',
 };
 const studio = await openStudio();
 
 /** All sizes of what is on the screen, as one sheet a name. */
-async function sheetOf(name, sitting, looks = [{}]) {
+async function sheetOf(name, sitting, looks = [{}], [someSchemes, someSizes] = [schemes, sizes]) {
   const shots = [];
   for (const changes of looks)
-    for (const scheme of schemes)
-      for (const [width, height, scale] of sizes) {
+    for (const scheme of someSchemes)
+      for (const [width, height, scale] of someSizes) {
         if (Object.keys(changes).length > 0) await sitting.changeKit(changes);
         await sitting.look({ width, height, scheme });
         shots.push({ width: width * scale, data: (await sitting.shoot()).toString('base64') });
@@ -108,9 +109,54 @@ const parts = {
       await sheetOf(name, sitting);
     }
   },
+  async german() {
+    const sitting = await studio.sitting({ hasDemo: true, locale: 'de-DE' });
+    for (const [name, hash] of Object.entries(pages)) {
+      await sitting.go(hash);
+      await sheetOf(`german-${name}`, sitting, [{}], [['light'], sizes]);
+    }
+  },
+  async contrast() {
+    const sitting = await studio.sitting({ hasDemo: true });
+    await sitting.changeKit({ theme: 'contrast' });
+    for (const [name, hash] of Object.entries(pages)) {
+      await sitting.go(hash);
+      await sheetOf(`contrast-${name}`, sitting, [{}], [['dark'], sizes]);
+    }
+  },
+  /** Colours of the system's own choice: each page in a dark and in a light one. */
+  async forced() {
+    const sitting = await studio.sitting({ hasDemo: true });
+    await sitting.page.emulateMedia({ forcedColors: 'active' });
+    for (const [name, hash] of Object.entries(pages)) {
+      await sitting.go(hash);
+      await sheetOf(`forced-${name}`, sitting, [{}], [schemes, [sizes[1], sizes[5]]]);
+    }
+  },
+  async large() {
+    const sitting = await studio.sitting({ hasDemo: true, locale: 'de-DE' });
+    for (const [name, hash] of Object.entries(pages)) {
+      await sitting.go(hash);
+      await sitting.page.evaluate(() => {
+        document.documentElement.style.fontSize = '200%';
+      });
+      await sheetOf(`large-${name}`, sitting, [{}], [['light'], [[320, 640, 0.9], ...sizes.slice(0, 3)]]);
+    }
+  },
   async empty() {
     const sitting = await studio.sitting();
-    for (const name of ['line', 'journal', 'coach', 'trends', 'rack', 'week', 'known', 'milestones']) {
+    for (const name of [
+      'line',
+      'journal',
+      'coach',
+      'trends',
+      'rack',
+      'week',
+      'known',
+      'milestones',
+      'season',
+      'files',
+    ]) {
       await sitting.go(pages[name]);
       await sheetOf(`empty-${name}`, sitting);
     }
@@ -127,9 +173,22 @@ const parts = {
   },
   async about() {
     const sitting = await studio.sitting();
-    await sitting.page.goto(`${sitting.page.url().split('#')[0]}about.html`);
-    await sitting.settle();
-    await sheetOf('about', sitting);
+    for (const [name, page] of [
+      ['about', 'about.html'],
+      ['about-german', 'about.de.html'],
+    ]) {
+      await sitting.page.goto(
+        `${sitting.page
+          .url()
+          .split('#')[0]
+          .replace(/[^/]*$/, '')}${page}`,
+      );
+      await sitting.settle();
+      await sheetOf(name, sitting);
+    }
+    const { page } = sitting;
+    await page.setViewportSize({ width: 390, height: 844 });
+    await page.screenshot({ path: `${folder}/about-whole.png`, fullPage: true });
   },
   async drill() {
     const sitting = await studio.sitting();

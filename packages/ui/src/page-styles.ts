@@ -4,6 +4,7 @@ import { css } from 'lit';
 export const pageStyles = css`
   :host {
     display: block;
+    overflow-wrap: break-word; /* a word that is wider than its place */
   }
   *,
   *::before,
@@ -27,11 +28,25 @@ export const pageStyles = css`
     list-style: none;
   }
   h1 {
-    font-size: var(--text-title);
+    font-size: min(var(--text-title), 12.5vw); /* with large text on a small screen a word stays whole */
     font-weight: 700;
     letter-spacing: -0.015em;
     line-height: 1.15;
     overflow-wrap: anywhere;
+    hyphens: auto;
+  }
+  h2,
+  h3,
+  legend {
+    overflow-wrap: anywhere;
+    hyphens: auto;
+  }
+  .tick,
+  summary {
+    overflow-wrap: anywhere;
+  }
+  legend {
+    max-width: 100%;
   }
   h2 {
     font-size: var(--text-large);
@@ -104,6 +119,7 @@ export const controlStyles = css`
     gap: 0.5em;
     min-height: var(--touch);
     min-width: var(--touch);
+    max-width: 100%;
     padding: 0.45rem 1rem;
     border: 1.5px solid var(--faint);
     border-radius: var(--radius);
@@ -114,6 +130,7 @@ export const controlStyles = css`
     line-height: 1.2;
     text-align: center;
     text-decoration: none;
+    overflow-wrap: break-word;
     cursor: pointer;
     touch-action: manipulation;
   }

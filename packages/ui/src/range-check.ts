@@ -17,6 +17,9 @@ export class RangeCheck extends LitElement {
     pageStyles,
     controlStyles,
     css`
+      button {
+        overflow-wrap: anywhere; /* the name of a place is of any length */
+      }
       .notice {
         padding: 0.3rem 0.8rem;
         gap: 0.2rem;

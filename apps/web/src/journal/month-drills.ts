@@ -25,7 +25,7 @@ export class MonthDrills extends PlaceElement {
       }
       .day {
         display: grid;
-        grid-template-columns: 3.6rem minmax(0, 1fr);
+        grid-template-columns: 4.3rem minmax(0, 1fr);
         border-bottom: 1px solid var(--rule);
       }
       h3 {

@@ -82,7 +82,14 @@ export const lineStyles = css`
     padding: 0.6rem var(--gap);
     background: var(--ground);
     border-top: 1px solid var(--rule);
-    box-shadow: 0 0.5rem 0 var(--ground); /* nothing of the page shows between it and the places below */
+  }
+  /* Nothing of the page shows between it and the places below, in forced colours neither. */
+  .bar::after {
+    content: '';
+    position: absolute;
+    inset: 100% 0 auto;
+    height: 0.5rem;
+    background: var(--ground);
   }
   /* On the smallest screens with very large text it stays small enough to leave the page its room. */
   .string {

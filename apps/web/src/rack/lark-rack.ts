@@ -44,6 +44,9 @@ export class LarkRack extends PlaceElement {
           padding-inline: 0.5rem;
           font-size: var(--text-small);
         }
+        header .row {
+          min-width: 0;
+        }
         header .row > * {
           flex: 1 1 auto;
         }

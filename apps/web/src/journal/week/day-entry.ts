@@ -44,7 +44,7 @@ export class DayEntryElement extends LitElement {
   override render() {
     const { entry } = this;
     if (!entry) return nothing;
-    return html`${this.#arrows(entry)} ${this.#feel(entry)} ${this.#work(entry)} ${this.#words(entry)}`;
+    return html`${this.#feel(entry)} ${this.#arrows(entry)} ${this.#work(entry)} ${this.#words(entry)}`;
   }
 
   #arrows(entry: DayEntry) {
@@ -117,7 +117,7 @@ export class DayEntryElement extends LitElement {
     return html`<div class="line">
       <span class="kind" aria-hidden="true">${say('day.minutes')}</span>
       <count-field
-        name="Shooting minutes"
+        name=${say('day.minutesOf', { name: say('day.shooting') })}
         step="15"
         most="1440"
         .value=${entry.shootingMinutes ?? 0}

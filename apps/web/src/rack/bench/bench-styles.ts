@@ -11,17 +11,25 @@ export const benchStyles = css`
     background: var(--ground);
     border-bottom: 1px solid var(--rule);
   }
+  /* The buttons beside the totals where both have room, else below them. */
   .bar {
-    display: grid;
+    display: flex;
+    flex-wrap: wrap;
     gap: 0.4rem 1.4rem;
-    grid-template-columns: minmax(0, 1fr) auto;
     align-items: center;
   }
-  .bar > :is(lark-timeline-picture, .no-times, [role='status']) {
-    grid-column: 1 / -1;
+  .bar > * {
+    flex: 1 1 100%;
+    order: 2;
+    min-width: 0;
+  }
+  .bar > .totals {
+    flex: 1 1 5rem;
+    order: 0;
   }
   .bar > .row {
-    grid-area: 1 / 2;
+    flex: 0 1 auto;
+    order: 1;
   }
   .bar > [role='status']:empty {
     display: none;
@@ -50,6 +58,7 @@ export const benchStyles = css`
     }
     .bar {
       top: var(--gap);
+      display: grid;
       grid-template-columns: minmax(0, 1fr);
       max-height: calc(100dvh - 2 * var(--gap));
       overflow-y: auto;
@@ -59,8 +68,8 @@ export const benchStyles = css`
       border: 0;
       background: var(--raised);
     }
-    .bar > .row {
-      grid-area: auto;
+    .bar > * {
+      order: 0;
     }
     .in-one {
       display: none;
