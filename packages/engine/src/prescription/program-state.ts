@@ -258,7 +258,6 @@ function drilled(
   const record = own.records[gravestAt]!;
   const of = blockIn(own.summaries[gravestAt]!, rules.index)!;
   const asked = of.longestAskedMs / 1000;
-  const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
   const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
   counted.cutDays = isCut && !isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
@@ -289,6 +288,7 @@ function drilled(
     case 'hard':
     case 'missed': {
       const drills = verdicts.filter((one) => one === verdict).length;
+      const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
       const bad = counted;
       bad.cleanDays = 0;
       bad.strainedDays += drills;

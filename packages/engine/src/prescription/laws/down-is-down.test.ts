@@ -169,6 +169,16 @@ describe('down is down', { timeout: 300_000 }, () => {
     expect(prescribe({ program, records: many, today: dayOfNumber(20_006) }).blocks[0]!.reps).toBe(5);
   });
 
+  it('holds the cap after a week away though the hold is at its least already', () => {
+    // Given five drills of one hold of 1 s, where the file has 2 s: five weeks later it is 1 s still.
+    const program = trialProgram({ sets: 1, reps: 1, hold: 2, ladder: undefined });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const records = [0, 2, 4, 6, 8].map((day) =>
+      drillOf(program, { blocks: [{ ...block!, holdMs: 1000 }], date: dayOfNumber(20_000 + day) }, clean, day),
+    );
+    expect(askedBy(prescribe({ program, records, today: dayOfNumber(20_045) })).holdMs).toBe(1000);
+  });
+
   it('keeps the rest of the longest hold of the last five drills, though the file asks for less by now', () => {
     // Given drills of 45 s with twice as much rest, of a file that asks for 30 s since: on a heavy day the rest is 90 s, not 60.
     const program = trialProgram({ sets: 1, reps: 10, hold: 30, ladder: undefined });

@@ -143,14 +143,16 @@ describe('pain leads', { timeout: 300_000 }, () => {
     const drill = (day: number, more: object) =>
       drillOf(program, { blocks: [{ ...block!, ...more }], date: dayOfNumber(day) }, clean, day);
     const days = Array.from({ length: 9 }, (_, at) => ({ date: dayOfNumber(20_010 + at), pain: at === 0 }));
-    const holdAfter = (count: number) => {
-      const since = Array.from({ length: count }, (_, at) => drill(20_020 + 3 * at, { holdMs: 5000, reps: 1 }));
+    const holdAfter = (count: number, apart = 3) => {
+      const since = Array.from({ length: count }, (_, at) => drill(20_020 + apart * at, { holdMs: 5000, reps: 1 }));
       const records = [drill(20_006, {}), drill(20_008, {}), ...since];
-      return askedBy(prescribe({ program, records, days, today: dayOfNumber(20_022 + 3 * count) })).holdMs;
+      return askedBy(prescribe({ program, records, days, today: dayOfNumber(20_022 + apart * (count - 1)) })).holdMs;
     };
     // then a fifth or a second above them, 6 s, is the most after ten of them; after the eleventh, thirty days on, it is not.
     expect(holdAfter(10)).toBe(6000);
     expect(holdAfter(11)).toBeGreaterThan(6000);
+    // Six of them in five weeks are not ten.
+    expect(holdAfter(6, 7)).toBe(6000);
   });
 
   it('a stage whose tool is not in the kit is done on rest days', () => {
