@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { anyLifePlan, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
+import { explain } from '../explain.ts';
 import { reasonOf } from '../reason-words.ts';
 import { trialProgram, trialRecord } from '../trial-history.ts';
 
@@ -83,6 +84,14 @@ describe('every number has its reason', { timeout: 300_000 }, () => {
       }),
       { seed: 1102, numRuns: 2000 },
     );
+  });
+
+  it('a first dose says of each number that it decided why', () => {
+    const program = builtInPrograms.find(({ title }) => title === 'Holding')!;
+    const given = prescribe({ program, records: [], today: '2026-11-25', archer: { longestHoldSeconds: 38 } });
+    for (const lever of ['hold', 'reps', 'sets', 'addedWeight'] as const)
+      expect(explain(given, 0, lever)).toContain('hold 16 s to begin with, because you said that you can hold 38 s.');
+    expect(explain(given, 0, 'rest')).not.toContain('you said');
   });
 
   it('a heavy day reads as one', () => {
