@@ -137,17 +137,8 @@ function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
 const MARKS = 8;
 type Marks = unknown[];
 
-function addMarks(marks: Marks, at: number, record: DrillRecord): void {
-  const { reps, date, effort, pain, removed, program, prescribedReps } = record;
-  const from = at * MARKS;
-  marks[from] = reps;
-  marks[from + 1] = reps.length;
-  marks[from + 2] = date;
-  marks[from + 3] = effort;
-  marks[from + 4] = pain;
-  marks[from + 5] = removed;
-  marks[from + 6] = program;
-  marks[from + 7] = prescribedReps;
+function addMarks(marks: Marks, { reps, date, effort, pain, removed, program, prescribedReps }: DrillRecord): void {
+  marks.push(reps, reps.length, date, effort, pain, removed, program, prescribedReps);
 }
 
 function isMarked(record: DrillRecord, marks: Marks, at: number): boolean {
@@ -179,7 +170,7 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
   // Handed on, not copied, to the first that goes on from there.
   const isFirst = before.marks.length === before.records.length * MARKS;
   const marks = isFirst ? before.marks : before.marks.slice(0, before.records.length * MARKS);
-  for (const [index, record] of added.entries()) {
+  for (const record of added) {
     if (byId.has(record.id)) return undefined;
     const day = record.removed ? undefined : dayNumberOf(record.date);
     if (day === undefined) return undefined;
@@ -189,7 +180,7 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
     const drills = inOrder([...(known?.drills ?? []), record], day);
     days.splice(at, known ? 1 : 0, logged(day, drills, known?.entry));
     byId.set(record.id, record);
-    addMarks(marks, before.records.length + index, record);
+    addMarks(marks, record);
   }
   return { ...before, records: [...records], marks, days };
 }
@@ -222,8 +213,8 @@ function build(records: readonly DrillRecord[], entries: readonly DayEntry[], be
     const same = known?.get(day);
     return same && same.entry === entry && isSameList(same.drills, drills) ? same : logged(day, drills, entry);
   });
-  const marks: Marks = new Array(records.length * MARKS);
-  for (let at = 0; at < records.length; at++) addMarks(marks, at, records[at]!);
+  const marks: Marks = [];
+  for (const record of records) addMarks(marks, record);
   // A record that was changed in place makes its day a new one.
   const isStale = before && !isUnchanged(before);
   return {
