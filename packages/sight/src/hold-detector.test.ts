@@ -112,7 +112,8 @@ describe('the model alone', () => {
     });
 
     it('a look in which both hands seem in one place is none: the model has lost one of them', () => {
-      const events = see((atMs) => (atMs < 9_000 && atMs % 600 === 0 ? 0.05 : letDownAt(9_000, 1.8)(atMs)), 12_000);
+      // Two looks of five.
+      const events = see((atMs) => (atMs < 9_000 && atMs % 1_000 < 400 ? 0.05 : letDownAt(9_000, 1.8)(atMs)), 12_000);
       expect(events.map(({ type }) => type)).toEqual(['drawn', 'letDown', 'calibrated']);
       expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - 9_000)).toBeLessThan(150);
     });

@@ -35,7 +35,7 @@ function picture(
   for (let y = 0; y < HEIGHT; y++) {
     for (let x = 0; x < WIDTH; x++) {
       const isMoving = Math.abs(x - way - HOME.x) <= half && Math.abs(y - HOME.y) <= half;
-      const folded = isMoving ? 40 * foldAt(atMs) * Math.sin(x * 0.9 + y * 0.7) : 0;
+      const folded = isMoving ? 35 * foldAt(atMs) * Math.sin(x * 0.9 + y * 0.7) : 0;
       data[y * WIDTH + x] = (isMoving ? cloth(x - way, y) + folded : wall(x - sway, y)) * brightAt(atMs);
     }
   }
