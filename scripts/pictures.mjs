@@ -62,12 +62,12 @@ try {
   await year.go('#/journal');
   await year.look({ ...phone });
   shots.push(await year.shoot());
-  await year.page.locator('month-calendar').first().scrollIntoViewIfNeeded();
+  await year.page.locator('year-strip').first().scrollIntoViewIfNeeded();
   await year.page.evaluate(() => {
     const month = document
       .querySelector('lark-app')
       .shadowRoot.querySelector('lark-journal')
-      .shadowRoot.querySelector('month-calendar');
+      .shadowRoot.querySelector('year-strip');
     scrollTo(0, month.getBoundingClientRect().top + scrollY - 16);
   });
   await year.settle();

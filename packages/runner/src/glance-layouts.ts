@@ -152,6 +152,7 @@ export const glanceLayouts = css`
     }
     lark-hold-ribbon {
       margin-inline: 0;
+      --ribbon-beside: 0;
     }
     .hand {
       font-size: max(1.2rem, min(3.4cqw, 9cqh));
