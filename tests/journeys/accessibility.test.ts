@@ -95,7 +95,8 @@ const asked: Readonly<Record<string, readonly ['button' | 'link' | 'textbox' | '
   '#/coach': [['button', /^Open hand-overs$/]],
   '#/kit': [['link', /^Sound 70/]],
   '#/files': [['button', /^Open a file$/]],
-  '#/kit/controls': [['button', /^Take Space bar away from Begin$/]],
+  '#/kit/controls': [['button', /^Learn$/]],
+  'kit, learning a key': [['button', /^Take Space bar away from Begin$/]],
   '#/bench/new': [['textbox', /^Title/]],
   'a hand-over at the coach': [['row', /Ines/]],
 };
