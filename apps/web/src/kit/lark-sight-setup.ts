@@ -35,6 +35,11 @@ export class LarkSightSetup extends LitElement {
       margin: 0.6rem 0;
       max-width: min(40rem, max(9rem, (100svh - 13rem) * var(--aspect)));
     }
+    @media (orientation: portrait) {
+      figure {
+        max-width: min(40rem, max(9rem, (100svh - 26.5rem) * var(--aspect)));
+      }
+    }
     video,
     svg {
       display: block;
