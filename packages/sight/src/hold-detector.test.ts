@@ -251,6 +251,26 @@ describe('the model alone', () => {
     expect(Math.abs((ofType(events, 'letDown')[0]?.atMs ?? 0) - (holds[0]?.toMs ?? 0))).toBeLessThan(300);
   });
 
+  it.each([
+    ['quickly: the hold goes on', 700, 0, 2],
+    ['slowly: the hold is lost, and the next one is seen', 1_600, 1, 1],
+  ])('takes somebody who walks between for no let-down, %s', (_how, betweenMs, lost, letDowns) => {
+    const { frames, holds } = bodyFilm([{ holdS: 6 }, { holdS: 3 }]);
+    const detector = createHoldDetector();
+    const events = frames.flatMap(({ atMs, rows }) => {
+      const isBetween = atMs > 8_500 && atMs < 8_500 + betweenMs;
+      // Nearer to the camera, hence larger.
+      const nearer = rows.map(([x = 0, y = 0, score = 0]) => [320 + (x - 320) * 1.7, 240 + (y - 240) * 1.7, score]);
+      return detector.push(atMs, nameBodyPoints(isBetween ? nearer : rows), 120);
+    });
+    expect(ofType(events, 'lost')).toHaveLength(lost);
+    const ended = ofType(events, 'letDown').map(({ atMs }) => atMs);
+    expect(ended).toHaveLength(letDowns);
+    holds.slice(-letDowns).forEach(({ toMs }, index) => {
+      expect(Math.abs((ended[index] ?? 0) - toMs)).toBeLessThan(250);
+    });
+  });
+
   it('tells holds in order, never overlapping, never shorter than the shortest', () => {
     const rep = fc.record({
       holdS: fc.double({ min: 0.3, max: 6, noNaN: true }),
