@@ -6,6 +6,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchShell } from '../../scripts/browser.mjs';
 import { startNginx } from '../box/nginx.ts';
 import { holdsFile } from './drill-program.ts';
+import { PATIENCE_MS } from './patience.ts';
 
 const dist = fileURLToPath(new URL('../../apps/web/dist', import.meta.url));
 const nginx = await startNginx(`root ${dist};`);
@@ -20,6 +21,7 @@ afterAll(async () => {
 
 async function openAt(hash: string): Promise<Page> {
   const context = await browser.newContext({ locale: 'en-GB', viewport: { width: 820, height: 1180 } });
+  context.setDefaultTimeout(PATIENCE_MS);
   const page = await context.newPage();
   await go(page, hash);
   return page;

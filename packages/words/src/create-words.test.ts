@@ -7,14 +7,14 @@ const german = createWords('de');
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 
 test('one sentence, two languages, each in its own order', () => {
-  expect(english.say('line.inAll', { length: '12 min' })).toBe('12 min in all.');
-  expect(german.say('line.inAll', { length: '12 min' })).toBe('Insgesamt 12 min.');
+  expect(english.say('dose.length', { length: '12 min' })).toBe('12 min in all.');
+  expect(german.say('dose.length', { length: '12 min' })).toBe('Insgesamt 12 min.');
 });
 
 test('a sentence in pieces keeps what is put into it', () => {
   const button = { is: 'a button' };
-  expect(english.pieces('line.inAll', { length: button })).toEqual([button, ' in all.']);
-  expect(german.pieces('line.inAll', { length: button })).toEqual(['Insgesamt ', button, '.']);
+  expect(english.pieces('dose.length', { length: button })).toEqual([button, ' in all.']);
+  expect(german.pieces('dose.length', { length: button })).toEqual(['Insgesamt ', button, '.']);
 });
 
 // CLDR: German writes a decimal comma and groups thousands by a full stop.
@@ -40,9 +40,9 @@ test('a message writes counts, times, shares and days in our units', () => {
 
 test('a wrong or missing parameter, or a wrong key, is a type error', () => {
   // @ts-expect-error the length is missing
-  expect(() => english.say('line.inAll')).toThrow();
+  expect(() => english.say('dose.length')).toThrow();
   // @ts-expect-error the length is a string
-  english.say('line.inAll', { length: 12 });
+  english.say('dose.length', { length: 12 });
   // @ts-expect-error it needs nothing
   english.say('line.begin', { length: '12' });
   // @ts-expect-error no such sentence

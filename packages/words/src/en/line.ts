@@ -1,7 +1,6 @@
 /** The line: today's drill. */
 export const line = {
   'line.begin': 'Begin',
-  'line.inAll': '{length} in all.',
   'line.focusSketch': 'Sketch of the focus',
   'line.processSketch': 'Sketch of the shot process',
   'line.inMind': 'In mind',
