@@ -2,7 +2,6 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { english } from '../../packages/words/src/en/english.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
@@ -15,6 +14,10 @@ function keysIn(text: string): { whole: string[]; begun: string[] } {
 }
 
 it('has no message that nothing says', () => {
+  const english = join(root, 'packages/words/src/en');
+  const messages = readdirSync(english).flatMap((name) =>
+    [...readFileSync(join(english, name), 'utf8').matchAll(/^ {2}'([^']+)':/gm)].map(([, key = '']) => key),
+  );
   const files = ['packages', 'apps'].flatMap((folder) =>
     readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
       .filter(
@@ -25,13 +28,11 @@ it('has no message that nothing says', () => {
   const texts = files.map((file) => readFileSync(file, 'utf8'));
   const whole = new Set(texts.flatMap((text) => keysIn(text).whole));
   const begun = [...new Set(texts.flatMap((text) => keysIn(text).begun))];
-  const unused = Object.keys(english.messages).filter(
-    (key) => !whole.has(key) && !begun.some((beginning) => key.startsWith(beginning)),
-  );
-  expect(Object.keys(english.messages).length).toBeGreaterThan(1000);
+  const unused = messages.filter((key) => !whole.has(key) && !begun.some((beginning) => key.startsWith(beginning)));
+  expect(messages.length).toBeGreaterThan(1000);
   expect(unused).toEqual([]);
 });
 
 it('finds keys that are written out and those that a template begins', () => {
-  expect(keysIn("say('line.begin') + say(`phase.${phase}`)")).toEqual({ whole: ['line.begin'], begun: ['phase.'] });
+  expect(keysIn(`say('line.begin') + say(\`phase.\${phase}\`)`)).toEqual({ whole: ['line.begin'], begun: ['phase.'] });
 });
