@@ -5,7 +5,10 @@ export const benchStyles = css`
   .bar {
     position: sticky;
     top: 0;
-    z-index: 2;
+    z-index: 1;
+    /* With very large text it leaves the form its room, and never lies over the places below. */
+    max-height: 45vh;
+    overflow-y: auto;
     margin: var(--gap) 0;
     padding: 0.6rem 0;
     background: var(--ground);
@@ -24,7 +27,7 @@ export const benchStyles = css`
     min-width: 0;
   }
   .bar > .totals {
-    flex: 1 1 5rem;
+    flex: 1 1 4rem;
     order: 0;
   }
   .bar > .row {
