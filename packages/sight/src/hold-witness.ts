@@ -100,7 +100,9 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
       detector.forgetHold();
       return forget();
     }
-    const isSame = Math.abs(event.atMs - raisedFromMs) < SAME_HOLD_MS;
+    // Where pictures reach back to that moment, their pixels tell, for it may have been a raised bow.
+    const isBefore = (recent[0]?.atMs ?? now.atMs) > raisedFromMs;
+    const isSame = isBefore && Math.abs(event.atMs - raisedFromMs) < SAME_HOLD_MS;
     const atMs = isSame ? raisedFromMs : middleInstant(event.atMs, rests);
     const { leftWrist, rightWrist, nose } = latest;
     hold = { fromMs: atMs, bowRight: (leftWrist.x + rightWrist.x) / 2 > nose.x };
