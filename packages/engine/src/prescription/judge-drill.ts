@@ -28,6 +28,7 @@ const SMALLER = 0.95;
  * @param summary of the record
  * @param state what was worked with on the day, and its place on the ladder
  * @param rules the block's
+ * @param isAfterClean whether a clean drill went before it on the day: what this one asks for may then be the next step, which the archer did not choose
  * @returns the verdict
  */
 export function judgeDrill(
@@ -35,6 +36,7 @@ export function judgeDrill(
   summary: DrillSummary,
   { dose, level }: { dose: Dose; level: number },
   rules: BlockRules,
+  isAfterClean = false,
 ): Verdict {
   const place = rules.path[level]!;
   const of = blockIn(summary, rules.index);
@@ -42,7 +44,7 @@ export function judgeDrill(
   const isLast = summary.blocks.every(({ block }) => block <= rules.index);
   const notBegunCount = isLast ? summary.notBegunCount : 0;
   const saysCount = of.repCount + notBegunCount - of.formCount - of.doubtfulCount;
-  const missedMatters = of.missedCount > 0 && !isBeyond(of, dose);
+  const missedMatters = of.missedCount > 0 && (isAfterClean || !isBeyond(of, dose));
   const { reps, sets } = place;
   const isOneOfFew = of.missedCount === 1 && of.repCount < SMALLER * reps * sets;
   if (missedMatters && !isOneOfFew && of.missedCount / saysCount >= rules.missedShare) return 'missed';

@@ -242,7 +242,7 @@ function drilled(
   isLighterWeek: boolean,
 ): { state: BlockState; verdict: Verdict } {
   const state = begin(before, rules, own, about.day);
-  const verdicts = own.records.map((record, at) => judgeDrill(record, own.summaries[at]!, state, rules));
+  const verdicts = judgeDay(own, state, rules);
   const verdict = gravest(verdicts);
   // What eases, eases the next drill: one that left the block out was it. Else a limit that leaves it out would never end.
   if (!state.isBegun || verdict === 'absent') {
@@ -319,6 +319,14 @@ function drilled(
     default:
       return { state: counted, verdict };
   }
+}
+
+function judgeDay({ records, summaries }: OwnDrills, state: BlockState, rules: BlockRules): Verdict[] {
+  const verdicts: Verdict[] = [];
+  for (const [at, record] of records.entries()) {
+    verdicts.push(judgeDrill(record, summaries[at]!, state, rules, verdicts.includes('clean')));
+  }
+  return verdicts;
 }
 
 /** A rest day, on which half is asked for: whoever drills all the same is not short of minutes. */

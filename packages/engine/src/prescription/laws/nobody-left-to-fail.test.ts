@@ -172,6 +172,27 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     expect(prescribe({ program, records, today: dayOfNumber(20_018) }).blocks[0]!.restMs).toBe(1_800_000);
   });
 
+  it('who drills again and again on a day is not asked once more for a step that failed on it', () => {
+    // Given a file that climbs after every clean day, and an archer of four drills every other day who can hold 30.5 s and no more,
+    const program = trialProgram({ ladder: { ...trialLadder, climbAfter: { cleanSessions: 1 } } });
+    let records: DrillRecord[] = [];
+    const asked: number[] = [];
+    for (let at = 0; at < 48; at++) {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + 2 * Math.floor(at / 4)) });
+      const { holdMs } = given.blocks[0]!;
+      asked.push(holdMs / 1000);
+      const record = trialRecord(given.date, holdMs / 1000);
+      const heldMs = Math.min(holdMs, 30_500);
+      const outcome = heldMs < holdMs ? 'short' : 'held';
+      const reps = record.reps.map((rep) => ({ ...rep, heldMs, outcome }) as const);
+      records = [...records, { ...record, id: `d${at}`, reps, startedAt: `${given.date}T0${6 + (at % 4)}:30:00Z` }];
+    }
+    // then the second drill asks for the next step, 35 s, which fails, and the third for less; never are two that fail asked for in a row.
+    expect(asked.slice(0, 2)).toEqual([30, 35]);
+    expect(asked[2]).toBeLessThan(30.5);
+    expect(asked.filter((hold, at) => hold > 30.5 && (asked[at - 1] ?? 0) > 30.5)).toEqual([]);
+  });
+
   it('five holds of 5 s, drilled daily with one let-down a week, are not led down', () => {
     // Given a year of the club starter, every day, rest days too, with one hold let down on every seventh,
     const program = builtInPrograms.find(({ title }) => title === 'Club starter')!;
