@@ -69,6 +69,17 @@ test('a button that becomes another only after many seconds, as on a slow phone'
   clock.mockRestore();
 });
 
+test('whoever has gone on by the tab key is not fetched back from past the last stop', async () => {
+  await press('two', () => {
+    button('two').remove();
+    button('three').focus();
+  });
+  await new Promise((done) => setTimeout(done, 100));
+  button('three').blur();
+  await new Promise((done) => setTimeout(done, 100));
+  expect(focused()).toBeUndefined();
+});
+
 test('a page that goes away as a whole leaves it to the app; what keeps or moves the focus itself is left alone', async () => {
   await press('one', () => button('three').focus());
   await new Promise((done) => setTimeout(done, 100));

@@ -33,12 +33,14 @@ export function keepFocus(app: HTMLElement, fallback: () => void): () => void {
     const place = isDrill ? [] : placeOf(control, app);
     const pressedAt = performance.now();
     const look = (): void => {
+      const now = activeElement();
+      if (now && now !== control) return; // the focus has a place again, and may go from there past the last stop
       const isOff = !isDrill && (control.matches(':disabled') || !control.checkVisibility());
       const isGone = isOff || !control.isConnected;
-      if (isGone && !activeElement()) return void (focusNear(place) || fallback());
+      if (isGone && !now) return void (focusNear(place) || fallback());
       const passedMs = performance.now() - pressedAt;
       if (passedMs < EVERY_FRAME_MS) watch = requestAnimationFrame(look);
-      else if (passedMs < WATCHED_MS && !isDrill && activeElement() === control) later = setTimeout(look, LATER_MS);
+      else if (passedMs < WATCHED_MS && !isDrill && now === control) later = setTimeout(look, LATER_MS);
     };
     watch = requestAnimationFrame(look);
   };
