@@ -1,4 +1,5 @@
 import { drillsByDay } from '@larkhold/engine';
+import { tallestOf } from '@larkhold/ui';
 import { formatDay, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
@@ -60,10 +61,7 @@ export class MonthDrills extends PlaceElement {
     const { app, month, openId } = this;
     if (!app || month === '') return nothing;
     const drills = app.view.journal.drills.filter(({ date }) => date.startsWith(month));
-    const tallestMs = drills.reduce(
-      (most, { reps }) => reps.reduce((held, rep) => Math.max(held, rep.prescribedMs, rep.heldMs), most),
-      1,
-    );
+    const tallestMs = tallestOf(drills.flatMap(({ reps }) => reps));
     const before = monthBeside(month, -1);
     return html`<section aria-labelledby="rows">
       <h2 id="rows" class="visually-hidden">${say('month.rows')}</h2>

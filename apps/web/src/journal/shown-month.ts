@@ -1,5 +1,5 @@
 import type { Journal } from '@larkhold/engine';
-import { dayNumber, dayOfNumber, totalsByDay } from '@larkhold/engine';
+import { totalsByDay } from '@larkhold/engine';
 import { presentWords } from '@larkhold/words';
 
 /** Months beside each other, to be chosen from. */
@@ -46,12 +46,15 @@ export function monthsOf(journal: Journal, today: string): Months {
  * @returns 'yyyy-mm'
  */
 export function monthBeside(month: string, by: number): string {
-  let beside = month;
-  for (let left = Math.abs(by); left > 0; left -= 1) {
-    const middle = dayNumber(`${beside}-15`) + (by < 0 ? -30 : 30);
-    beside = dayOfNumber(middle).slice(0, 7);
-  }
-  return beside;
+  return monthOf(numberOf(month) + by);
+}
+
+/** Months from the year 0 on. */
+const numberOf = (month: string): number => Number(month.slice(0, 4)) * 12 + Number(month.slice(5)) - 1;
+
+function monthOf(number: number): string {
+  const [year, ofYear] = [Math.floor(number / 12), (number % 12) + 1];
+  return `${String(year).padStart(4, '0')}-${String(ofYear).padStart(2, '0')}`;
 }
 
 /**
@@ -61,10 +64,10 @@ export function monthBeside(month: string, by: number): string {
  * @returns twelve in order, `month` among them
  */
 export function monthsBeside(month: string, last: string): string[] {
-  const count = (one: string): number => Number(one.slice(0, 4)) * 12 + Number(one.slice(5));
-  const turns = Math.floor(Math.max(0, count(last) - count(month)) / MONTHS_SHOWN);
-  const end = monthBeside(last, -turns * MONTHS_SHOWN);
-  return Array.from({ length: MONTHS_SHOWN }, (_, at) => monthBeside(end, at + 1 - MONTHS_SHOWN));
+  const end = numberOf(last);
+  const turns = Math.floor(Math.max(0, end - numberOf(month)) / MONTHS_SHOWN);
+  const first = end - (turns + 1) * MONTHS_SHOWN + 1;
+  return Array.from({ length: MONTHS_SHOWN }, (_, at) => monthOf(first + at));
 }
 
 /**
