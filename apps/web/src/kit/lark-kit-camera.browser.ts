@@ -1,29 +1,16 @@
 import { openStore } from '@larkhold/store';
 import { afterEach, expect, test, vi } from 'vitest';
 import { createAppState } from '../shell/app-state.ts';
+import { movingCamera, stopCameras } from '../shell/trial-camera.ts';
 import './lark-kit-camera.ts';
 
 // A canvas is the camera.
 
-let timer: ReturnType<typeof setInterval> | undefined;
-
 afterEach(() => {
-  clearInterval(timer);
+  stopCameras();
   document.body.replaceChildren();
   vi.restoreAllMocks();
 });
-
-function movingCamera(): MediaStream {
-  const canvas = document.createElement('canvas');
-  const context = canvas.getContext('2d');
-  let count = 0;
-  clearInterval(timer);
-  timer = setInterval(() => {
-    if (context) context.fillStyle = `rgb(${(count++ * 37) % 255} 90 120)`;
-    context?.fillRect(0, 0, 300, 150);
-  }, 60);
-  return canvas.captureStream();
-}
 
 async function show() {
   const state = createAppState({

@@ -2,28 +2,15 @@ import type { SessionSnapshot } from '@larkhold/engine';
 import '@larkhold/runner';
 import { afterEach, expect, test, vi } from 'vitest';
 import './lark-sight.ts';
+import { movingCamera, stopCameras } from './trial-camera.ts';
 
 // A canvas is the camera; the drill around it says in which step it is.
 
-let timer: ReturnType<typeof setInterval> | undefined;
-
 afterEach(() => {
-  clearInterval(timer);
+  stopCameras();
   document.body.replaceChildren();
   vi.restoreAllMocks();
 });
-
-function movingCamera(): MediaStream {
-  const canvas = document.createElement('canvas');
-  Object.assign(canvas, { width: 320, height: 240 });
-  const context = canvas.getContext('2d');
-  let count = 0;
-  timer = setInterval(() => {
-    if (context) context.fillStyle = `rgb(${(count++ * 37) % 255} 90 120)`;
-    context?.fillRect(0, 0, 320, 240);
-  }, 60);
-  return canvas.captureStream();
-}
 
 test('says in the hold that the camera was taken away; the drill hears of no let-down and goes on', async () => {
   const stream = movingCamera();
