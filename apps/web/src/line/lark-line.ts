@@ -7,7 +7,7 @@ import type { App } from '../shell/app-context.ts';
 import './calls-asked.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { drawnStringCaution, drillWords, formatDay, say } from '@larkhold/words';
+import { drillWords, formatDay, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -24,6 +24,7 @@ import { isLong } from '../shell/fold-in-turns.ts';
 import { hrefOf } from '../shell/routing.ts';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
+import { beginBar } from './begin-bar.ts';
 import { cleanRecord } from './clean-record.ts';
 import { doneToday, drillsOf } from './drills-of-program.ts';
 import { firstRun } from './first-run.ts';
@@ -203,7 +204,11 @@ export class LarkLine extends PlaceElement {
         <leads-on .prescription=${done && next ? next : prescription} ?isDone=${done !== undefined}></leads-on>
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
-      ${this.#bar(app, prescription, done)}
+      ${beginBar(
+        prescription,
+        { done: done !== undefined, rest: (prescription.rest ?? seasonRest(view)) !== undefined },
+        () => this.#begin(app, prescription),
+      )}
       <div class="beside">${this.#beside(app, prescription, next)}</div>
     </div>`;
   }
@@ -224,23 +229,6 @@ export class LarkLine extends PlaceElement {
   readonly #pick = (detail: readonly File[]): void => {
     this.dispatchEvent(new CustomEvent('lark-pick-files', { detail, bubbles: true, composed: true }));
   };
-
-  /** Always on the screen: never to let go of a drawn string, the one press that begins, and how long it will take. */
-  #bar(app: App, prescription: Prescription, done: DrillRecord | undefined) {
-    // With pain nothing is offered, so there is nothing to begin.
-    if (prescription.blocks.length === 0) return nothing;
-    const isRest = (prescription.rest ?? seasonRest(app.view)) !== undefined;
-    const isQuiet = done !== undefined || isRest;
-    const caution = drawnStringCaution(prescription);
-    return html`<div class="bar">
-      ${caution ? html`<p class="string">${caution}</p>` : nothing}
-      <p class="length numbers">${say('today.length', { ms: prescription.durationMs })}</p>
-      <button class=${isQuiet ? 'begin' : 'main begin'} @click=${() => this.#begin(app, prescription)}>
-        ${done ? say('today.again') : isRest ? say('rest.drill') : say('line.begin')}
-      </button>
-      <p class="dim small keys">${say('line.orKeys')}</p>
-    </div>`;
-  }
 
   #done(record: DrillRecord) {
     return html`<section class="done" aria-labelledby="done">
