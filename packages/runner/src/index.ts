@@ -1,3 +1,4 @@
+export type { DrillSound } from './asked-aloud.ts';
 export { BOW_BOX, type BowPaths, bowPaths, type DrawHand } from './bow-paths.ts';
 export { type BowShape, bowShape } from './bow-shape.ts';
 export { browserEnvironment, formatLocalInstant } from './browser-environment.ts';

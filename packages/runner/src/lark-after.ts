@@ -1,4 +1,4 @@
-import { type CuePlayer, phrases } from '@larkhold/cues';
+import { phrases } from '@larkhold/cues';
 import {
   correctOutcome,
   correctWhy,
@@ -14,6 +14,7 @@ import { drillWords, placeOfRep, say } from '@larkhold/words';
 import { html, LitElement, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { afterStyles } from './after-styles.ts';
+import { AskedAloud, type DrillSound } from './asked-aloud.ts';
 import { browserEnvironment } from './browser-environment.ts';
 import type { AfterDrill } from './drill-events.ts';
 import { effortStrip } from './effort-strip.ts';
@@ -29,8 +30,6 @@ import { spokenEffort, spokenPain, spokenQuestion, spokenRep } from './spoken-qu
 const MIDDLE_EFFORT = 5;
 /** A nought so soon after a one makes it ten, milliseconds. */
 const TEN_MS = 1500;
-/** From the drill's end to the first question, so that its last word is over, milliseconds. */
-const ASKED_AFTER_MS = 3_000;
 const NO_ANSWER: Said = { kind: 'answer', words: phrases.noAnswer };
 const REASONS = ['form', 'tired', 'interrupted'] as const;
 
@@ -65,7 +64,7 @@ export class LarkAfter extends LitElement {
   @property({ attribute: false }) keys: RunnerSettings['keys'] = defaultRunnerSettings.keys;
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ attribute: 'keys-from' }) keysFrom: KeysFrom = 'focus';
-  @property({ attribute: false }) sound: Pick<RunnerSettings, 'soundLevel' | 'voice' | 'quiet' | 'spoken'> | undefined;
+  @property({ attribute: false }) sound: DrillSound | undefined;
   @property({ attribute: false }) environment: RunnerEnvironment | undefined;
   /** The question that a pedal answers; a number is the rep at that place. */
   @state() private asked: 'effort' | 'pain' | number = 'effort';
@@ -80,9 +79,7 @@ export class LarkAfter extends LitElement {
 
   #endListening: (() => void)[] = [];
   #typedOneAtMs: number | undefined;
-  #ownEnvironment: RunnerEnvironment | undefined;
-  #cues: CuePlayer | undefined;
-  #frame: number | undefined;
+  readonly #aloud = new AskedAloud();
   readonly #counts = createPressGuard(() => performance.now());
 
   override connectedCallback(): void {
@@ -96,7 +93,7 @@ export class LarkAfter extends LitElement {
     super.disconnectedCallback();
     window.removeEventListener('keydown', this.#onKey);
     this.#hush();
-    this.#silence();
+    this.#aloud.end();
   }
 
   #listen(): void {
@@ -119,38 +116,13 @@ export class LarkAfter extends LitElement {
     this.effort = this.record?.effort;
     this.pain = this.record?.pain;
     this.note = this.record?.note ?? '';
-    this.#silence();
-    if (this.record && this.#asksAloud) this.#askSoon();
-  }
-
-  get #environment(): RunnerEnvironment {
-    if (this.environment) return this.environment;
-    this.#ownEnvironment ??= browserEnvironment();
-    return this.#ownEnvironment;
+    this.#aloud.end();
+    if (this.record && this.sound && this.#asksAloud)
+      this.#aloud.begin(this.environment ?? browserEnvironment(), this.sound);
   }
 
   get #asksAloud(): boolean {
     return this.sound !== undefined && this.sound.voice !== 'tones' && this.sound.spoken !== 'least';
-  }
-
-  #askSoon(): void {
-    const { soundLevel, voice, quiet } = this.sound ?? defaultRunnerSettings;
-    this.#cues = this.#environment.createCues({ level: soundLevel, voice, quiet });
-    this.#frame = this.#environment.requestFrame(() => {
-      this.#frame = undefined;
-      this.#say(spokenQuestion('effort', this.sound?.spoken === 'most'));
-    }, ASKED_AFTER_MS);
-  }
-
-  #say({ kind, words }: Said): void {
-    this.#cues?.say(kind, words);
-  }
-
-  #silence(): void {
-    if (this.#frame !== undefined) this.#environment.cancelFrame(this.#frame);
-    this.#frame = undefined;
-    this.#cues?.close();
-    this.#cues = undefined;
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -323,7 +295,7 @@ export class LarkAfter extends LitElement {
     const nowMs = performance.now();
     const isTen = digit === 0 && this.#typedOneAtMs !== undefined && nowMs - this.#typedOneAtMs < TEN_MS;
     this.effort = isTen ? 10 : digit;
-    this.#say(spokenEffort(this.effort));
+    this.#aloud.say(spokenEffort(this.effort));
     this.#typedOneAtMs = digit === 1 ? nowMs : undefined;
   }
 
@@ -331,10 +303,10 @@ export class LarkAfter extends LitElement {
     if (typeof this.asked === 'number') this.#chooseOfRep(this.asked, by);
     else if (this.asked === 'pain') {
       this.pain = by === 1;
-      this.#say(spokenPain(this.pain));
+      this.#aloud.say(spokenPain(this.pain));
     } else {
       this.effort = this.effort === undefined ? MIDDLE_EFFORT : Math.min(10, Math.max(0, this.effort + by));
-      this.#say(spokenEffort(this.effort));
+      this.#aloud.say(spokenEffort(this.effort));
     }
   }
 
@@ -348,7 +320,8 @@ export class LarkAfter extends LitElement {
       this.#explain(index, REASONS[from + by]);
     }
     const rep = this.corrected?.reps[index];
-    if (rep) this.#say(rep.outcome === 'short' && rep.why === undefined && !isUnsure ? NO_ANSWER : spokenRep(rep));
+    if (rep)
+      this.#aloud.say(rep.outcome === 'short' && rep.why === undefined && !isUnsure ? NO_ANSWER : spokenRep(rep));
   }
 
   #goOn(): void {
@@ -361,7 +334,7 @@ export class LarkAfter extends LitElement {
       return;
     }
     const about = typeof this.asked === 'number' ? this.record?.reps[this.asked] : this.asked;
-    if (about !== undefined) this.#say(spokenQuestion(about));
+    if (about !== undefined) this.#aloud.say(spokenQuestion(about));
   }
 
   /** A pedal is asked about it: how it ended, and by ear also why it was short. */
@@ -376,7 +349,7 @@ export class LarkAfter extends LitElement {
 
   #save(): void {
     const note = this.note.trim();
-    this.#say({ kind: 'answer', words: phrases.saved });
+    this.#aloud.say({ kind: 'answer', words: phrases.saved });
     this.#done({
       ...(this.effort === undefined ? {} : { effort: this.effort }),
       ...(this.pain === undefined ? {} : { pain: this.pain }),
