@@ -11,7 +11,7 @@ export * from './device-kit.ts';
 export { type CutOff, cutOff, type DrillDisk, DrillKeeper, type PlannedDrill } from './drill-keeper.ts';
 export * from './integrity-report.ts';
 export * from './kit.ts';
-export { createLocalStore, type LocalStoreParts, type TabChannel } from './local-store.ts';
+export { createLocalStore, type LocalStoreParts } from './local-store.ts';
 export { createMemoryAdapter } from './memory-adapter.ts';
 export { nextTask } from './next-task.ts';
 export * from './open-store.ts';
@@ -22,6 +22,7 @@ export { RefusedValueError, type StoredThing } from './refused-value.ts';
 export { type ReplacedProgram, readReplaced } from './replaced-program.ts';
 export * from './running-drill.ts';
 export type * from './store.ts';
+export type { TabChannel } from './table-keeper.ts';
 export type { Incoming, LeftValue, TakenIn } from './taken-in.ts';
 export * from './trouble.ts';
 export {

@@ -7,38 +7,21 @@ import {
   stampAfter,
 } from '@larkhold/engine';
 import type { Adapter, Change, Found, Table } from './adapter.ts';
-import { checkInTurns } from './check-in-turns.ts';
-import type { IntegrityReport, KeptAside, SetAside } from './integrity-report.ts';
+import type { IntegrityReport } from './integrity-report.ts';
 import type { Kit } from './kit.ts';
 import { kitChanges, kitTables } from './kit-changes.ts';
-import { groupedTables, withNames, withNaming } from './lately.ts';
+import { groupedTables } from './lately.ts';
 import { latestOf } from './latest-of.ts';
-import { applyChanges } from './memory-adapter.ts';
 import { wholeKit } from './own-kit.ts';
 import { readRecent, writePast } from './recent-journal.ts';
 import { noRunning, runningChanges, runningOf } from './running-rows.ts';
 import { removal, type StampParts, stampChange } from './stamp-change.ts';
 import type { RecentJournal, Store } from './store.ts';
-import {
-  checkTable,
-  journalChanges,
-  journalOf,
-  journalTables,
-  put,
-  putRow,
-  putSingle,
-  type RowTable,
-} from './stored-rows.ts';
+import { journalChanges, journalOf, journalTables, put, putRow, putSingle, type RowTable } from './stored-rows.ts';
+import { createTableKeeper, newStamp, type TabChannel } from './table-keeper.ts';
 import { type Incoming, incomingTables, type LeftValue, type TakenIn, takeBack, takeIn, takenBy } from './taken-in.ts';
-import { isOfJournal, isRowTable, ofStoreAlone, supersede, tablesOf, withGroup } from './touched-tables.ts';
-import { describeTrouble, StoreError, type StoreTrouble, troubleOf } from './trouble.ts';
-
-/** Tells other tabs which tables changed, and hears of theirs. */
-export interface TabChannel {
-  tell(changed: readonly Table[]): void;
-  hear(fn: (changed: readonly Table[]) => void): void;
-  close(): void;
-}
+import { isRowTable, ofStoreAlone } from './touched-tables.ts';
+import type { StoreTrouble } from './trouble.ts';
 
 /** What a store needs of its surroundings. */
 export interface LocalStoreParts {
@@ -55,131 +38,24 @@ export interface LocalStoreParts {
 }
 
 /**
- * A store over an adapter. It keeps a checked copy of each table it has read, so that pages don't read the disk again, and every change that
- * did not reach the disk, so that nothing is lost while the page is open.
- * @param parts the adapter and its surroundings.
- * @returns the store.
+ * A store over an adapter.
+ * @param parts the adapter and its surroundings
+ * @returns the store
  */
 export function createLocalStore(parts: LocalStoreParts): Store {
   const { adapter, channel, now } = parts;
-  const mirror = new Map<Table, Map<string, unknown>>();
-  const listeners = new Set<(changed: readonly Table[]) => void>();
-  const unmoved = new Map<string, SetAside>();
-  let unwritten: Change[] = [];
-  let writeTrouble: StoreTrouble | undefined;
   let journal: Journal | undefined;
-  let queue: Promise<unknown> = Promise.resolve();
   let device: string | undefined;
   let latest: string | undefined;
   let keptPast: string | undefined;
-
-  /** One thing at a time, so that a read never sees half of a change. */
-  const inTurn = <T>(work: () => Promise<T>): Promise<T> => {
-    const turn = queue.then(work, work);
-    queue = turn.catch(() => {});
-    return turn;
-  };
-  const notify = (changed: readonly Table[]): void => {
-    for (const fn of [...listeners]) fn(changed);
-  };
-  let heardCount = 0;
-  channel?.hear((changed) => {
-    heardCount += 1;
-    for (const table of withGroup(changed)) mirror.delete(table);
-    journal = undefined;
-    notify(changed);
+  const tables = createTableKeeper({
+    ...{ adapter, channel, now },
+    forgetJournal: () => {
+      journal = undefined;
+    },
   });
+  const { inTurn, isRead, load, write, update } = tables;
 
-  const readChecked = async (from: readonly Table[]) => {
-    for (;;) {
-      const heardBefore = heardCount;
-      const damaged: SetAside[] = [];
-      const checked = new Map<Table, Map<string, unknown>>();
-      for (const [table, rows] of await adapter.read(from))
-        checked.set(table, await checkInTurns(table, rows, damaged));
-      // What another tab changed in the meantime is read once more.
-      if (heardCount === heardBefore) return { checked, damaged };
-    }
-  };
-  const load = async (from: readonly Table[]): Promise<Found> => {
-    const missing = withGroup(from.filter((table) => !mirror.has(table)));
-    if (missing.length > 0) {
-      try {
-        const { checked, damaged } = await readChecked(missing);
-        for (const [table, rows] of checked) mirror.set(table, rows);
-        applyChanges(mirror, unwritten);
-        await moveAside(damaged);
-      } catch (error) {
-        writeTrouble = describeTrouble(troubleOf(error));
-        const left = new Map(missing.map((table) => [table, new Map<string, unknown>()]));
-        applyChanges(left, unwritten);
-        return new Map([...mirror, ...left]);
-      }
-    }
-    return mirror;
-  };
-  const moveAside = async (damaged: readonly SetAside[]): Promise<void> => {
-    if (damaged.length === 0) return;
-    const at = now();
-    const moves = damaged.flatMap((one): Change[] => [
-      put('aside', `${one.table}/${one.key}@${at}`, one),
-      one.key === 'kit' && one.table === 'single'
-        ? put('single', 'kit', mirror.get('single')?.get('kit'))
-        : { table: one.table as Table, do: 'remove', key: one.key },
-    ]);
-    try {
-      await adapter.write(withNames(moves, newStamp()));
-    } catch {
-      // No room to move them: they stay where they are, and are found again next time.
-      for (const one of damaged) unmoved.set(`${one.table}/${one.key}`, one);
-    }
-  };
-
-  const readAside = async (): Promise<KeptAside[]> => {
-    const aside = await adapter.read(['aside']).catch((): Found => new Map());
-    const moved = [...(aside.get('aside') ?? [])] as [string, SetAside][];
-    return [...moved.map(([asideKey, one]) => ({ ...one, asideKey })), ...unmoved.values()];
-  };
-
-  const settle = (changes: readonly Change[]): void => {
-    applyChanges(mirror, changes);
-    if (changes.some(isOfJournal)) journal = undefined;
-  };
-  const fail = (error: unknown, changes: readonly Change[]): StoreError => {
-    const kind = troubleOf(error);
-    unwritten = [...supersede(unwritten, changes), ...changes];
-    settle(changes);
-    writeTrouble = describeTrouble(kind);
-    notify(tablesOf(changes));
-    return new StoreError(kind, error);
-  };
-  const succeed = (changes: readonly Change[]): void => {
-    settle(changes);
-    writeTrouble = unwritten.length > 0 ? writeTrouble : undefined;
-    const changed = tablesOf(changes);
-    channel?.tell(changed);
-    notify(changed);
-  };
-  const write = async (changes: readonly Change[], durable = false): Promise<void> => {
-    const older = supersede(unwritten, changes);
-    const stamp = newStamp();
-    const all = withNames([...older, ...changes], stamp);
-    try {
-      await adapter.write(all, durable);
-    } catch (error) {
-      // What failed before may be what has no room; the new change may still fit.
-      if (older.length === 0) throw fail(error, changes);
-      const alone = withNames(changes, stamp);
-      await adapter.write(alone, durable).catch((again: unknown) => {
-        throw fail(again, changes);
-      });
-      unwritten = older;
-      succeed(alone);
-      return;
-    }
-    unwritten = [];
-    succeed(all);
-  };
   const edit = (changes: readonly Change[]): Promise<void> =>
     inTurn(async () => {
       const found = await load([...new Set<Table>([...changes.map(({ table }) => table), 'removed'])]);
@@ -200,7 +76,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   const stampParts = (found: Found): StampParts => ({ found, device, now: hybridInstant() });
   const readJournal = async (): Promise<Journal> => {
     const found = await load(journalTables);
-    if (journalTables.some((table) => !mirror.has(table))) return journalOf(found);
+    if (!journalTables.every(isRead)) return journalOf(found);
     if (journal === undefined) {
       journal = journalOf(found);
       latest = latestOf(journal, now());
@@ -208,7 +84,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     return journal;
   };
   const recentJournal = async (today: string): Promise<RecentJournal | undefined> => {
-    if (mirror.has('drills') || unwritten.length > 0) return undefined;
+    if (isRead('drills') || tables.unwrittenCount > 0) return undefined;
     const others = await load(journalTables.filter((table) => !groupedTables.includes(table)));
     const read = await readRecent(adapter, others, today);
     if (!read) return undefined;
@@ -217,11 +93,11 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   };
   const keepPast = async (past: Past, of: Journal): Promise<boolean> => {
     const found = await load(journalTables);
-    if (journal !== of || unwritten.length > 0 || journalTables.some((table) => !mirror.has(table))) return false;
+    if (journal !== of || tables.unwrittenCount > 0 || !journalTables.every(isRead)) return false;
     const text = JSON.stringify(past);
     const changes = await writePast({ adapter, found, past, latest, stamp: newStamp(), isKnown: text === keptPast });
     if (!changes) return false;
-    applyChanges(mirror, changes);
+    tables.mirror(changes);
     keptPast = text;
     return true;
   };
@@ -230,32 +106,6 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     inTurn(async () => (await load(smallTables)).get('handles')?.get(key));
   const putHandle = (key: string, value: unknown): Promise<void> =>
     inTurn(() => write([value === undefined ? { table: 'handles', do: 'remove', key } : put('handles', key, value)]));
-  /** Changes what is on the disk at that moment, so that no other tab's change gets lost in between. */
-  const update = async (from: readonly Table[], decide: (found: Found) => Change[]): Promise<void> => {
-    await load(from); // damaged values are set aside first, so that they are not written over
-    let refused: { error: unknown } | undefined;
-    const decideChecked = (found: Found): Change[] => {
-      const ours = new Map(from.map((table) => [table, checkTable(table, found.get(table) ?? new Map(), [])]));
-      applyChanges(ours, unwritten);
-      try {
-        return withNames(decide(ours), newStamp());
-      } catch (error) {
-        refused = { error };
-        throw error;
-      }
-    };
-    let changes: Change[];
-    try {
-      changes = await adapter.update(withNaming(from), decideChecked);
-    } catch (error) {
-      if (refused) throw refused.error; // the caller's mistake, not the disk's
-      throw fail(error, decide(await load(from)));
-    }
-    unwritten = supersede(unwritten, changes);
-    succeed(changes);
-    if (unwritten.length > 0) await write([]).catch(() => {}); // there is room again, it seems; `trouble` says if not for all
-  };
-
   const rewrite = (change: (stored: Journal) => Journal): Promise<void> =>
     update(journalTables, (found) => {
       const stored = journalOf(found);
@@ -282,7 +132,7 @@ export function createLocalStore(parts: LocalStoreParts): Store {
   return {
     where: adapter.where,
     get trouble() {
-      return writeTrouble ?? parts.trouble;
+      return tables.trouble ?? parts.trouble;
     },
     programs: () =>
       inTurn(async () =>
@@ -365,15 +215,12 @@ export function createLocalStore(parts: LocalStoreParts): Store {
       await inTurn(async () => write([row, ...runningChanges(running, await load(['single', 'drills']))], true));
     },
     endDrill,
-    subscribe: (fn) => {
-      listeners.add(fn);
-      return () => listeners.delete(fn);
-    },
-    setAside: () => inTurn(readAside),
+    subscribe: tables.subscribe,
+    setAside: () => inTurn(tables.readAside),
     removeAside: ({ table, key, asideKey }) =>
       inTurn(async () => {
         // What found no room aside lies where it was found.
-        if (asideKey === undefined) unmoved.delete(`${table}/${key}`);
+        if (asideKey === undefined) tables.forgetUnmoved(table, key);
         const at = asideKey === undefined ? { table: table as Table, key } : { table: 'aside' as const, key: asideKey };
         await write([{ ...at, do: 'remove' }]);
       }),
@@ -383,18 +230,16 @@ export function createLocalStore(parts: LocalStoreParts): Store {
     },
     integrityReport: () =>
       inTurn(async (): Promise<IntegrityReport> => {
-        mirror.clear();
-        unmoved.clear();
-        journal = undefined;
+        tables.forget();
         const found = await load(journalTables);
         return {
           where: adapter.where,
-          trouble: writeTrouble ?? parts.trouble,
+          trouble: tables.trouble ?? parts.trouble,
           counts: Object.fromEntries(
             [...found].filter(([table]) => !ofStoreAlone.includes(table)).map(([t, rows]) => [t, rows.size]),
           ),
-          setAside: await readAside(),
-          unwrittenCount: unwritten.length,
+          setAside: await tables.readAside(),
+          unwrittenCount: tables.unwrittenCount,
         };
       }),
     close: () => {
@@ -406,8 +251,3 @@ export function createLocalStore(parts: LocalStoreParts): Store {
 
 /** Read together by whoever first asks for a handle, as a start does: each reading is a way to the disk and back. */
 const smallTables: readonly Table[] = ['handles', ...journalTables.filter((table) => !groupedTables.includes(table))];
-
-/** Two are never the same. */
-function newStamp(): string {
-  return `${Date.now()} ${Math.random()}`;
-}

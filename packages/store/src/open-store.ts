@@ -1,9 +1,10 @@
 import type { Table } from './adapter.ts';
 import { openIdbAdapter } from './idb-adapter.ts';
 import type { Kit } from './kit.ts';
-import { createLocalStore, type TabChannel } from './local-store.ts';
+import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import type { Store } from './store.ts';
+import type { TabChannel } from './table-keeper.ts';
 import { describeTrouble, troubleOf } from './trouble.ts';
 
 /** Where a store is. */

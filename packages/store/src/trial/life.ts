@@ -10,9 +10,10 @@ import {
 } from '@larkhold/engine';
 import type { Adapter } from '../adapter.ts';
 import { cutOff, DrillKeeper } from '../drill-keeper.ts';
-import { createLocalStore, type TabChannel } from '../local-store.ts';
+import { createLocalStore } from '../local-store.ts';
 import { createMemoryAdapter } from '../memory-adapter.ts';
 import type { Store } from '../store.ts';
+import type { TabChannel } from '../table-keeper.ts';
 import type { Plan } from './drill-model.ts';
 
 const never = new Promise<never>(() => {});
