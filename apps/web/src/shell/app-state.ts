@@ -1,20 +1,15 @@
 import {
   createJournal,
-  demoDiary,
   type Journal,
   type Past,
   type Program,
   pastHolds,
   rackPrograms,
   visibleJournal,
-  withoutDemoDiary,
 } from '@larkhold/engine';
 import {
   archerOf,
-  createBackup,
   createKit,
-  DrillKeeper,
-  formatBackup,
   type Kit,
   nextTask,
   type Persistence,
@@ -26,12 +21,11 @@ import { programInWords } from '@larkhold/words';
 import type { App, AppActions, AppView, Refusal } from './app-context.ts';
 import { onlyTab } from './drill-lock.ts';
 import { foldInTurns, isLong } from './fold-in-turns.ts';
-import { createFolderBackup } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
 import { createPastKeeper, whenIdle } from './past-keeper.ts';
 import { refusalOf } from './refusal-of.ts';
-import { putBack, type RemovedThing, removedOn, withoutRemoved, withRemoved } from './removed-thing.ts';
-import { saveDump } from './save-dump.ts';
+import { type RemovedThing, removedOn } from './removed-thing.ts';
+import { createStoredActions } from './stored-actions.ts';
 import type { Surroundings } from './surroundings.ts';
 import { todaysPrescription } from './todays-prescription.ts';
 import { chosenToday, dueMinutes } from './todays-program.ts';
@@ -223,6 +217,11 @@ export function createAppState(around: Surroundings): AppState {
     if (!past) void keepForNextStart({ view, act }).catch((error: unknown) => around.report?.(error));
   }
 
+  /** Shows a change of what is on no disk. */
+  function showNow(changes: Partial<AppView>): void {
+    if (app) show({ ...app, view: { ...app.view, ...changes } });
+  }
+
   function show(next: App): void {
     app = next;
     for (const fn of [...listeners]) fn(next);
@@ -246,96 +245,13 @@ export function createAppState(around: Surroundings): AppState {
     await reload().catch((error: unknown) => {
       refusal = refusalOf(error);
       around.report?.(error);
-      if (app) show({ ...app, view: { ...app.view, refusal } });
+      showNow({ refusal });
     });
     return done;
   }
 
-  async function write(thing: Refusal['thing'], work: () => Promise<void>): Promise<boolean> {
-    return (await attempt(thing, work)) !== undefined;
-  }
-
-  /** Removes something and keeps it for an undo until the next day. */
-  async function remove(
-    thing: Refusal['thing'],
-    things: readonly RemovedThing[],
-    work: () => Promise<void>,
-  ): Promise<boolean> {
-    return write(thing, async () => {
-      await work();
-      await store.putRemovedToday(withRemoved(removed, things, around.today()));
-    });
-  }
-
-  async function bringBack(thing: RemovedThing): Promise<boolean> {
-    const isBack = await putBack(thing, act, around.instant());
-    return isBack && write('fault', () => store.putRemovedToday(withoutRemoved(removed, thing, around.today())));
-  }
-
-  const folderBackup = around.pickFolder && createFolderBackup({ ...around, pickFolder: around.pickFolder });
-  const drillKeeper = new DrillKeeper(
-    {
-      putRunning: (running) => write('running', () => store.putRunning(running)),
-      writeRep: (record, running) => write('running', () => store.writeRep(record, running)),
-      endDrill: (record) => write('running', () => store.endDrill(record)),
-      putDrill: (record) => write('drills', () => store.putDrill(record)),
-    },
-    around.instant,
-  );
   const act: AppActions = {
-    chooseProgram: (id) => act.changeKit({ programId: id, programDay: around.today() }),
-    putProgram: (program) => write('opened', () => store.putProgram(program)),
-    removeProgram: (id) => {
-      const value = app?.view.programs.find((program) => program.id === id);
-      return remove('opened', value ? [{ kind: 'program', value }] : [], () => store.removeProgram(id));
-    },
-    bringBack,
-    changeKit: (changes) =>
-      write('kit', () => store.changeKit(typeof changes === 'function' ? changes : () => changes)),
-    putDrill: (record) => write('drills', () => store.putDrill(record)),
-    removeDrills: (ids) => {
-      const records = last.visible.drills.filter(({ id }) => ids.includes(id));
-      const things = records.map((value) => ({ kind: 'drill' as const, value }));
-      return remove('drills', things, () => store.removeDrills(ids));
-    },
-    putDay: (entry) => write('days', () => store.putDay(entry)),
-    putWeek: (page) => write('weeks', () => store.putWeek(page)),
-    putNote: (note) => {
-      const value = note.removed ? last.visible.notes?.find(({ id }) => id === note.id) : undefined;
-      return value
-        ? remove('notes', [{ kind: 'note', value }], () => store.putNote(note))
-        : write('notes', () => store.putNote(note));
-    },
-    putMilestone: (milestone) => {
-      const value = milestone.removed ? last.visible.milestones?.find(({ id }) => id === milestone.id) : undefined;
-      return value
-        ? remove('milestones', [{ kind: 'milestone', value }], () => store.putMilestone(milestone))
-        : write('milestones', () => store.putMilestone(milestone));
-    },
-    putSeason: (season) => write('season', () => store.putSeason(season)),
-    putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
-    storedJournal: () => store.journal(),
-    takeIn: async (incoming) => (await attempt('fault', () => store.takeIn(incoming)))?.given,
-    takeBack: async (taken) => (await attempt('fault', () => store.takeBack(taken)))?.given,
-    async takeProgram(program, isToday = false) {
-      const { id } = program;
-      const before = (await store.programs()).find((one) => one.id === id);
-      const taken = await act.takeIn({
-        programs: [program],
-        ...(isToday ? { kit: { programId: id, programDay: around.today() } } : {}),
-      });
-      if (taken && before && id !== undefined) {
-        const at = around.instant();
-        await write('fault', () => store.putReplacedProgram({ title: before.title, programId: id, at, taken }));
-      }
-      return taken;
-    },
-    async undoReplaced() {
-      if (!replaced) return false;
-      const left = await act.takeBack(replaced.taken);
-      return left !== undefined && (await write('fault', () => store.putReplacedProgram(undefined)));
-    },
-    drillKeeper,
+    ...createStoredActions(around, () => app?.view, attempt),
     takeDrill: () => drillLock.take(),
     freeDrill: () => {
       drillLock.free();
@@ -343,40 +259,20 @@ export function createAppState(around: Surroundings): AppState {
     },
     setDrilling(next) {
       isDrilling = next;
-      if (app) show({ ...app, view: { ...app.view, isDrilling } });
+      showNow({ isDrilling });
     },
-    loadDemo: () => write('fault', () => store.mergeInto(demoDiary(around.today()))),
-    removeDemo: () => write('fault', () => store.rewriteJournal(withoutDemoDiary)),
     keepStored: async () => {
       persistence = await around.askForPersistence();
       await reload();
-    },
-    saveFile: around.saveFile,
-    saveBackup: async () => {
-      const saved = await attempt('fault', async () => {
-        const backup = await createBackup(store, around.instant());
-        around.saveFile(`larkhold-${around.today()}.backup.json`, formatBackup(backup));
-        return backup;
-      });
-      const backup = saved?.given;
-      if (!backup) return;
-      await act.changeKit(({ backup: { ...rest } }) => ({ backup: { ...rest, lastAt: backup.madeAt } }));
-    },
-    folderBackup,
-    async saveToFolder(asks) {
-      const end = (await folderBackup?.save(asks)) ?? 'no folder';
-      if (end === 'saved') await act.changeKit(({ backup }) => ({ backup: { ...backup, lastAt: around.instant() } }));
-      return end;
     },
     checkStored: async () => {
       const report = await store.integrityReport();
       await reload();
       return report;
     },
-    saveDump: () => saveDump(around),
     acceptLoss() {
       loss.accept();
-      if (app) show({ ...app, view: { ...app.view, lost: loss.lost } });
+      showNow({ lost: loss.lost });
     },
     leaveOut(error) {
       around.report?.(error);
@@ -389,13 +285,14 @@ export function createAppState(around: Surroundings): AppState {
     },
     removeOdd(entry) {
       const { table, key, value, isListed } = entry;
-      if (!isListed) return write('fault', () => store.removeAside(entry));
-      undrawn.forget(Object(value));
-      return write('fault', () => store.removeListed(table, key));
+      if (isListed) undrawn.forget(Object(value));
+      return attempt('fault', () => (isListed ? store.removeListed(table, key) : store.removeAside(entry))).then(
+        Boolean,
+      );
     },
     dismissRefusal() {
       refusal = undefined;
-      if (app) show({ ...app, view: { ...app.view, refusal } });
+      showNow({ refusal });
     },
     trySound: (kind) => around.trySound(kind, kit),
     ...(around.box ? { box: around.box } : {}),
@@ -413,7 +310,7 @@ export function createAppState(around: Surroundings): AppState {
     reload,
     tell(error) {
       refusal = refusalOf(error);
-      if (app) show({ ...app, view: { ...app.view, refusal } });
+      showNow({ refusal });
     },
     subscribe(fn) {
       listeners.add(fn);
