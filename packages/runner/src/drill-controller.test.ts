@@ -1,3 +1,4 @@
+import type { DrillRecord } from '@larkhold/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { actionOfKey } from './action-of-key.ts';
@@ -152,3 +153,31 @@ describe('a hold that the device does not live through', () => {
     expect(heard.filter((line) => line === 'running rest')).toHaveLength(1);
   });
 });
+
+describe('a page that is looked at once a second for four hours', () => {
+  it('holds to the millisecond, and loses no time', () => {
+    const environment = trialEnvironment();
+    const block = { sets: 1, reps: 60, drawMs: 500, holdMs: 180_000, letDownMs: 500, restMs: 60_000 };
+    const ended: DrillRecord[] = [];
+    const drill = new DrillController(
+      { prescription: trialPrescription(block), settings: defaultRunnerSettings, environment },
+      {
+        ...{ onShow: () => {}, onBegin: () => {}, onNotice: () => {}, onRep: () => {}, onChange: () => {} },
+        onEnd: (record) => ended.push(record),
+      },
+    );
+    drill.begin();
+    for (let second = 0; ended.length === 0 && second < 5 * 3600; second++) {
+      environment.sleep(950);
+      environment.pass(50);
+    }
+    const [{ reps, durationMs } = fail()] = ended;
+    expect(reps.map(({ outcome, heldMs }) => [outcome, heldMs])).toEqual(Array(60).fill(['held', 180_000]));
+    // Ten seconds to stand to, then 60 draws, holds and let-downs and the 59 rests between them.
+    expect(durationMs).toBe(10_000 + 60 * 181_000 + 59 * 60_000);
+  });
+});
+
+function fail(): never {
+  throw new Error('the drill did not end');
+}
