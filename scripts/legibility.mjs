@@ -66,7 +66,7 @@ async function rowOf([language, locale, said], { layout, flipped = false }, [nam
 
 const rows = [];
 try {
-  // Not all at once: each waits for a word that stands for a moment only.
+  // Not all at once: each waits for a word that is shown for a moment only.
   for (const language of languages)
     for (const layout of ['bow', 'numbers'])
       for (const some of [screens.slice(0, 3), screens.slice(3)])
@@ -87,7 +87,7 @@ writeFileSync(
 Height in minutes of arc of what a drill shows, measured in the built app by \`npm run legibility\`. ISO 9241-3 asks for 16 at the least, and 20 to 22 for
 ease. What is next is measured in a hold ("let down") and in a rest ("hold 5 s"), and the smaller is given. Each line is as large as its own words allow: \`<lark-glance>\`
 measures them in the font that the device has; the numbers here are those of DejaVu Sans, the widest plain typeface there is. Where a screen is too small for its
-distance the line says so before Begin. On a phone the number always stands before the bow, and the lines below it get the size that the distance asks for
+distance the line says so before Begin. On a phone the number is always in front of the bow, and the lines below it get the size that the distance asks for
 before the number gets the rest. A line that could not be read at the size that fits has its letters narrowed, to 0.77 of their width at the most (0.7 to 0.9 of
 the height is a good width, 0.5 the least, from memory of ISO 9241-3); what is next has two lines where that is not enough. Flipped for a mirror everything is as
 large; the smallest screen shows it. \`lark-glance-legible.browser.ts\` holds 16 minutes in both languages, straight and flipped.

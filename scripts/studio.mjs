@@ -25,7 +25,7 @@ export async function openStudio() {
   };
 }
 
-/** One archer's device. Looks by size, colours and mirror are changed under way: nothing is begun anew for another picture. */
+/** One archer's device. Looks by size, colours and mirror are changed under way: nothing is begun again for another picture. */
 async function createSitting(browser, address, { locale = 'en-GB', hasDemo = false, density = 1 } = {}) {
   const context = await browser.newContext({
     locale,

@@ -68,7 +68,7 @@ export default defineConfig({
         clientsClaim: true,
         globPatterns: ['**/*.{js,css,html,svg,png,webm,mp3,json,webmanifest}'],
         maximumFileSizeToCacheInBytes: 4_000_000,
-        // What sees is loaded, and kept for later without a network, only where the camera was asked for.
+        // What sees is loaded, and kept for later without a network, only where the camera was turned on.
         globIgnores: ['**/sight-worker-*', '**/lark-sight*', '**/sight-camera-*', '**/movenet-lightning-*'],
         runtimeCaching: [
           {

@@ -1,4 +1,4 @@
-/** What an element keeps to itself is nobody's to rely on, and does not stand in the manifest. */
+/** What an element keeps to itself is nobody's to rely on, and is not in the manifest. */
 const publicFace = {
   name: 'public-face',
   packageLinkPhase({ customElementsManifest }) {

@@ -1,5 +1,5 @@
 /**
- * How long work takes, as far as can be told on a machine that has other work too: the lesser of the clock's time, which counts what else
+ * How long work takes, as far as one can measure it on a machine that has other work too: the lesser of the clock's time, which counts what else
  * the machine does, and the processor's time, which counts threads that run beside it.
  * @param work what is timed
  * @returns milliseconds

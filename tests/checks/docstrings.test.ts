@@ -25,7 +25,7 @@ function undocumented(entry: string): string[] {
 
 describe('docstrings', () => {
   it.each(['engine', 'words', 'cues', 'sight', 'store', 'runner'])(
-    'stand on everything that %s exports',
+    'are on everything that %s exports',
     (name) => {
       expect(undocumented(`${root}packages/${name}/src/index.ts`)).toEqual([]);
     },

@@ -15,7 +15,7 @@ const turns: readonly (readonly [RegExp, string])[] = [
     'as it is, where it is',
   ],
   [/\bwhat (it|they|a \w+|the \w+) stands? on\b/i, 'what it needs'],
-  [/\b(is|are) told (anew|once|as such|at once|by name)\b/i, 'is reported'],
+  [/\b(is|are) told (again|once|as such|at once|by name)\b/i, 'is reported'],
   [/\bis had\b/i, 'is there'],
 ];
 

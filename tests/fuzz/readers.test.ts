@@ -16,9 +16,9 @@ function isPlain(value: unknown): boolean {
 }
 
 it.each(readers)(
-  '$name: any text is read or refused in words, never thrown at, and what is taken is written and read the same',
+  '$name: any text is read or refused in words, never thrown at, and what is accepted is written and read the same',
   ({ name, hostile, read }) => {
-    const counts = { taken: 0, refused: 0 };
+    const counts = { accepted: 0, refused: 0 };
     let [slowestMs, slowest] = [0, ''];
     fc.assert(
       fc.property(hostile, (text) => {
@@ -28,7 +28,7 @@ it.each(readers)(
         const ms = process.cpuUsage(before).user / 1000;
         if (ms > slowestMs) [slowestMs, slowest] = [ms, text];
         if (answer.ok) {
-          counts.taken++;
+          counts.accepted++;
           expect(isPlain(answer.value)).toBe(true);
           if (answer.written !== undefined) expect(answer.again?.(answer.written)).toBe(answer.written);
         } else {
@@ -42,8 +42,8 @@ it.each(readers)(
     );
     expect(Object.keys(Object.prototype)).toEqual([]);
     expect(Object.getOwnPropertyNames(Object.prototype)).toHaveLength(ownNamesBefore);
-    expect(counts.taken + counts.refused).toBeGreaterThanOrEqual(numRuns);
-    expect(counts.taken).toBeGreaterThan(0); // else nothing would have been written and read again
+    expect(counts.accepted + counts.refused).toBeGreaterThanOrEqual(numRuns);
+    expect(counts.accepted).toBeGreaterThan(0); // else nothing would have been written and read again
     console.info(
       `${name}: seed ${seed}, ${JSON.stringify(counts)}, slowest ${slowestMs.toFixed(1)} ms, of ${slowest.length} signs`,
     );

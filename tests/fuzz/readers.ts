@@ -281,7 +281,7 @@ export const readers: readonly Reader[] = [
       const running = runningDrillSchema.safeParse(JSON.parse(text));
       if (!running.success) return refusal(running.error.issues);
       const closed = cutOff(running.data, undefined).record;
-      if (closed === undefined) return { ok: false, messages: ['nothing had begun, or it cannot be told'] };
+      if (closed === undefined) return { ok: false, messages: ['nothing had begun, or nobody knows'] };
       return { ok: true, value: drillRecordSchema.parse(closed) };
     },
   },

@@ -166,7 +166,7 @@ describe.concurrent('every screen', () => {
     await examine('paused');
     await page.keyboard.press('Escape');
     await page.getByText('Stop the drill?').waitFor();
-    await page.waitForTimeout(400); // a second press within 300 ms would be taken for a bounce
+    await page.waitForTimeout(400); // a second press within 300 ms would count as a bounce
     await page.keyboard.press('Escape');
     await page.getByText('How was it?').waitFor();
     await examine('after the drill');

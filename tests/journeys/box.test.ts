@@ -120,7 +120,7 @@ journey(
     await phone.getByText('News of Laptop came in.').waitFor();
     await go(phone, '#/week/2026-W48/2026-11-23');
     await expect.poll(() => phone.getByLabel('Note', { exact: true }).inputValue()).toBe('review by the window');
-    // The page is loaded anew on the laptop: opening it is enough to have what the phone wrote last.
+    // The page is loaded again on the laptop: opening it is enough to have what the phone wrote last.
     await go(phone, dayHash);
     await phone.getByLabel('Practice arrows', { exact: true }).fill('72');
     await meet(phone);
@@ -232,7 +232,7 @@ journey(
     await press(laptop, 'Back to the controls of before');
     await laptop.getByText('The controls are as they were before.').waitFor();
     await expectPedal(laptop, false);
-    // From then on each goes its own way: what changes on the phone is not taken over by a round.
+    // From then on each goes its own way: what changes on the phone is not copied by a round.
     await go(phone, '#/kit/sound');
     await phone.getByLabel('How much is said').selectOption('most');
     await meet(phone);

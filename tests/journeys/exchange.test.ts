@@ -84,7 +84,7 @@ describe.concurrent('journals as files', () => {
     await phone.give(FIELD, 'again.journal.json', ofTablet);
     await phone.page.getByText('0 new, 0 changed, 3 the same.').waitFor();
 
-    // Now both change the same day: of each field the later edit stands, on both.
+    // Now both change the same day: of each field the later edit is kept, on both.
     await phone.page.getByRole('button', { name: 'Leave it' }).click();
     await phone.go('#/week');
     await phone.page.getByRole('button', { name: 'Practice arrows: 6 more' }).click();

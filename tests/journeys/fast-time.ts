@@ -24,7 +24,7 @@ interface PageClock {
 }
 
 /**
- * Moves the clock as a living page would see it, in steps. All but the last are taken inside the pages: from here each would be several messages,
+ * Moves the clock as a living page would see it, in steps. All but the last happen inside the pages: from here each would be several messages,
  * and one more script that every later page begins with.
  */
 export async function pass(context: BrowserContext, ms: number): Promise<void> {
@@ -71,7 +71,7 @@ export function drillView(page: Page): Promise<SessionView | undefined> {
 /**
  * Moves the clock to the very beginning of the next hold.
  * @param move how to move it, where somebody counts
- * @returns false where the drill is over, or stands still, before
+ * @returns false where the drill is over, or no longer runs, before
  */
 export async function passToHold(page: Page, move = (ms: number) => pass(page.context(), ms)): Promise<boolean> {
   for (let view = await drillView(page); view?.state === 'running'; view = await drillView(page)) {

@@ -37,11 +37,11 @@ export async function until(page: Page, isSo: () => boolean): Promise<void> {
 
 /** Waits in the page until an element is where it was a picture ago: the driver presses a place, not an element. */
 function standsStill(element: Element): Promise<void> {
-  return new Promise((stands) => {
+  return new Promise((isStill) => {
     let before: DOMRect | undefined;
     const look = () => {
       const { x, y, width, height } = element.getBoundingClientRect();
-      if (before?.x === x && before.y === y && before.width === width && before.height === height) return stands();
+      if (before?.x === x && before.y === y && before.width === width && before.height === height) return isStill();
       before = new DOMRect(x, y, width, height);
       requestAnimationFrame(look);
     };

@@ -118,7 +118,7 @@ describe.concurrent('first light', () => {
     await page.getByRole('button', { name: 'Skip', exact: true }).click();
 
     await goOn(page, 4);
-    // A drill of which too much was let down early is asked for again with less of the hold: 0.85 of 3 s, in halves of a second.
+    // A drill of which too much was let down early is prescribed again with less of the hold: 0.85 of 3 s, in halves of a second.
     await page.getByText(/hold 3\ss to 2\.5\ss, because too many holds were let down early or skipped/).waitFor();
     await page.goto(`${page.url().split('#')[0]}#/journal`);
     await page.locator('lark-drill-entry').first().waitFor();
@@ -175,7 +175,7 @@ describe.concurrent('first light', () => {
     await page.keyboard.press('Space');
     await phase(page, 'Hold').waitFor();
     await page.keyboard.press('Escape');
-    await page.waitForTimeout(500); // a second press within 300 ms would be taken for a bounce
+    await page.waitForTimeout(500); // a second press within 300 ms would count as a bounce
     await page.keyboard.press('Escape');
     await page.getByText('How was it?').waitFor();
     await page.getByRole('button', { name: 'Skip', exact: true }).click();

@@ -105,12 +105,12 @@ describe.concurrent('hands-free', () => {
     await tab.until(`find('lark-drill').view.state === 'running' && !${NOTICE}?.textContent.trim()`);
     const press = `dispatchEvent(new KeyboardEvent('keydown', { code: 'Escape', cancelable: true }))`;
     await tab.evaluate(press);
-    // A second press within 300 ms would be taken for a bounce.
+    // A second press within 300 ms would count as a bounce.
     await new Promise((resolve) => setTimeout(resolve, 500));
     await tab.evaluate(press);
     await tab.until('told.records.length === 1');
     const { records, notices } = await tab.told();
-    // All that was told, but for the sound, which stood still with the page and may be told before.
+    // All that was reported, but for the sound, which stopped with the page and may be reported before.
     expect(notices.filter((message) => !message.startsWith('The sound has stopped'))).toEqual([
       'Time was lost: the device slept or the page stopped. A rep that was running is marked unsure. Press Resume to go on.',
     ]);
@@ -171,7 +171,7 @@ describe.concurrent('hands-free', () => {
     const unseen = changes
       .filter(({ visibility }) => visibility === 'hidden')
       .map(({ kind }) => kind)
-      .filter((kind, at, all) => kind !== all[at - 1]); // a hold is reported anew every two seconds
+      .filter((kind, at, all) => kind !== all[at - 1]); // a hold is reported again every two seconds
     // A look on a busy machine can be late by more than a phase is long: a phase may be passed over, but none may be announced out of order.
     let toCome = ['draw', 'hold', 'letDown', 'rest', 'draw', 'hold', 'letDown'];
     for (const kind of unseen.slice(unseen[0] === 'ready' ? 1 : 0)) {
@@ -205,7 +205,7 @@ describe.concurrent('hands-free', () => {
     await tab.close();
   });
 
-  it('a sound that stops in mid-drill is reported at once, and taken back when it returns', async ({ expect }) => {
+  it('a sound that stops in mid-drill is reported at once, and the report ends when it returns', async ({ expect }) => {
     const { page, faults, leave } = await arriveAtKit({
       before: () => {
         const made: AudioContext[] = [];
@@ -255,7 +255,7 @@ describe.concurrent('hands-free', () => {
         Object.assign(window, { asked });
       },
     });
-    /** A button that stands still until the page has looked at it twice. */
+    /** A button that does not move until the page has looked at it twice. */
     const button = async (isDown: boolean) => {
       const before = await page.evaluate((pressed) => {
         const { pad, asked } = window as unknown as {
@@ -303,7 +303,7 @@ describe.concurrent('hands-free', () => {
     expect((await end(page)).records[0]?.reps).toMatchObject([{ outcome: 'held', heldMs: 1000 }]);
     for (const key of ['ArrowUp', 'ArrowUp', 'PageDown', 'ArrowDown', 'PageDown']) {
       await page.keyboard.press(key);
-      await page.waitForTimeout(350); // the same key within 300 ms would be taken for a bounce
+      await page.waitForTimeout(350); // the same key within 300 ms would count as a bounce
     }
     await page.goto(`${inject('address')}#/journal`);
     await page.locator('lark-drill-entry summary').first().click();

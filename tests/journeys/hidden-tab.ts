@@ -1,7 +1,7 @@
 import { launchWithTabs, openTab } from '../bench/cues/raw-tabs.mjs';
 import { PATIENCE_MS } from './patience.ts';
 
-/** The app in a tab that can truly be hidden and frozen, with a program taken for today and the line open. */
+/** The app in a tab that can truly be hidden and frozen, with a program chosen for today and the line open. */
 export interface HiddenTab {
   /** Gives the value of an expression; `find(selector)` in it looks through all shadow roots. */
   evaluate(expression: string): Promise<unknown>;
@@ -17,7 +17,7 @@ export interface HiddenTab {
   }>;
   hide(): Promise<void>;
   show(): Promise<void>;
-  /** All of the page stands still, its Workers and its sound too, as a browser does to a tab it saves memory on. */
+  /** All of the page stops, its Workers and its sound too, as a browser does to a tab it saves memory on. */
   freeze(): Promise<void>;
   thaw(): Promise<void>;
   close(): Promise<void>;
@@ -25,7 +25,7 @@ export interface HiddenTab {
 
 const ASK_MS = 200;
 
-// The app's elements stand in shadow roots; `find` gives the first in any of them.
+// The app's elements are in shadow roots; `find` gives the first in any of them.
 const TOOLS = `
   globalThis.find = (selector, root = document) => {
     const here = root.querySelector(selector);

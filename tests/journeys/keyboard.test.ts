@@ -90,7 +90,7 @@ describe.concurrent('by keyboard alone', () => {
     await press(page, 'Space');
     // The let-down and its rest may be over before a busy machine looks.
     await page.locator('lark-glance').getByText('rep 2 of 2').first().waitFor();
-    await page.waitForTimeout(400); // a second press within 300 ms would be taken for a bounce
+    await page.waitForTimeout(400); // a second press within 300 ms would count as a bounce
     await press(page, 'Escape');
     await page.getByText('Stop the drill?').waitFor();
     await tabAndPress(page, 'Keep going');
@@ -142,7 +142,7 @@ describe.concurrent('by keyboard alone', () => {
     await leave();
   });
 
-  it('a program is made and shared, rows taken away on the way; the kit is changed and everything saved', async ({
+  it('a program is made and shared, rows removed on the way; the kit is changed and everything saved', async ({
     expect,
   }) => {
     const { page, faults, leave } = await arrive('#/rack', { acceptDownloads: true });

@@ -71,7 +71,7 @@ export async function press(page: Page, key: string): Promise<void> {
   await page.keyboard.press(key);
   const isLost = async (): Promise<boolean> => {
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 60))));
-    // What is drawn anew may push it out of sight; the next stop brings it back.
+    // What is drawn again may push it out of sight; the next stop brings it back.
     return (await focusOf(page)).fault === LOST;
   };
   // A control that goes away has its focus handed on a tenth of a second later, or as much later as the machine is busy.

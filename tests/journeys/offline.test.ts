@@ -65,7 +65,7 @@ it('a newer version waits while a drill runs, is offered after it, and reaches t
   });
   expect(await page.getByText('A newer version is ready.').count()).toBe(0);
 
-  // Another tab takes it in the middle of this drill: old and new stand side by side.
+  // Another tab takes it in the middle of this drill: old and new are side by side.
   await other.getByRole('button', { name: 'Use it now' }).click();
   await expect.poll(() => version(other)).toBe('second');
   await other.getByRole('heading', { level: 1 }).waitFor();

@@ -90,7 +90,7 @@ export function motionFaults(page: Page): Promise<string[]> {
 }
 
 /**
- * Under forced colours the page's ground is the system's: what is drawn must stand out from that, not from ours.
+ * Under forced colours the page's ground is the system's: what is drawn must contrast with that, not with ours.
  * @param page with `forcedColors: 'active'`
  * @returns drawn lines, shapes, words and charts with a contrast below 3 (WCAG 2.2, 1.4.11) to the system's ground
  */

@@ -171,7 +171,7 @@ async function give(page: Page, field: string, name: string, text: string): Prom
 }
 
 describe("a coach's month", () => {
-  it('is written in an answer, taken in, due on its days, and comes back in seconds, reps and days', async () => {
+  it('is written in an answer, accepted, due on its days, and comes back in seconds, reps and days', async () => {
     const archer = await arrive('#/coach', { timezoneId: 'Europe/London', acceptDownloads: true });
     const { page, context, faults } = archer;
     const go = (hash: string) => page.goto(`${page.url().split('#')[0]}${hash}`);

@@ -53,7 +53,7 @@ describe('the bow in units', () => {
     expect(onFingersWeightLbf(marked, draw)).toBe(onFingers);
   });
 
-  it('no other numbers are taken', () => {
+  it('no other numbers are accepted', () => {
     for (const wrong of [-1, 101, Number.NaN]) expect(() => onFingersWeightLbf(wrong, 28)).toThrow(/markedLbf/);
     for (const wrong of [14, 41, Number.NaN]) expect(() => onFingersWeightLbf(30, wrong)).toThrow(/drawInches/);
     expect(() => drawLengthInches(-1)).toThrow(RangeError);

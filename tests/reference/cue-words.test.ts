@@ -1,4 +1,4 @@
-// Nothing that is said or sounded in a drill may be taken for an order to let the string go. The words are those that judges, coaches and
+// Nothing that is said or sounded in a drill may be mistaken for an order to let the string go. The words are those that judges, coaches and
 // archers use for it in English; common practice, no single source.
 import { readFileSync } from 'node:fs';
 import { cueTone, pressSounds, type SoundKind } from '@larkhold/cues';
@@ -75,7 +75,7 @@ describe('words', () => {
 
 describe('tones', () => {
   // World Archery rules, book 3, 13.1.2 (from memory): two whistles to the line, one to begin shooting, three to stop. A long level note
-  // at the end of a hold could be taken for the one that begins.
+  // at the end of a hold could be mistaken for the one that begins.
   it('the one that ends a hold falls all the way and is no level note', () => {
     const rate = 24_000;
     const samples = cueTone('letDown', rate);

@@ -141,7 +141,7 @@ describe('a prediction', () => {
     expect(predictSession(empty, { maxHoldSeconds: 120 })).toEqual({ reps: [], curve: [{ atMs: 0, reserve: 1 }] });
   });
 
-  it('stands with the sentence of what it is not', () => {
+  it('comes with the sentence of what it is not', () => {
     expect(FATIGUE_CAUTION).toMatch(/not calibrated on archers and is kind to moderate drills/);
   });
 });

@@ -28,7 +28,7 @@ describe('the id of a program', () => {
     for (const id of ids) expect(validate(id) && version(id) > 0).toBe(true);
   });
 
-  it('is refused where it is none, at its place in the file', () => {
+  it('is refused where it is invalid, at its place in the file', () => {
     for (const id of ['017f22e2-79b0-7', '017f22e279b07cc398c4dc0c0c07398f', 'x']) {
       expect(validate(id)).toBe(false);
       const read = parseProgram(formatProgram({ ...program!, id }));

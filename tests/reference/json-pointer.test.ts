@@ -25,7 +25,7 @@ describe('JSON Pointer', () => {
     expect(pointerTo(['~1'])).toBe('/~01');
   });
 
-  it('stands with every problem of a program file', () => {
+  it('comes with every problem of a program file', () => {
     const text =
       '{"format":"larkhold/program","version":1,"title":"x","tool":"bow","a/b~c":1,"blocks":[{"title":"y","drill":"holding","sets":1,"reps":1,"draw":3,"hold":-5,"letDown":3,"rest":{"seconds":5}}]}';
     const read = parseProgram(text);

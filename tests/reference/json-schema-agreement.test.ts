@@ -143,7 +143,7 @@ describe('the schema and the reader', () => {
     );
     expect(seen.bothOpen).toBeGreaterThan(300);
     expect(seen.bothRefuse).toBeGreaterThan(1000);
-    // Each of the known differences has been met, so that none is listed that is none; the last needs more than a change or three.
+    // Each of the known differences has been met, so that the list holds no other; the last needs more than a change or three.
     expect([...weaker].sort()).toEqual(
       Object.keys(knownWeaker)
         .filter((name) => name !== 'more than the reader takes')

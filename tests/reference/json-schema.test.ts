@@ -20,7 +20,7 @@ const packagedSchema = readFileSync(
 
 type Path = readonly (string | number)[];
 
-/** The file with the value at a path replaced, or taken out when it is undefined. */
+/** The file with the value at a path replaced, or removed when it is undefined. */
 function withValue(path: Path, value: unknown): unknown {
   const file: unknown = JSON.parse(fixture);
   let at = file as Record<string | number, unknown>;

@@ -172,7 +172,7 @@ describe('acute:chronic workload ratio', () => {
     expect(() => workloadRatio([1, -1])).toThrow(RangeError);
   });
 
-  it('stands with the sentence that it does not predict', () => {
+  it('comes with the sentence that it does not predict', () => {
     expect(WORKLOAD_RATIO_CAUTION).toMatch(/does not predict/);
   });
 });

@@ -67,7 +67,7 @@ describe('the longest hold, from the journal', () => {
   });
 
   // Frey Law & Avin 2010, Ergonomics 53:109, table 2: a shoulder's endurance goes with the load to the power of -1.83.
-  it('is told at the weight that is asked about: a tenth more on the fingers takes a sixth off', () => {
+  it('is given for the weight in question: a tenth more on the fingers makes it a sixth shorter', () => {
     const records = [tired(10, 30_000, { onFingersLbf: 40 })];
     const at = (onFingersLbf: number) => estimateMaxHold(records, builtInPrograms, today, { onFingersLbf });
     expect(at(40)).toMatchObject({ seconds: 30, atLbf: 40 });

@@ -106,7 +106,7 @@ describe('a simulated year', () => {
     expect(own).toBeLessThan(plan / 2);
   });
 
-  it('leads nobody down to nothing: at the end each is asked for a hold that is worth holding', () => {
+  it('leads nobody down to nothing: at the end each is prescribed a hold that is worth holding', () => {
     for (const { archer, weeks } of all) {
       const foot = Math.min(...archer.program.blocks.map(({ hold }) => hold));
       const asked = Math.max(...weeks.slice(-4).map(({ askedMs }) => askedMs)) / 1000;

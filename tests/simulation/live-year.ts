@@ -49,7 +49,7 @@ export interface LivedWeek {
   monotony?: number;
   /** Rolling, at the week's end. */
   ratio?: number;
-  /** Longest hold that was asked for, milliseconds. */
+  /** Longest hold that was prescribed, milliseconds. */
   askedMs: number;
   /** Rules that acted. */
   rules: readonly string[];

@@ -62,7 +62,7 @@ export class SoakedBrowser {
     this.#nowMs += ms;
   }
 
-  /** Moves the wall clock alone, as a machine whose page clock stands still while it sleeps. */
+  /** Moves the wall clock alone, as a machine whose page clock stops while it sleeps. */
   async jumpWall(ms: number): Promise<void> {
     this.#nowMs += ms;
     await this.#browser.context.clock.setSystemTime(this.#nowMs);

@@ -36,14 +36,14 @@ export async function liveDrill(
     await browser.fillDisk();
   }
   const toHold = () => passToHold(browser.page, (ms) => browser.pass(ms));
-  let stands = true;
-  for (let rep = 0; stands && (await toHold()); rep++) {
+  let isUnderWay = true;
+  for (let rep = 0; isUnderWay && (await toHold()); rep++) {
     const fault = faults.find((one, index) => one !== undefined && atRep[index] === rep);
     // What was really held changes what is asked on another day: how long, the screen says.
     const holdMs = (await drillView(browser.page))?.stepMs ?? 0;
-    stands = fault ? await liveFault(life, reps, fault, holdMs) : await liveRep(life, reps, holdMs);
+    isUnderWay = fault ? await liveFault(life, reps, fault, holdMs) : await liveRep(life, reps, holdMs);
   }
-  if (!stands) return;
+  if (!isUnderWay) return;
   await browser.page.getByText('How was it?').waitFor();
   // The closing frame covers all of it for some seconds; a press sends it away.
   await browser.page.locator('lark-after .closing').dispatchEvent('pointerdown');
@@ -59,7 +59,7 @@ export async function liveDrill(
   await browser.page.getByText('The device has no room left').waitFor({ state: 'detached' });
 }
 
-/** One rep, of whose hold something has passed, as it goes on most days. @returns true: the drill still stands */
+/** One rep, of whose hold something has passed, as it goes on most days. @returns true: the drill is still under way */
 async function liveRep({ browser, dice }: Life, reps: KnownRep[], holdMs: number, passedMs = 0): Promise<boolean> {
   const lot = dice.next();
   const atMs = dice.between(passedMs, holdMs - 500);
@@ -80,7 +80,7 @@ const LOOK_MS = 100;
 /** What is on the disk of a hold is renewed as often. */
 const RENEWED_MS = 2_000;
 
-/** One rep in which something goes wrong. @returns whether the drill still stands */
+/** One rep in which something goes wrong. @returns whether the drill is still under way */
 async function liveFault(life: Life, reps: KnownRep[], fault: HoldFault, holdMs: number): Promise<boolean> {
   const { browser, dice } = life;
   life.count(fault);

@@ -1,7 +1,7 @@
 import { say } from '@larkhold/words';
 import type { CommanderError, HelpConfiguration } from 'commander';
 
-/** @returns how help is written: commander's own words are English only, so ours stand in for them */
+/** @returns how help is written: commander's own words are English only, so ours replace them */
 export function helpInWords(): HelpConfiguration {
   const [usage, options, commands] = [say('prompt.usage'), say('prompt.options'), say('prompt.commands')];
   return {

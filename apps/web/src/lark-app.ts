@@ -119,7 +119,7 @@ export class LarkApp extends LitElement {
     // The page's own word, until the journal is read: nothing is shown that could be wrong.
     if (!app) return html`<slot></slot>`;
     const { isDrilling } = app.view;
-    // Every place is made anew in another language.
+    // Every place is made again in another language.
     const page = html`<button class="skip" ?hidden=${isDrilling} @click=${this.#toMain}>${say('app.skipToPage')}</button>
       <nav aria-label=${say('app.places')} ?hidden=${isDrilling}>
         <p class="name" aria-hidden="true">Larkhold</p>

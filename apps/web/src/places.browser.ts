@@ -126,7 +126,7 @@ test('a broken file shows every problem with its place, and the rack is as it wa
   await expectClean();
 });
 
-test('a program file is opened, asks before it is kept beside its like, and is taken for today', async () => {
+test('a program file is opened, asks before it is kept beside one of its id, and is chosen for today', async () => {
   const rack = await goTo('#/rack', 'lark-rack');
   const [first] = state.app?.view.programs ?? [];
   if (!first) throw new TypeError('the rack is empty');

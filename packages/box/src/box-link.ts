@@ -41,7 +41,7 @@ export const boxLinkSchema = z.object({
     left: z.array(z.string().max(64)).max(4).optional(),
   }),
   met: z.record(z.string().max(16), metDeviceSchema),
-  /** Files that were told of as bad, with the mark they had: they are not read again. */
+  /** Files that were reported as bad, with the mark they had: they are not read again. */
   told: z.record(z.string().max(64), z.object({ mark: z.string().max(200), kind: z.enum(boxTroubleKinds) })),
   /** When a round last went well. */
   lastRoundAt: z.string().max(40).optional(),

@@ -244,7 +244,7 @@ describe('an odd box', () => {
     expect((await phone.journal()).drills).toHaveLength(2);
   });
 
-  it('into which half a file was written when the power was cut: it is put anew, whole, by its device', async () => {
+  it('into which half a file was written when the power was cut: it is put again, whole, by its device', async () => {
     const { box, phone, laptop, file } = twoDevices();
     await phone.meet(box);
     await phone.store.putDrill({ ...trialDrill('d1', 5), editedAt: await phone.instant() });

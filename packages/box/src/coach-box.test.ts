@@ -98,7 +98,7 @@ describe('a coach’s box', () => {
   });
 });
 
-it('an invitation goes through a link and back; any other text is none', async () => {
+it('an invitation goes through a link and back; any other text is refused', async () => {
   const invite = inviteOf(await createCoachDesk('Ode “the” coach 🏹', 'https://club.invalid/box'));
   expect(parseInvite(formatInvite(invite))).toEqual(invite);
   expect(parseInvite(formatInvite(invite).slice(0, -9))).toBeUndefined();

@@ -14,7 +14,7 @@ const inviteSchema = z.object({
     .max(400)
     .regex(/^(\/(?!\/)|https?:\/\/)[^?#@]*$/),
 });
-/** What an archer needs to hand over to a coach: no secret, so that it may stand on a club's wall. */
+/** What an archer needs to hand over to a coach: no secret, so that it may hang on a club's wall. */
 export type CoachInvite = z.output<typeof inviteSchema>;
 
 /**

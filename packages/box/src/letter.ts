@@ -10,7 +10,7 @@ const letterSchema = z.object({
   kind: z.enum(['hand-over', 'answer']),
   owner: z.string().regex(/^[a-z0-9]{1,16}$/),
   turn: z.int().min(0),
-  /** Whom an answer goes to: a name in the same folder, and a public key that nobody but the coach is told. */
+  /** Whom an answer goes to: a name in the same folder, and a public key that only the coach gets. */
   reply: z.object({ owner: z.string().regex(/^[a-z0-9]{1,16}$/), recipient: z.string().max(200) }).optional(),
   /** A hand-over file, whole, as it would be sent. */
   file: z.string(),

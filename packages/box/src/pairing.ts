@@ -53,7 +53,7 @@ export async function deriveBoxKeys({ secret }: Pairing): Promise<BoxKeys> {
 }
 
 /**
- * Writes a pairing as the end of a link, to stand behind `#`: no host ever sees it.
+ * Writes a pairing as the end of a link, to follow a `#`: no host ever sees it.
  * @param pairing the pairing.
  * @returns the text: the secret, and the address where there is one.
  */

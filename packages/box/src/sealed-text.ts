@@ -41,7 +41,7 @@ const HEAD_BYTES = 4;
 /**
  * Seals a text: deflated, then encrypted.
  * @param text any text.
- * @param cipher of whoever shall read it.
+ * @param cipher of whoever will read it.
  * @returns the file's content.
  */
 export async function sealText(text: string, cipher: Cipher): Promise<Uint8Array<ArrayBuffer>> {

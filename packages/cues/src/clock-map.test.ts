@@ -29,7 +29,7 @@ describe('createClockMap', () => {
     const map = createClockMap();
     const add = (pageMs: number, audioMs: number) => map.add({ pageMs, audioSeconds: audioMs / 1000, isExact: true });
     for (let pageMs = 0; pageMs <= 60_000; pageMs += 50) add(pageMs, pageMs * 1.0001);
-    // 0.1 ms a second: the middle of two seconds stands one second back.
+    // 0.1 ms a second: the middle of two seconds is one second back.
     expect(Math.abs(map.toAudio(60_000)! * 1000 - 60_006)).toBeLessThan(0.11);
     for (const pageMs of [60_050, 60_100, 60_150]) add(pageMs, pageMs * 1.0001 - 11.6);
     expect(Math.abs(map.toAudio(60_150)! * 1000 - (60_156.015 - 11.6))).toBeLessThan(0.02);
@@ -95,7 +95,7 @@ describe('createClockMap', () => {
     expect(map.toAudio(5000)).toBeCloseTo(5, 9);
   });
 
-  it('begins anew when the audio clock stood still', () => {
+  it('begins again when the audio clock stood still', () => {
     const map = createClockMap();
     map.add({ pageMs: 1000, audioSeconds: 1, isExact: true });
     map.add({ pageMs: 4000, audioSeconds: 1.5, isExact: true });

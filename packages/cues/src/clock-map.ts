@@ -23,7 +23,7 @@ const STEP_MS = 1;
 const EXACT_GAP_MS = 1000;
 /** How long another reading counts, in milliseconds: long enough to see past the steps, short enough to follow drift. */
 const STEPPED_WINDOW_MS = 1500;
-/** No stamp is late by so much: the audio clock stood still, in milliseconds. */
+/** How late no stamp is, ms: beyond it the audio clock stood still. */
 const JUMP_MS = 200;
 /** A time stamp further than this from now is a leftover, in milliseconds. */
 const LEFTOVER_MS = 250;
@@ -33,7 +33,7 @@ export interface ClockMap {
   add(reading: ClockReading): void;
   /** What must be put on the audio clock to be heard at a page time, seconds; undefined before the first reading. */
   toAudio(pageMs: number): number | undefined;
-  /** The last exact reading stands apart: it was stamped late, or the sound has lost a step; the next ones say which. */
+  /** The last exact reading differs from the rest: it was stamped late, or the sound has lost a step; the next ones say which. */
   readonly isInDoubt: boolean;
   clear(): void;
 }

@@ -133,7 +133,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
     );
   });
 
-  it('armed anew at any moment with the same cues, says each once', () => {
+  it('armed again at any moment with the same cues, says each once', () => {
     for (let laterMs = 0; laterMs <= 700; laterMs += 10) {
       const audio = trialAudio();
       const { player, walk } = playerOn(audio);
@@ -161,7 +161,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
     }
   });
 
-  it('disarmed, nothing more sounds, not even what is on the audio clock already, and no wake-up is asked for', () => {
+  it('disarmed, nothing more sounds, not even what is on the audio clock already, and no wake-up is requested', () => {
     const audio = trialAudio();
     const { player, walk, isAwake } = playerOn(audio);
     walk(300);

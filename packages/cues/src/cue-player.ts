@@ -65,7 +65,7 @@ const SAFE_START_SECONDS = 0.005;
 /**
  * A player of cues: they are put on the audio clock seconds ahead, so that a busy or hidden page is still on time.
  *
- * @param settings how cues sound; what is left out stands as in `defaultCueSettings`
+ * @param settings how cues sound; what is left out is as in `defaultCueSettings`
  * @param environment clock, output and wake-ups, for tests
  * @returns the player, silent until something is armed
  * @throws RangeError when the level is not between 0 and 1
@@ -183,7 +183,7 @@ export function createCuePlayer(
     );
   }
 
-  /** Starts anew what has not sounded yet, after a change of voice. */
+  /** Starts again what has not sounded yet, after a change of voice. */
   function restart(): void {
     const audio = output.context();
     if (!audio) return;

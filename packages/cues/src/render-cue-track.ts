@@ -114,6 +114,6 @@ async function loadTrackWords(sampleRate: number): Promise<WordSounds | undefine
     const buffer = await audio.decodeAudioData(bytes);
     return { sampleRate: buffer.sampleRate, samples: buffer.getChannelData(0) };
   };
-  // Without the words the tones stand in for them, as they do in the player.
+  // Without the words the tones replace them, as they do in the player.
   return loadSpritePack(ownPackUrl, decode).catch(() => undefined);
 }

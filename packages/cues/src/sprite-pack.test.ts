@@ -54,7 +54,7 @@ describe('sprite pack', () => {
     expect(getWords(undefined, { kind: 'rest' })).toBeUndefined();
   });
 
-  it('another language is another folder: its sounds stand for the words that cues bring', async () => {
+  it('another language is another folder: its sounds replace the words that cues bring', async () => {
     const german: SpritePack = {
       ...{ format: 'larkhold-sprites', version: 1, language: 'de' },
       files: ['unknown-codec', 'sound'],
@@ -117,7 +117,7 @@ describe('sprite pack', () => {
     expect(all.filter((words) => !getWords(heard, { kind: 'question', words }))).toEqual([]);
   });
 
-  it('has no word that could be taken for an order to let an arrow go', () => {
+  it('has no word that could be mistaken for an order to let an arrow go', () => {
     const text = english.sprites.map((sprite) => sprite.words).join('\n');
     expect(text).not.toMatch(/releas|loos|fir(e|ing)\b|shoot|let go/i);
   });

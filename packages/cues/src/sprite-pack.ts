@@ -99,7 +99,7 @@ export function cutSprites(
     const first = Math.round((startMs / 1000) * sampleRate);
     const end = Math.min(samples.length, first + Math.round((durationMs / 1000) * sampleRate));
     const audible = firstAudible(samples, first, end);
-    // A view and no copy: the words come in the first draw of a drill, which must not stand still for them.
+    // A view and no copy: the words come in the first draw of a drill, which must not wait for them.
     if (audible !== undefined) byWords.set(wordKey(words), samples.subarray(Math.max(first, audible - 1), end));
   }
   return { sampleRate, byWords, byKind: pack.kinds };

@@ -24,7 +24,7 @@ export interface Watchdog {
   onTrouble(listen: (trouble: CueTrouble | undefined) => void): () => void;
 }
 
-/** The audio clock moves in steps of some ten milliseconds; standing for this long is no step, in milliseconds. */
+/** The audio clock moves in steps of some ten milliseconds; no movement for this long is no step, in milliseconds. */
 export const STILL_MS = 350;
 
 /**

@@ -20,7 +20,7 @@ const FIXED: Readonly<Record<string, DrillAction>> = {
  * What a key means at this moment.
  * @param code `KeyboardEvent.code`
  * @param keys the archer's keys; those come first, then P, L, N, R and Escape
- * @param view where the drill stood when it was pressed; undefined before it begins
+ * @param view where the drill was when it was pressed; undefined before it begins
  * @returns the action, or undefined when the key means nothing now
  */
 export function actionOfKey(

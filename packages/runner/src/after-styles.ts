@@ -281,7 +281,7 @@ export const afterStyles = css`
       visibility: hidden;
     }
   }
-  /* Without motion it does not go by itself, so it stands above the questions and covers nothing. */
+  /* Without motion it does not go by itself, so it is above the questions and covers nothing. */
   @media (prefers-reduced-motion: reduce) {
     .closing {
       position: static;

@@ -2,7 +2,7 @@ import type { CuePlayer, SoundCue } from '@larkhold/cues';
 import type { SessionView, Timeline } from '@larkhold/engine';
 import { whyCue } from './why-asked.ts';
 
-/** Cues are not scheduled anew when the origin moved by no more than this, milliseconds. */
+/** Cues are not scheduled again when the origin moved by no more than this, milliseconds. */
 const SAME_ORIGIN_MS = 1;
 
 /** Keeps a drill's cues scheduled where the session is: ahead while it runs, none in a pause. */

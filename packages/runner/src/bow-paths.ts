@@ -8,7 +8,7 @@ export interface BowPaths {
   limbs: string;
   /** The whole string. */
   string: string;
-  /** The part of the string that stands for the time left, on both sides of the fingers. */
+  /** The part of the string that shows the time left, on both sides of the fingers. */
   lit: string;
   grip: string;
   /** Where the fingers are on the string. */
@@ -45,7 +45,7 @@ const RISER: readonly (string | readonly [number, number])[] = [
  * own two hands.
  * @param amountRatio how far it is drawn, 0 to 1
  * @param hand the hand that draws; left turns the picture over
- * @param leftRatio the share of the time that is left, 0 to 1: so much of the string is lit
+ * @param leftRatio the share of the time that is left, 0 to 1: the share of the string that is lit
  * @returns SVG paths
  * @throws RangeError when the amount is not between 0 and 1
  */

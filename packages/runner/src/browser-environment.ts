@@ -44,7 +44,7 @@ export function browserEnvironment(): RunnerEnvironment {
   };
 }
 
-/** A hidden page's own timers are slowed, so there the Worker is asked, and often: nobody sees such a page stand still. */
+/** A hidden page's own timers are slowed, so there the Worker is asked, and often: nobody sees such a page hang. */
 function callAfter(ms: number, fn: () => void): () => void {
   if (document.visibilityState === 'hidden') return callHidden(Math.min(ms, HIDDEN_FRAME_MS), fn);
   const timer = setTimeout(fn, ms);

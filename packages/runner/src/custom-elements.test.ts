@@ -14,7 +14,7 @@ interface Manifest {
 
 const read = (path: string): Manifest => JSON.parse(readFileSync(path, 'utf8'));
 
-test('the manifest is what the analyzer finds in the sources; `npm run manifest -w packages/runner` writes it anew', () => {
+test('the manifest is what the analyzer finds in the sources; `npm run manifest -w packages/runner` writes it again', () => {
   const folder = mkdtempSync(join(tmpdir(), 'larkhold-manifest-'));
   execFileSync(process.execPath, [analyzer, 'analyze', '--quiet', '--outdir', relative(room, folder)], { cwd: room });
   const found = read(join(folder, 'custom-elements.json'));

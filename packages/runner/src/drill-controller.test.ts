@@ -35,7 +35,7 @@ describe('a page that is busy', () => {
   it('logs the true hold of a press that it handles late', () => {
     const { drill, environment, heard } = begun();
     environment.pass(HOLD_MS + 4000 - START_MS);
-    environment.sleep(1500); // the page stands still; the press comes 0.3 s into that
+    environment.sleep(1500); // the page hangs; the press comes 0.3 s into that
     pressKey(drill, 'Space', HOLD_MS + 4300);
     expect(heard).toContain('short 4300');
     expect(drill.view).toMatchObject({ step: { kind: 'letDown' }, msLeft: 3000 - 1200 });
@@ -147,7 +147,7 @@ describe('a hold that the device does not live through', () => {
     expect(heldMs).toEqual(Array.from({ length: 15 }, (_, index) => index * 2000));
   });
 
-  it('is not told anew in a rest, where nothing is at stake', () => {
+  it('is not reported again in a rest, where nothing is at stake', () => {
     const { environment, heard } = begun();
     environment.pass(HOLD_MS + 13_000 + 18_000 - START_MS);
     expect(heard.filter((line) => line === 'running rest')).toHaveLength(1);

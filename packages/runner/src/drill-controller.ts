@@ -31,7 +31,7 @@ import { nextWhy } from './why-asked.ts';
 
 /** How long the last sound may take after the end. */
 const LAST_SOUND_MS = 4_000;
-/** How often a hold is reported anew, so that little of it is unknown if the device dies. */
+/** How often a hold is reported again, so that little of it is unknown if the device dies. */
 const RENEW_MS = 2_000;
 
 /** Walks one session on a clock, keeps its cues armed, and says what happened. */
@@ -115,7 +115,7 @@ export class DrillController {
     return this.#isUnheard;
   }
 
-  /** Whether the archer has been asked if the drill shall stop. */
+  /** Whether the archer has been asked if the drill should stop. */
   get isAskingToStop(): boolean {
     return this.#stop.untilMs !== undefined;
   }
@@ -213,7 +213,7 @@ export class DrillController {
     if (seen === 'letDown') this.#listener.onChange(this.#session.snapshot());
   }
 
-  /** Asks whether the drill shall stop; asked again it stops, but not while the bow is drawn. */
+  /** Asks whether the drill should stop; asked again it stops, but not while the bow is drawn. */
   askToStop(): void {
     const nowMs = this.#input.environment.nowMs();
     if (!isUnderWay(this.#view) || !this.#counts('stop', nowMs)) return;
@@ -267,12 +267,12 @@ export class DrillController {
     const said = answer?.said ?? pressSound(action, before, this.#session.view());
     this.#advance(this.#input.environment.nowMs());
     this.#follow();
-    // After the cues are armed anew, or the press would be silenced with those before.
+    // After the cues are armed again, or the press would be silenced with those before.
     if (said) this.#cues.say(said.kind, said.words);
     if (answer) this.#tellChange(this.#session.snapshot());
   }
 
-  /** Where the drill stood at a moment that it has been walked to. */
+  /** Where the drill was at a moment that it has been walked to. */
   #standAsOf(atMs: number): Stand {
     return atMs < (this.#seenMs ?? atMs) ? this.standAt(atMs) : this.#session.view();
   }
@@ -289,7 +289,7 @@ export class DrillController {
     this.#askLook();
   }
 
-  /** Asks for the next look in place of the one that was asked for; for none where nothing can change by itself. */
+  /** Requests the next look in place of the one requested before; none where nothing can change by itself. */
   #askLook(): void {
     const nowMs = this.#input.environment.nowMs();
     const view = this.#view;
@@ -318,7 +318,7 @@ export class DrillController {
     } else this.#askLook();
   }
 
-  /** Walks on. What slept, stood still or could be neither seen nor heard is a gap: nothing of it may be credited. */
+  /** Walks on. Time in which the page slept, hung or could be neither seen nor heard is a gap: nothing of it may be credited. */
   #advance(nowMs: number): void {
     const loss = this.#lookForLoss(nowMs);
     if (loss === undefined) {

@@ -5,7 +5,7 @@ export interface WordLook {
   weight: 400 | 700;
 }
 
-/** Letters of the display stand this much closer, as a share of the font size: the style sheet's letter-spacing. */
+/** Letters of the display are this much closer, as a share of the font size: the style sheet's letter-spacing. */
 export const CLOSER_EM = 0.02;
 /** Measured at this size, CSS pixels. */
 const MEASURED_PX = 100;

@@ -9,17 +9,14 @@ const widthOf = (digits: string, fontSize: number) =>
 const GRIP_END_X = 80;
 
 for (const amount of [0.3, 0.6, 1]) {
-  test.each(['7', '28', '1:40', '12:30'])(
-    `%s stands inside a bow drawn ${amount}, clear of string and grip`,
-    (digits) => {
-      const bow = bowPaths(amount);
-      const { x, fontSize } = digitPlace(digits, bow, 'right', true);
-      const half = widthOf(digits, fontSize) / 2;
-      const share = (fontSize * 0.72) / 2 / (BOW_BOX.height / 2 - bow.tip.y);
-      expect(x + half).toBeLessThan(bow.fingers.x + (bow.tip.x - bow.fingers.x) * share);
-      expect(x - half).toBeGreaterThan(GRIP_END_X);
-    },
-  );
+  test.each(['7', '28', '1:40', '12:30'])(`%s is inside a bow drawn ${amount}, clear of string and grip`, (digits) => {
+    const bow = bowPaths(amount);
+    const { x, fontSize } = digitPlace(digits, bow, 'right', true);
+    const half = widthOf(digits, fontSize) / 2;
+    const share = (fontSize * 0.72) / 2 / (BOW_BOX.height / 2 - bow.tip.y);
+    expect(x + half).toBeLessThan(bow.fingers.x + (bow.tip.x - bow.fingers.x) * share);
+    expect(x - half).toBeGreaterThan(GRIP_END_X);
+  });
 }
 
 test('it grows as the bow opens', () => {
@@ -28,7 +25,7 @@ test('it grows as the bow opens', () => {
   expect(new Set(sizes).size).toBeGreaterThan(3);
 });
 
-test.each(['7', '42', '3:00', '12:30'])('%s stands beside a straight string, inside the picture', (digits) => {
+test.each(['7', '42', '3:00', '12:30'])('%s is beside a straight string, inside the picture', (digits) => {
   const bow = bowPaths(0);
   const { x, fontSize } = digitPlace(digits, bow, 'right', false);
   const half = widthOf(digits, fontSize) / 2;

@@ -1,6 +1,6 @@
 import { BOW_BOX, type BowPaths, type DrawHand } from './bow-paths.ts';
 
-/** Where the large number stands in the drawing, in units of `BOW_BOX`. */
+/** Where the large number is in the drawing, in units of `BOW_BOX`. */
 export interface DigitPlace {
   /** The number's middle. */
   x: number;

@@ -1,6 +1,6 @@
 import { css } from 'lit';
 
-/** The number stands before the bow, which is an outline behind it. */
+/** The number is in front of the bow, which is an outline behind it. */
 const numberFirst = css`
   svg .seconds,
   .title {
@@ -29,7 +29,7 @@ const numberFirst = css`
 
 /** How the glance display is laid out on small screens, and where the archer wants the number first: over `glanceStyles`. */
 export const glanceLayouts = css`
-  /* A small screen: the number before the bow, which stands behind it as an outline; then word, rep and what is next, each a share of the height. */
+  /* A small screen: the number in front of the bow, which is an outline behind it; then word, rep and what is next, each a share of the height. */
   @container glance (max-height: 31rem) or (max-width: 30rem) {
     .face {
       grid-template-rows: auto minmax(22cqh, 1fr) auto;

@@ -14,7 +14,7 @@ const light = css`
 
 /**
  * Colours of the display: brightness carries meaning, one warm accent. Shared by the runner's elements. A page sets its own by `--lark-…`, which
- * pass through every shadow root; forced colours come before them. The values are those of `tokens.css` in ui: the elements stand in other pages without it.
+ * pass through every shadow root; forced colours come before them. The values are those of `tokens.css` in ui: the elements are used in other pages without it.
  */
 export const lookStyles = css`
   :host {

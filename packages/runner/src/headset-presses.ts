@@ -58,7 +58,7 @@ function setHandler(session: MediaSession, action: MediaSessionAction, handler: 
   }
 }
 
-/** Silence as a WAV: a header, and samples that stand in the middle. */
+/** Silence as a WAV: a header, and samples in the middle. */
 function silentSound(): Blob {
   const count = SILENCE_SECONDS * SILENCE_HZ;
   const view = new DataView(new ArrayBuffer(44 + count));

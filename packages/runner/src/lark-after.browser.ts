@@ -163,14 +163,14 @@ function press(code: string, afterMs = 400) {
 
 test('a pedal answers effort and pain, and saves', async () => {
   const { after, done } = await afterOf();
-  // The first press stands in the middle, then one up, one up, one down: 6.
+  // The first press is in the middle, then one up, one up, one down: 6.
   for (const code of ['ArrowUp', 'ArrowUp', 'ArrowUp', 'ArrowDown', 'PageDown', 'ArrowDown', 'PageDown']) press(code);
   await after.updateComplete;
   expect(done).toHaveLength(1);
   expect(done[0]).toMatchObject({ effort: 6, pain: false });
 });
 
-test('with a rep unsure a pedal is asked for it before saving: up is held, down is short, on leaves it unsure', async () => {
+test('with a rep unsure a pedal is asked about it before saving: up is held, down is short, on leaves it unsure', async () => {
   const answers = [
     ['ArrowUp', 'held', 30_000],
     ['ArrowDown', 'short', 12_000],
@@ -207,7 +207,7 @@ test('a pedal with one key goes through and leaves all unsaid', async () => {
   expect(done[0]).toEqual({ reps: record.reps });
 });
 
-test('a one and a nought soon after it are ten', async () => {
+test('a one and a zero soon after it are ten', async () => {
   const typed = async (...keys: [code: string, afterMs: number][]) => {
     const { after, done } = await afterOf();
     for (const [code, afterMs] of keys) press(code, afterMs);
@@ -238,7 +238,7 @@ test('a keyboard alone answers all of it', async () => {
     }
     throw new Error(`no way by Tab to ${words}`);
   };
-  // The test's own frame stands around the page; a keyboard at home is in the page from the beginning.
+  // The test's own frame is around the page; a keyboard at home is in the page from the beginning.
   await userEvent.click(after.renderRoot.querySelector('h2')!);
   await tabTo('Effort');
   await userEvent.keyboard('{ArrowRight}{ArrowRight}');

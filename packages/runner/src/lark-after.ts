@@ -28,7 +28,7 @@ import { spokenEffort, spokenPain, spokenQuestion, spokenRep } from './spoken-qu
 
 /** Where a pedal begins to choose. */
 const MIDDLE_EFFORT = 5;
-/** A nought so soon after a one makes it ten, milliseconds. */
+/** How soon after a one a zero makes it ten, milliseconds. */
 const TEN_MS = 1500;
 const NO_ANSWER: Said = { kind: 'answer', words: phrases.noAnswer };
 const REASONS = ['form', 'tired', 'interrupted'] as const;
@@ -226,7 +226,7 @@ export class LarkAfter extends LitElement {
   }
 
   #rep(rep: RepRecord, index: number, corrected: DrillRecord) {
-    // A short rep is asked for its reason only; its outcome can be changed once its stroke is pressed.
+    // Of a short rep only the reason is asked; its outcome can be changed once its stroke is pressed.
     const isBrief = rep.outcome === 'short' && index !== this.picked && this.asked !== index;
     return html`<li class=${this.asked === index ? 'asked' : ''}>
       <lark-rep-answer
@@ -255,7 +255,7 @@ export class LarkAfter extends LitElement {
 
   #correct(index: number, outcome: Outcome): void {
     const { corrected } = this;
-    // The archer may press the one that stands already, and what was logged must stay exact.
+    // The archer may press the one that is chosen already, and what was logged must stay exact.
     if (!corrected || corrected.reps[index]?.outcome === outcome) return;
     const logged = this.record?.reps[index];
     // Back to how it was logged: give back the logged time too.

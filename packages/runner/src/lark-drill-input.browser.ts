@@ -100,7 +100,7 @@ test('the display says when a gamepad is pulled out in mid-hold, and the hold go
   expect(await notice()).toBe('');
 });
 
-test('a drill that is taken away hears nothing more', async () => {
+test('a removed drill hears nothing more', async () => {
   const source = trialSource();
   const { drill } = await trialDrill({ sources: [source] });
   expect(source.listeners.size).toBe(1);

@@ -25,7 +25,7 @@ test('lost time pauses, marks the rep unsure and says so', async () => {
   expect(await glanceText(drill, '.notice')).toBe('');
 });
 
-test('a page that stood still in the middle of a long hold credits nothing that nobody heard', async () => {
+test('a page that hung in the middle of a long hold credits nothing that nobody heard', async () => {
   const { drill, environment } = await trialDrill({ prescription: trialPrescription({ holdMs: 60_000 }) });
   drill.begin();
   environment.pass(HOLD_AT_MS + 4_000);

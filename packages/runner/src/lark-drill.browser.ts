@@ -39,8 +39,8 @@ test('events tell of the whole drill, and the record closes', async () => {
   expect(ended[0]?.record.open).toBeUndefined();
   expect(ended[0]?.record.durationMs).toBe(174_000);
   // 16 steps, the first of which begins with the drill, and the end.
-  const stands = changes.map(({ snapshot: { state, walk } }) => `${state} ${walk.nextIndex}`);
-  expect(new Set(stands).size).toBe(17);
+  const moments = changes.map(({ snapshot: { state, walk } }) => `${state} ${walk.nextIndex}`);
+  expect(new Set(moments).size).toBe(17);
   expect(await glanceText(drill, '.word')).toBe('Done');
   expect(environment.armed).not.toContain('disarm');
   environment.pass(5_000);
@@ -122,7 +122,7 @@ test('Escape asks, and stops only when pressed again within 3 s', async () => {
   expect(drill.view?.state).toBe('stopped');
 });
 
-test('cues are armed anew only when the origin moves, and never those that are over', async () => {
+test('cues are armed again only when the origin moves, and never those that are over', async () => {
   const { drill, environment } = await trialDrill();
   drill.begin();
   environment.pass(HOLD_AT_MS);
@@ -131,7 +131,7 @@ test('cues are armed anew only when the origin moves, and never those that are o
   environment.pass(4_000);
   press('Space');
   const again = environment.armed[1];
-  if (again === undefined || again === 'disarm') throw new Error('not armed anew');
+  if (again === undefined || again === 'disarm') throw new Error('not armed again');
   // Let down 6 s early: all that follows is 6 s sooner, and the first cue is the let-down itself.
   expect(again.originMs).toBeCloseTo(1_000 - 6_000, 3);
   expect(again.cues[0]?.kind).toBe('letDown');
@@ -167,7 +167,7 @@ test.each([
   expect(environment.armed).toHaveLength(1);
   press(key);
   const again = environment.armed[1];
-  if (again === undefined || again === 'disarm') throw new Error('not armed anew');
+  if (again === undefined || again === 'disarm') throw new Error('not armed again');
   const nowMs = environment.nowMs();
   for (const cue of again.cues) expect(again.originMs + cue.atMs).toBeGreaterThanOrEqual(nowMs - 1);
   expect(again.originMs).toBeCloseTo(drill.view!.originMs!, 6);

@@ -135,7 +135,7 @@ export class LarkDrill extends LitElement {
     takeFocus(this, this.keysFrom);
     if (this.settings.fullScreen) this.requestFullscreen?.().catch(() => undefined);
     this.#drill.begin();
-    // Heard already since the element stood in the page; a microphone is not opened twice.
+    // Heard already since the element was put into the page; a microphone is not opened twice.
     if (this.#endListening.length === 0) this.#listen();
   }
 
@@ -149,7 +149,7 @@ export class LarkDrill extends LitElement {
     this.#drill?.observe(seen, atMs, form);
   }
 
-  /** Asks whether the drill shall stop, as Stop does, for a way out that is easily taken by mistake: while the bow is drawn no asking is an answer. */
+  /** Asks whether the drill should stop, as Stop does, for a way out that is easily taken by mistake: while the bow is drawn no asking is an answer. */
   askToStop(): void {
     this.#drill?.askToStop();
   }
@@ -247,7 +247,7 @@ export class LarkDrill extends LitElement {
     return (stampMs === undefined ? undefined : environment.pressedAtMs?.(stampMs)) ?? environment.nowMs();
   }
 
-  /** Where the drill stood at a moment; undefined before it begins. */
+  /** Where the drill was at a moment; undefined before it begins. */
   #standAt(atMs: number): Stand | undefined {
     return this.#drill?.standAt(atMs);
   }

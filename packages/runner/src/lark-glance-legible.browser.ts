@@ -108,7 +108,7 @@ test.each([
   },
 );
 
-test('a screen that is turned narrows its words anew', async () => {
+test('a screen that is turned narrows its words again', async () => {
   const { pass, find } = await drillAt(360, 640, 2, PHONE);
   await pass(100);
   const narrowed = () => new DOMMatrix(getComputedStyle(find('.word .narrowed')).transform).a;

@@ -15,7 +15,7 @@ import { glanceStyles } from './glance-styles.ts';
 import { NARROWEST_LETTERS, narrowedRatio } from './narrowed-letters.ts';
 import type { RunnerTheme } from './runner-settings.ts';
 
-/** How far a bow with a straight string stands from the middle of the drawing; with no number beside it, it is moved there. */
+/** How far a bow with a straight string is from the middle of the drawing; with no number beside it, it is moved there. */
 const CENTRE_X = 325;
 
 /** How long the edge is bright at a cue. Counted seconds are the closest cues: once a second, far from three flashes (WCAG 2.2, 2.3.1). */
@@ -70,7 +70,7 @@ export class LarkGlance extends LitElement {
   /** Font size of the number in a hold as it is on this screen, CSS pixels; undefined before it is drawn. */
   get digitPx(): number | undefined {
     const plain = this.renderRoot.querySelector('.digits');
-    // On a small screen the number stands for itself, over the drawing.
+    // On a small screen the number is alone, over the drawing.
     if (plain?.checkVisibility()) return Number.parseFloat(getComputedStyle(plain).fontSize);
     const drawing = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
     if (!drawing?.width || !drawing.height) return undefined;
@@ -144,14 +144,14 @@ export class LarkGlance extends LitElement {
 
   /** What the words and the number were made from when they were last drawn. */
   #madeFrom: readonly unknown[] = [];
-  /** Whether words or number have been drawn anew since they were last measured. */
+  /** Whether words or number have been drawn again since they were last measured. */
   #isOther = false;
 
   /** All that the words are made from: of the pictures of a bow in movement most change none of it. */
-  #wordsFrom({ state: stands, step, next, progress }: SessionView, nowMs: number | undefined): unknown[] {
+  #wordsFrom({ state: now, step, next, progress }: SessionView, nowMs: number | undefined): unknown[] {
     const { set, sets, rep, reps, repsDone, msLeft } = progress;
     const place = [set, sets, rep, reps, repsDone, Math.ceil(msLeft / 1000)];
-    return [stands, step, next, ...place, nowMs, this.call, this.notice, this.reps, presentWords()];
+    return [now, step, next, ...place, nowMs, this.call, this.notice, this.reps, presentWords()];
   }
 
   /** What each line said when it was last measured. */
@@ -184,7 +184,7 @@ export class LarkGlance extends LitElement {
     return isOther;
   }
 
-  /** A word that the archer could not read at the size that fits is larger, and its letters stand narrower. */
+  /** A word that the archer could not read at the size that fits is larger, and its letters are set narrower. */
   #narrow(): void {
     for (const line of ['word', 'what'] as const) {
       const element = this.renderRoot.querySelector<HTMLElement>(`.${line}`);
@@ -200,7 +200,7 @@ export class LarkGlance extends LitElement {
     }
   }
 
-  /** A frame of light, never the whole screen. Without motion it stands, dimmer, and goes; it does not fade. */
+  /** A frame of light, never the whole screen. Without motion it is there, dimmer, and then gone; it does not fade. */
   #brighten(): void {
     const edge = this.renderRoot.querySelector('.edge');
     for (const running of edge?.getAnimations() ?? []) running.cancel();
@@ -319,8 +319,8 @@ export class LarkGlance extends LitElement {
   }
 
   /** By the quarter of a second: the number tells the time, the ribbon only that it grows. */
-  #ribbonMs({ state: stands, step, stepMs, msLeft }: SessionView): number | undefined {
-    return step?.kind === 'hold' && stands !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
+  #ribbonMs({ state: now, step, stepMs, msLeft }: SessionView): number | undefined {
+    return step?.kind === 'hold' && now !== 'stopped' ? Math.floor((stepMs - msLeft) / 250) * 250 : undefined;
   }
 
   #ribbon(nowMs: number | undefined) {
@@ -329,7 +329,7 @@ export class LarkGlance extends LitElement {
   }
 }
 
-/** A number that grows with the bow is scaled: another font size in each picture would have its signs laid out anew sixty times a second. */
+/** A number that grows with the bow is scaled: another font size in each picture would have its signs laid out again sixty times a second. */
 function placed({ x, y, fontSize }: DigitPlace): string {
   return `translate(${round(x)} ${round(y)}) scale(${round(fontSize / LARGEST_DIGITS)})`;
 }
@@ -339,7 +339,7 @@ function round(value: number): number {
   return Math.round(value * 1000) / 1000;
 }
 
-/** Two bars in place of the number: a pause is told by its shape, and no rest looks like it. */
+/** Two bars in place of the number: a pause is known by its shape, and no rest looks like it. */
 function bars({ x, fontSize }: DigitPlace) {
   const [width, height, apart] = [0.16 * fontSize, 0.6 * fontSize, 0.2 * fontSize];
   const y = BOW_BOX.height / 2 - 0.75 * height;
@@ -348,7 +348,7 @@ function bars({ x, fontSize }: DigitPlace) {
   )}</g>`;
 }
 
-/** Where the time left stands while paused, smaller. */
+/** Where the time left is while paused, smaller. */
 function belowBars({ x, fontSize }: DigitPlace): DigitPlace {
   return { x, y: BOW_BOX.height / 2 + 0.54 * fontSize, fontSize: 0.42 * fontSize };
 }

@@ -109,7 +109,7 @@ test('a refused microphone is reported where the archer tries it', async () => {
   expect(await status()).toBe('The microphone is not allowed.');
 });
 
-test('what was learned can be taken away', async () => {
+test('what was learned can be removed', async () => {
   const { learn, learned, click } = await learnOf(['Space', 'Clap']);
   // One line and one button until it is opened.
   expect(learn.renderRoot.querySelectorAll('button')).toHaveLength(1);

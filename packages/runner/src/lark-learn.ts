@@ -25,7 +25,7 @@ const KEPT = new Set([
  * @prop codes what is set: key codes, and codes of press sources
  * @prop sources what is pressed beside keys: gamepads, a headset, claps; listened to only while it learns or tries
  * @prop theme colours
- * @event lark-learned a press was learned or taken away; detail `{ codes }`
+ * @event lark-learned a press was learned or removed; detail `{ codes }`
  * @csspart heard what was heard last
  * @cssprop --lark-ground background
  * @cssprop --lark-ink text and the bow
@@ -92,7 +92,7 @@ export class LarkLearn extends LitElement {
   @property({ attribute: false }) codes: readonly string[] = [];
   @property({ attribute: false }) sources: readonly PressSource[] = [];
   @property({ reflect: true }) theme: RunnerTheme = 'system';
-  /** Whether what is set can be taken away and tried; once opened it stays so. */
+  /** Whether what is set can be removed and tried; once opened it stays so. */
   @state() private isOpen = false;
   @state() private doing: 'learning' | 'trying' | undefined;
   @state() private heard: string | undefined;

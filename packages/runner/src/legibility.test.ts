@@ -23,7 +23,7 @@ describe('characterHeightMm', () => {
     expect(arcMinutesOf(heightMm, distanceM)).toBeCloseTo(20, 2);
   });
 
-  it('refuses numbers that are none', () => {
+  it('refuses what is no number', () => {
     expect(() => characterHeightMm(0, 20)).toThrow(RangeError);
     expect(() => characterHeightMm(3, Number.NaN)).toThrow(RangeError);
   });

@@ -19,7 +19,7 @@ export class LookAgain {
     this.#look = look;
   }
 
-  /** @param afterMs when to look, in place of what was asked for before; infinity for never */
+  /** @param afterMs when to look, in place of the earlier request; infinity for never */
   after(afterMs: number): void {
     const environment = this.#environment;
     this.#cancel();

@@ -69,7 +69,7 @@ describe('the next look', () => {
 describe('a wait that nobody hears', () => {
   // Browsers whose clock counts whole milliseconds (WebKit) look at exactly the second; a busy machine's timers are late.
   it.each([1, 0.1])(
-    'is never taken for lost time by a page that lives, clock of %d ms, whatever its timers are late',
+    'is never mistaken for lost time by a live page, clock of %d ms, whatever its timers are late',
     (grain) => {
       fc.assert(
         fc.property(

@@ -6,13 +6,13 @@ const LIGHT_PIECES = 200;
 /** How long one piece stays at the least and at the most, milliseconds. */
 const LEAST_PIECE_MS = 33;
 const MOST_PIECE_MS = 100;
-/** How often a drill that nobody hears is looked at near a draw, so that a page that stands still is noticed, milliseconds. */
+/** How often a drill that nobody hears is looked at near a draw, so that a page that hangs is noticed, milliseconds. */
 const SILENT_MS = UNNOTICED_MS / 4;
 /** From how long before a draw. A look a second early, and late by as much again, must still come before such a wait counts. */
 const SILENT_FROM_MS = CALL_BACK_MS + 2 * UNNOTICED_MS;
 
 /**
- * When a drill has to be looked at again. A machine at rest is asked for nothing: only a bow in movement needs every picture.
+ * When a drill has to be looked at again. While the bow is at rest the machine has nothing to do: only a bow in movement needs every picture.
  * @param view where it is
  * @param options `nextCueMs`: how long until the next cue; `isSilent`: nothing is heard
  * @returns milliseconds from now, 0 for the next picture; undefined while nothing runs
@@ -31,7 +31,7 @@ export function nextLookMs(
 
 /**
  * Whether a drill looks otherwise than it did.
- * @param before where it stood when it was last drawn
+ * @param before where it was when it was last drawn
  * @param view where it is
  * @returns false where drawing it again would change nothing
  */

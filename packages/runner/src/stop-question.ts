@@ -1,7 +1,7 @@
 /** How long the question whether to stop is shown, milliseconds. */
 const STOP_QUESTION_MS = 3_000;
 
-/** The question whether a drill shall stop: asked by one press, answered by a second one while it is shown. */
+/** The question whether a drill should stop: asked by one press, answered by a second one while it is on the screen. */
 export class StopQuestion {
   #untilMs: number | undefined;
 

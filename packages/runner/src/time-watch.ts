@@ -17,7 +17,7 @@ export interface Look {
   isHeard: boolean;
 }
 
-/** `lost`: the machine slept or the page stood still; `unnoticed`: a step that counts could be neither seen nor heard. */
+/** `lost`: the machine slept or the page hung; `unnoticed`: a step that counts could be neither seen nor heard. */
 export type Loss = 'lost' | 'unnoticed';
 
 /** Notices time that nobody may credit, from one look at a drill to the next. */
@@ -28,7 +28,7 @@ export class TimeWatch {
   /**
    * Looks once more.
    * @param look what is known now
-   * @param view where the drill stood at the last look
+   * @param view where the drill was at the last look
    * @returns why what passed since the last look does not count, or undefined
    */
   look(look: Look, view: Pick<SessionView, 'state' | 'step' | 'msLeft'>): Loss | undefined {
@@ -39,7 +39,7 @@ export class TimeWatch {
       return undefined;
     }
     const spanMs = look.nowMs - last.nowMs;
-    // A page that stands still shows nothing new, but its cues are on the audio clock already.
+    // A page that hangs shows nothing new, but its cues are on the audio clock already.
     const isShown = last.isSeen && look.isSeen && spanMs <= UNNOTICED_MS;
     if (isShown || (last.isHeard && look.isHeard)) this.#noticedMs = look.nowMs;
     // Most systems stop the page clock while they sleep; the wall clock tells. Set back it tells nothing.
@@ -47,7 +47,7 @@ export class TimeWatch {
     if (spanMs > GAP_LIMIT_MS || sleptMs > GAP_LIMIT_MS) return 'lost';
     const isUnnoticed = look.nowMs - this.#noticedMs > UNNOTICED_MS;
     if (!isUnnoticed || isLongWait(view, spanMs)) return undefined;
-    // A hidden page is looked at less often by browsers: only where it was on the screen all the while has it stood still.
+    // A hidden page is looked at less often by browsers: only where it was on the screen all the while has it hung.
     return last.isSeen && look.isSeen && spanMs > UNNOTICED_MS ? 'lost' : 'unnoticed';
   }
 }

@@ -61,7 +61,7 @@ test('a lock that comes after the end is let go at once', async () => {
   await expect.poll(held).toBe(0);
 });
 
-test('a refusal is reported once, and the lock is asked for again when the page is back', async () => {
+test('a refusal is reported once, and the lock is requested again when the page is back', async () => {
   const { turn, held } = deviceOf((count) =>
     count < 3 ? Promise.reject(new Error('battery low')) : Promise.resolve(),
   );

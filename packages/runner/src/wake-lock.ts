@@ -1,5 +1,5 @@
 /**
- * Keeps the screen on until told otherwise. The browser takes the lock away whenever the page is hidden, so it is taken again.
+ * Keeps the screen on until told otherwise. The browser takes the lock away whenever the page is hidden, so it is requested again.
  * @param onTrouble hears once, in plain words, when the screen may go dark
  * @returns a function that lets the screen go
  */

@@ -1,4 +1,4 @@
-/** For how long a picture that stands still may be a calm archer's, milliseconds. A real camera's noise is never still. */
+/** For how long a picture that does not change may be a calm archer's, milliseconds. A real camera's noise is never still. */
 const FROZEN_MS = 2_000;
 
 /** Tells a frozen picture from a calm archer. */

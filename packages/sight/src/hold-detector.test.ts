@@ -111,7 +111,7 @@ describe('the model alone', () => {
       expect(events.map(({ type }) => type)).toEqual(['drawn']);
     });
 
-    it('a look in which both hands seem in one place is none: the model has lost one of them', () => {
+    it('a look in which both hands seem in one place does not count: the model has lost one of them', () => {
       // Two looks of five.
       const events = see((atMs) => (atMs < 9_000 && atMs % 1_000 < 400 ? 0.05 : letDownAt(9_000, 1.8)(atMs)), 12_000);
       expect(events.map(({ type }) => type)).toEqual(['drawn', 'letDown', 'calibrated']);

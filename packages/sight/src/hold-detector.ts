@@ -35,7 +35,7 @@ const BY_THE_FACE = 1.2;
 /** Once full draw is known, a hold begins above this part of it and ends below the other one. */
 const DRAWN_RATIO = 0.88;
 const UNDRAWN_RATIO = 0.8;
-/** A draw that gives way by so much is a let-down, torso lengths: about 7 cm, three times what a twitch or a poor frame makes. */
+/** How far a draw gives way in a let-down, torso lengths: about 7 cm, three times what a twitch or a poor frame makes. */
 const LET_DOWN_TORSOS = 0.14;
 /** More than a draw can creep and still be one, torso lengths: 12 cm. */
 const MOST_CREEP_TORSOS = 0.25;

@@ -132,7 +132,7 @@ export function trackHold(now: TimedFrame, points: BodyPoints, torso: number): H
       );
       frames = [...back.toReversed()];
       const rough = away.flatMap((readings) => leftRestAtMs(readings, off) ?? []);
-      // The patches were taken a second later: new ones, taken nearer to the edge, tell more exactly.
+      // The patches are from a second later: new ones, from nearer to the edge, tell more exactly.
       const exact = exactEdges([...before, now], { atMs: median([aboutMs, ...rough]), rest: 'after' });
       return exact.length > 0 ? exact : rough.map((atMs) => ({ atMs, isFollowed: false }));
     },

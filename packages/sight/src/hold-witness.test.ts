@@ -157,7 +157,7 @@ describe('model and pixels together', () => {
   });
 
   it('keep the beginning of a hold that the model thinks better of and then sees again', () => {
-    // In the dark the pixels have no say, and just then the elbow is taken for the hand.
+    // In the dark the pixels have no say, and just then the elbow is mistaken for the hand.
     const { events, seen, holds } = watch([{ holdS: 6 }], {
       askedEvery: 1,
       lightAt: (atMs) => (atMs > 8_200 && atMs < 9_300 ? 0.02 : 1),
@@ -185,7 +185,7 @@ describe('model and pixels together', () => {
   });
 
   it('count a hold as lost where they disagree for good: when it ended, nobody can say', () => {
-    // The model sees both hands in one place from 8.5 s on, and the picture stands still.
+    // The model sees both hands in one place from 8.5 s on, and the picture does not change.
     let kept: GrayFrame | undefined;
     const { events } = watch([{ holdS: 6 }], {
       askedEvery: 1,
@@ -243,7 +243,7 @@ describe('model and pixels together', () => {
   });
 
   it.each<[string, Trial]>([
-    ['a camera that is taken away, or a page that is hidden', { isBlindAt: (atMs) => atMs > 8_500 }],
+    ['a camera that is unplugged, or a page that is hidden', { isBlindAt: (atMs) => atMs > 8_500 }],
     // A worker tells a frozen picture from a calm archer, and then asks the model no more.
     ['a picture that freezes', { change: (rows, atMs) => (atMs > 8_500 ? null : rows) }],
   ])('credit nothing of a hold that goes out of sight: %s', (_name, trial) => {

@@ -44,7 +44,7 @@ export interface WitnessFrame {
 
 /** Puts the model's word and the pixels' together: the model decides whether, the pixels decide when. */
 export interface HoldWitness {
-  /** Takes the next picture; one that is not later than the last is not the next. A picture of another size begins anew: a hold under way is lost. */
+  /** Takes the next picture; one that is not later than the last is not the next. A picture of another size begins again: a hold under way is lost. */
   push(now: WitnessFrame): WitnessEvent[];
   /** No picture has come: after a second a hold counts as lost. */
   blind(atMs: number): WitnessEvent[];
@@ -55,7 +55,7 @@ export interface HoldWitness {
 }
 
 const REMEMBERED_MS = 3_200;
-/** A draw that gives way by so much may be a let-down: nothing is said of its form. Torso lengths. */
+/** How far a draw gives way when it may be a let-down, so that nothing is said of its form. Torso lengths. */
 const GIVES_WAY = 0.05;
 /** What the pixels make as short as that was not a hold: half of the shortest that a model may see. */
 const NO_HOLD_MS = SHORTEST_HOLD_MS / 2;
@@ -110,7 +110,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   }
 
   function end(event: Extract<SightEvent, { type: 'letDown' }>, now?: TimedFrame): WitnessEvent[] {
-    if (stands()) {
+    if (isAtDraw()) {
       vetoedAtMs ??= event.knownAtMs;
       if (event.knownAtMs - vetoedAtMs < LONGEST_VETO_MS) {
         detector.resumeHold();
@@ -156,7 +156,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
     return seen.flatMap((event): WitnessEvent[] => {
       if (event.type === 'drawn' && now !== undefined) return begin(event, now);
       if (event.type === 'letDown') return end(event, now);
-      if (event.type === 'lost' && event.isRaised && stands()) {
+      if (event.type === 'lost' && event.isRaised && isAtDraw()) {
         // Nothing has moved: the model thinks better of where the hand is.
         detector.resumeHold();
         return [];
@@ -188,7 +188,7 @@ export function createHoldWitness({ torsoCm = 49 }: { torsoCm?: number } = {}): 
   }
 
   /** Neither hand nor elbow has moved, as far as the pixels can tell. */
-  function stands(): boolean {
+  function isAtDraw(): boolean {
     const moved = tracks?.moved() ?? [];
     return moved.length > 0 && moved.every((torsos) => torsos < HARDLY_MOVED);
   }

@@ -105,7 +105,7 @@ describe('what moved in a hold', () => {
     expect(after([6, 0])).toEqual(['creep']);
     expect(after([0, 6])).toEqual(['elbow']);
     expect(after([0, 0], [0, -6])).toEqual(['bowShoulder']);
-    // Two centimetres, which the design names as the least that is told.
+    // Two centimetres, the least that is reported.
     expect(after([4, 0])).toEqual(['creep']);
     expect(after([0, 4])).toEqual(['elbow']);
     expect(after([0, 0], [0, -4])).toEqual(['bowShoulder']);

@@ -37,16 +37,16 @@ describe('of what the model said', () => {
 
   it.each([
     ['a fair hand before a pale shirt', 'any7'],
-    ['the draw elbow taken for the hand, from the other side', 'any10'],
-    ['the draw elbow taken for the hand, a torso’s length off the face', 'any6'],
-    ['the draw elbow taken for the hand, now and then', 'any5'],
-    ['a dark hand before a pale shirt, the elbow taken for it in one hold and not in the next', 'any3'],
+    ['the draw elbow mistaken for the hand, from the other side', 'any10'],
+    ['the draw elbow mistaken for the hand, a torso’s length off the face', 'any6'],
+    ['the draw elbow mistaken for the hand, now and then', 'any5'],
+    ['a dark hand before a pale shirt, the elbow mistaken for it in one hold and not in the next', 'any3'],
     ['somebody who walks by behind', 'walker'],
   ])('an archer in ordinary light is not refused, and nothing is seen but holds: %s', (_says, name) => {
     const { holds, drawn, refused } = watch(name);
     expect(refused).toEqual([]);
     for (const { fromMs, toMs } of holds) expect(drawn.some((atMs) => atMs > fromMs - 300 && atMs < toMs)).toBe(true);
-    // A model that trembles may begin a hold anew: the pixels know better. Between holds there is nothing.
+    // A model that trembles may begin a hold again: the pixels know better. Between holds there is nothing.
     for (const atMs of drawn) {
       expect(holds.some(({ fromMs, toMs }) => atMs > fromMs - 300 && atMs < toMs)).toBe(true);
     }

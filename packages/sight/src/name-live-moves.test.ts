@@ -9,7 +9,7 @@ const reading = (part: FormReading['part'], cm = 3, isClear = true): FormReading
   isClear,
 });
 
-/** What is told at each look. */
+/** What is reported at each look. */
 function told(...looks: FormReading[][]): string[][] {
   const moves = nameLiveMoves();
   return looks.map((look) => moves.look(look).map(({ part }) => part));

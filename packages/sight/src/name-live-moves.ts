@@ -2,7 +2,7 @@ import { type FormPart, type FormReading, LIVE_MOVE_CM } from './judge-form.ts';
 
 /** What has moved while a hold goes on, each part told once. */
 export interface LiveMoves {
-  /** Takes one look's readings; gives those that are told now. */
+  /** Reads one look's numbers; gives those to report now. */
   look(form: readonly FormReading[]): FormReading[];
 }
 

@@ -28,11 +28,11 @@ export interface SoughtEdge {
   reach(betweenMs: number): number;
 }
 
-/** So far from the edge a patch is taken, milliseconds: surely at rest, and still alike at the edge. */
+/** How far from the edge a patch is made, milliseconds: surely at rest, and still alike at the edge. */
 const REST_MS = 500;
 /** The frames around it tell where the place rests, and how much its look changes at rest. */
 const PLATEAU_MS = 300;
-/** A match that falls by so much below what it was at rest is as good as a movement: a hand goes from a face that stays. Measured on painted films. */
+/** How far a match falls below what it was at rest when it counts as a movement: a hand goes from a face that stays. Measured on painted films. */
 const LEAST_FADE = 0.1;
 /** A twitch is over by then. */
 const TWITCH_MS = 500;

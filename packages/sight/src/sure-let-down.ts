@@ -1,5 +1,5 @@
 /**
- * Hand and elbow off by so much, and the draw giving way by so much: a let-down, before the median of three tells. Torso lengths. The elbow stands free
+ * How far hand and elbow are off, and how far the draw gives way, in a let-down that is sure before the median of three shows it. Torso lengths. The elbow is free
  * and leads: a twitch of 4 cm takes it 0.14 away, and the draw gives way by 0.08. The hand's patch is half face, which stays: it follows late, and a
  * twitch of 2 cm takes it 0.03 away.
  */

@@ -94,7 +94,7 @@ describe('a camera', () => {
     expect(frames()).toEqual([]);
   });
 
-  it('that is taken away in mid-hold is gone, and what sees hears that nothing comes', async () => {
+  it('that is unplugged in mid-hold is gone, and its listener hears that nothing comes', async () => {
     const { stream, stop } = cameraOf(320, 240, 15);
     const { states, count, frames } = watch({ stream });
     await vi.waitFor(() => expect(frames().length).toBeGreaterThan(3), PATIENCE);

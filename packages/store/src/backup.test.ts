@@ -16,7 +16,7 @@ const backupOf = (text: string) => {
 };
 
 describe('a backup', () => {
-  it('of an older day put into an empty store and taken out again holds all that it held', async () => {
+  it('of an older day restored into an empty store and written again holds all that it held', async () => {
     const store = createStore();
     await putBack(store, backupOf(fixture));
     const written: unknown = JSON.parse(formatBackup(await createBackup(store, '2026-01-05T07:00:00Z')));

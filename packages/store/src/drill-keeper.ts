@@ -63,7 +63,7 @@ export class DrillKeeper {
    * @param snapshot where the session is
    * @returns resolves when it is written
    */
-  async stands(snapshot: SessionSnapshot): Promise<void> {
+  async moved(snapshot: SessionSnapshot): Promise<void> {
     const running = this.#runningOf(snapshot);
     const isUnderWay = snapshot.state === 'running' || snapshot.state === 'paused';
     if (running && isUnderWay) await this.#disk.putRunning(running);
@@ -157,7 +157,7 @@ function closedRecord(
   return { ...lived, ...stored, reps, open: undefined, endedAt: lived.endedAt, durationMs: lived.durationMs };
 }
 
-/** What the session itself says when it is told that time was lost; undefined where it can't go on from the snapshot. */
+/** What the session itself says when time was lost; undefined where it can't go on from the snapshot. */
 function livedRecord({ prescription, program, programId }: RunningDrill, resumeFrom: SessionSnapshot) {
   const { startedAt, id, ledger } = resumeFrom;
   try {

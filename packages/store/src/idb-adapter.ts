@@ -32,7 +32,7 @@ export async function openIdbAdapter(options: IdbOptions): Promise<Adapter> {
       closedFor = new StoreError('newer');
       opened.close();
     });
-    // The browser may close it by itself (disk pulled, site data cleared); the next call opens it anew.
+    // The browser may close it by itself (disk pulled, site data cleared); the next call opens it again.
     opened.addEventListener('close', () => {
       database = undefined;
     });

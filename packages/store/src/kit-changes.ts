@@ -10,7 +10,7 @@ export const kitTables = ['single', 'removed'] as const satisfies readonly Table
 /**
  * The changes that put a kit: this device's own, and what of it the archer shares among devices.
  * @param before the kit as it is stored
- * @param after the kit as it shall be
+ * @param after the kit as it will be
  * @param parts see `StampParts`; `found` holds `kitTables`
  * @returns the changes
  * @throws RefusedValueError where a value is not what a kit holds

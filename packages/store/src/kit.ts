@@ -62,7 +62,7 @@ export const kitSchema = keepUnknown({
   /** What the app speaks; the browser's language where left out. */
   language: z.enum(languageTags).optional(),
   keys: keysSchema.prefault({}),
-  /** What is listened to beside keys and screen. The microphone only when the archer has asked for it. */
+  /** What is listened to beside keys and screen. The microphone only when the archer has turned it on. */
   listens: z
     .strictObject({
       gamepad: z.boolean().default(true),
@@ -70,7 +70,7 @@ export const kitSchema = keepUnknown({
       microphone: z.boolean().default(false),
     })
     .prefault({}),
-  /** The camera as second mirror and witness. Off until the archer has asked for it. */
+  /** The camera as second mirror and witness. Off until the archer turns it on. */
   camera: z
     .strictObject({
       on: z.boolean().default(false),
@@ -112,7 +112,7 @@ export const kitSchema = keepUnknown({
     .optional(),
   /** The program that the archer took last. */
   programId: z.string().max(64).optional(),
-  /** The day for which it was taken, ISO 8601: on that day it stands before what the season has. */
+  /** The day for which it was chosen, ISO 8601: on that day it comes before what the season has. */
   programDay: z.iso.date().optional(),
   /** The longest hold the archer has tried to exhaustion, seconds. */
   maxHoldSeconds: z.number().min(1).max(600).optional(),
@@ -131,7 +131,7 @@ export const kitSchema = keepUnknown({
   rangeCheckPlaces: z.array(z.string().min(1).max(60)).max(20).default([]),
   /** Who hands over to a coach: the name they call themselves, and an id that is the same in every file. */
   archer: z.strictObject({ id: z.string().min(1).max(64), name: z.string().max(120) }).optional(),
-  /** A backup to a chosen folder, or a reminder of one. Off until asked for. */
+  /** A backup to a chosen folder, or a reminder of one. Off until the archer turns it on. */
   backup: z
     .strictObject({
       everyDays: z.int().min(1).max(90).optional(),

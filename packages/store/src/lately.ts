@@ -1,7 +1,7 @@
 import type { Change, Found, Table, WantedRows } from './adapter.ts';
 import { put } from './stored-rows.ts';
 
-// A folded past stands in for all drills and days before a day, so that a start need not read them. It may be used only while they are as they
+// A folded past replaces all drills and days before a day, so that a start need not read them. It may be used only while they are as they
 // were when it was folded. Every change of a drill or a day is therefore noted in the table `lately`, in the same transaction and by every tab:
 // what is put is named there, what is removed is named no more. When a past is folded, `lately` names exactly the rows that are not in it.
 //
@@ -13,7 +13,7 @@ export const foldedTables = ['drills', 'days'] as const satisfies readonly Table
 /** These are read together: only so `lately` says what the others hold. */
 export const groupedTables: readonly Table[] = [...foldedTables, 'lately'];
 
-/** More changes at once are not named one by one: the past is given up, and folded anew later. */
+/** More changes at once are not named one by one: the past is given up, and folded again later. */
 const MOST_NAMED = 1000;
 /** In place of names: not everything is named. */
 const UNNAMED = 'unnamed';

@@ -62,7 +62,7 @@ test('milestones go through a merge and a replacement like everything else', asy
   await expect(store.putMilestone({ ...minute, setDay: 'soon' })).rejects.toThrow(TypeError);
 });
 
-test('a backup with milestones put back and taken out again holds the same; the folder is not in it', async () => {
+test('a backup with milestones restored and written again holds the same; the folder is not in it', async () => {
   const text = readFileSync(
     new URL('../../../tests/fixtures/backup/v1-milestones.backup.json', import.meta.url),
     'utf8',

@@ -1,5 +1,5 @@
 /**
- * Lets the page do what waits: draw, hear a press. A message, as timers wait longer and stand still in a hidden page.
+ * Lets the page do what waits: draw, hear a press. A message, as timers wait longer and stop in a hidden page.
  * @returns when the page has had its turn
  */
 export function nextTask(): Promise<void> {

@@ -3,13 +3,13 @@ import * as z from 'zod';
 import type { Found, WantedRows } from './adapter.ts';
 import { dateOf, foldedTables, namedRows } from './lately.ts';
 
-/** A folded past as it lies on the disk. It is only ever a copy: whatever is wrong with it, it is folded anew. */
+/** A folded past as it lies on the disk. It is only ever a copy: whatever is wrong with it, it is folded again. */
 const rowSchema = z.strictObject({
   /** Of the rules that it was folded by. */
   version: z.literal(FOLD_VERSION),
   /** The latest edit in the whole journal, ISO 8601, for a clock that never goes back. */
   latest: z.string().max(60).optional(),
-  /** Of `text`: a past that is damaged is none. */
+  /** Of `text`: a damaged past is not used. */
   sum: z.string(),
   text: z.string(),
 });

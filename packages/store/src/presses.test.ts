@@ -46,7 +46,7 @@ test('S for a skip becomes N where nobody had changed it', async () => {
   expect((await kitAfter(['KeyS'])).keys.skipRep).toEqual(['KeyS']);
 });
 
-test('a backup with other presses put back and taken out again holds the same', async () => {
+test('a backup with other presses restored and written again holds the same', async () => {
   const text = readFileSync(new URL('../../../tests/fixtures/backup/v1-presses.backup.json', import.meta.url), 'utf8');
   const read = parseBackup(text);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));

@@ -181,7 +181,7 @@ describe('the last weeks of a journal', () => {
     adapter.close();
   }
 
-  it('are read alone: of older drills not one, and once the whole is read it is not asked for again', async () => {
+  it('are read alone: of older drills not one, and once the whole is read it is not read again', async () => {
     const indexedDB = await kept();
     const recent = await readRecently(indexedDB);
     expect(recent?.journal.drills.map((one) => one.date).sort()[0]).toBe(before);
@@ -224,7 +224,7 @@ describe('the last weeks of a journal', () => {
       await work(store);
       store.close();
       expect(await nextStart(indexedDB)).toBe(false);
-      // It is folded anew then, and serves the start after.
+      // It is folded again then, and serves the start after.
       const again = await openStore({ name: 'x', indexedDB });
       await keep(again);
       again.close();

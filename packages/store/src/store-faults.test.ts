@@ -178,7 +178,7 @@ describe('no disk', () => {
 });
 
 describe('a lost connection', () => {
-  it('is opened anew, and nothing is lost', async () => {
+  it('is opened again, and nothing is lost', async () => {
     const factory = new IDBFactory();
     const connections: IDBDatabase[] = [];
     const open = factory.open.bind(factory);

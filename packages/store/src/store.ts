@@ -53,9 +53,9 @@ export interface Store {
   removeDrills(ids: readonly string[]): Promise<void>;
   putDay(entry: DayEntry): Promise<void>;
   putWeek(page: WeekPage): Promise<void>;
-  /** Puts up or changes a scrap of the notes wall; one that is taken down stays as a mark. */
+  /** Puts up or changes a scrap of the notes wall; a removed one leaves a mark. */
   putNote(note: NoteScrap): Promise<void>;
-  /** Writes down or changes a milestone; one that is taken off stays as a mark. */
+  /** Writes down or changes a milestone; a removed one leaves a mark. */
   putMilestone(milestone: Milestone): Promise<void>;
   putMajorGoal(goal: NonNullable<Journal['majorGoal']>): Promise<void>;
   /** Puts this journal, with its programs, season and marks, in the place of the stored one. */

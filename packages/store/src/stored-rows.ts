@@ -130,7 +130,7 @@ export function journalOf(found: Found): Journal {
 /**
  * Makes the changes that lead from one journal to another.
  * @param from what is stored.
- * @param to what shall be; entries that are the same object as before are left alone.
+ * @param to what will be; entries that are the same object as before are left alone.
  * @returns the changes. @throws RefusedValueError if an entry is not valid
  */
 export function journalChanges(from: Journal, to: Journal): Change[] {

@@ -11,7 +11,7 @@ export interface ChartColours {
 let kept: ChartColours | undefined;
 
 /**
- * Reads the page's colours for a canvas, once a frame: every reading after a chart was put in lets the browser work out all styles anew.
+ * Reads the page's colours for a canvas, once a frame: every reading after a chart was put in lets the browser work out all styles again.
  * @returns the colours as the theme has them now
  */
 export function chartColours(): ChartColours {

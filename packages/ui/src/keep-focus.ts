@@ -7,7 +7,7 @@ const LATER_MS = 100;
 
 const stops = 'a[href], button, input, select, textarea, summary, [tabindex="0"]';
 
-/** Where a control stood: one entry for each shadow root around it, the innermost first. */
+/** Where a control was: one entry for each shadow root around it, the innermost first. */
 type Place = readonly { root: ShadowRoot; before: readonly Element[] }[];
 
 /**
@@ -83,7 +83,7 @@ function placeOf(control: Element, app: HTMLElement): Place {
   return place;
 }
 
-/** Focuses what stands now where the control stood, else what stands before it. */
+/** Focuses what is now where the control was, else what is before it. */
 function focusNear(place: Place): boolean {
   for (const { root, before } of place) {
     if (!root.host.isConnected) continue;

@@ -1,6 +1,6 @@
 import { html, svg, type TemplateResult } from 'lit';
 
-/** The strokes that the lark stands on, as in a ribbon: each a little taller. */
+/** The strokes that the lark sits on, as in a ribbon: each a little taller. */
 const STROKES = [
   [32, 12],
   [48, 18],

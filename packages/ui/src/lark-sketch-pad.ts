@@ -45,7 +45,7 @@ export class LarkSketchPad extends LitElement {
   @property({ attribute: false }) strokes: Strokes = [];
   @property({ type: Boolean }) isFixed = false;
   @property() words = say('field.sketch');
-  /** The drawing while a pointer draws on it; a redraw of the page that gives `strokes` anew must not take the line away. */
+  /** The drawing while a pointer draws on it; a redraw of the page that gives `strokes` again must not take the line away. */
   @state() private drawn: Strokes | undefined;
   #pointer: number | undefined;
 

@@ -14,14 +14,14 @@ const WIDEST_SHARE = 0.7;
 export interface DrawnSpan {
   fromMs: number;
   spanMs: number;
-  /** What stands at full height, milliseconds. */
+  /** The time at full height, milliseconds. */
   tallestMs: number;
 }
 
 /**
  * Holds as a ribbon's strokes to scale: each as tall as it is long, in the middle of its time, and the rests are the gaps between them.
  * @param steps of a timeline, or a part of them
- * @param span what the width stands for
+ * @param span what the width represents
  * @returns an SVG path in a box of STROKES
  */
 export function timelineStrokes(steps: Timeline['steps'], { fromMs, spanMs, tallestMs }: DrawnSpan): string {

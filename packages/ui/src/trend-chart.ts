@@ -17,7 +17,7 @@ const DAY_SECONDS = 86_400;
  *
  * @prop kind which trend
  * @prop points oldest first
- * @prop step what a point stands for
+ * @prop step what a point represents
  */
 @customElement('trend-chart')
 export class TrendChart extends LitElement {

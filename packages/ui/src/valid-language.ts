@@ -1,7 +1,7 @@
 import { localeOf } from '@larkhold/words';
 
 /**
- * Gives the page a language that `Intl` takes, where the browser's own is none: "C" on a bare Linux machine. The chart library makes a number format of
+ * Gives the page a language that `Intl` knows, where the browser's own is not one: "C" on a bare Linux machine. The chart library makes a number format of
  * `navigator.language` while it loads, and throws there; import this before it. It can go when uPlot (1.6.32) no longer does.
  */
 try {

@@ -13,7 +13,7 @@ test('nothing said, nothing shown; fresh and as usual change nothing and say so'
   expect(wordsFor('fresh')).toContain('nothing changes');
 });
 
-test('heavy says what was taken off and why', () => {
+test('heavy says what was reduced and why', () => {
   // docs/prescription.md: "heavy" keeps 0.7 of the reps; 10 reps become 7.
   expect(plain(wordsFor('heavy'))).toBe('Full-draw holds: 7 reps instead of 10, because you said today is heavy.');
 });

@@ -28,7 +28,7 @@ function forgetPeak(pid) {
   try {
     writeFileSync(`/proc/${pid}/clear_refs`, '5');
   } catch {
-    // Not Linux: the peak of before stands.
+    // Not Linux: the earlier peak is kept.
   }
 }
 

@@ -1,4 +1,4 @@
-/** How far one contestant's onsets stood from the plan. Milliseconds; late is positive. */
+/** How far one contestant's onsets were from the plan. Milliseconds; late is positive. */
 export interface Score {
   name: string;
   p50: number;

@@ -79,7 +79,7 @@ export async function measurePages(browser, address, { phone, tablet, squad }, r
       const endMs = await cpu();
       cpuMs.push(endMs - startMs);
     }
-    // A page that is loaded anew counts from nothing again.
+    // A page that is loaded again counts from nothing again.
     if (isLoaded) cpuMs.length = 0;
     results.push({ name, aimMs, tookMs, cpuMs });
   };

@@ -16,7 +16,7 @@ const app = fileURLToPath(new URL('../../../apps/web', import.meta.url));
 const sort = (numbers) => [...numbers].sort((a, b) => a - b);
 const medianOf = (numbers) => sort(numbers)[Math.floor(numbers.length / 2)];
 
-/** The processor's time stands beside the clock's: on a machine with other work the clock tells of that work too. */
+/** The processor's time is printed beside the clock's: on a machine with other work the clock counts that work too. */
 function print(title, results) {
   const busy = `${loadavg()[0]?.toFixed(1)} at work on ${availableParallelism()} processors`;
   console.log(`\n${title}, ms, ${busy}\n${''.padEnd(48)}   least  median    most     CPU     aim  median to aim`);

@@ -91,7 +91,7 @@ try {
   rmSync(folder, { recursive: true });
 }
 
-/** Compares what was seen with what was true; the film begins again and again, so instants are taken within it. */
+/** Compares what was seen with what was true; the film begins again and again, so instants are counted within it. */
 function report(name, truth, run, filmMs) {
   console.log(
     `\n${name}: ${run.trouble ?? 'seen'}; model loaded in ${run.loadMs.toFixed(0)} ms; ${(run.frames / run.seconds).toFixed(1)} frames a second, ` +

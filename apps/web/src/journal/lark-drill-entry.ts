@@ -21,7 +21,7 @@ const ONE_ROW = 40;
  *
  * @prop record the drill
  * @prop isOpen begins open
- * @prop tallestMs what stands at full height when it is folded, milliseconds: rows below each other share it
+ * @prop tallestMs the hold that gets full height when it is folded, milliseconds: rows below each other share it
  */
 @customElement('lark-drill-entry')
 export class LarkDrillEntry extends PlaceElement {

@@ -105,7 +105,7 @@ export const monthCalendarStyles = css`
   .key {
     margin-top: 0.8rem;
   }
-  /* Very large text: a week's sum stands under its line. */
+  /* Very large text: a week's sum is under its line. */
   @container (max-width: 16rem) {
     .week {
       grid-template-columns: repeat(7, minmax(0, 1fr));

@@ -7,12 +7,12 @@ import { PlaceElement } from '../shell/place-element.ts';
 import { monthCalendarStyles } from './month-calendar-styles.ts';
 import { monthBeside, monthName, monthsOf } from './shown-month.ts';
 
-/** A day's drawing in its own units: what was held stands on the ground, arrows hang below it. */
+/** A day's drawing in its own units: holds rise from the ground line, arrows hang below it. */
 const BOX = { width: 16, ground: 40, height: 54 } as const;
 const TALL = 32;
 const LONG = 9;
 
-/** The largest of the month: what stands at full height. */
+/** The largest of the month: the one at full height. */
 interface Most {
   heldMs: number;
   arrowsCount: number;

@@ -42,7 +42,7 @@ export class MonthDrills extends PlaceElement {
       .row {
         margin-top: 0.6rem;
       }
-      /* Very large text, or an entry that is open on a phone: the day stands above. */
+      /* Very large text, or an entry that is open on a phone: the day is above. */
       @media (max-width: 17rem) {
         .day {
           grid-template-columns: minmax(0, 1fr);

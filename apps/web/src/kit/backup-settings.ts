@@ -21,7 +21,7 @@ const endWords = {
   failed: 'backup.notWritten',
 } as const;
 
-/** How often a backup is made, and where it goes. Off until asked for. */
+/** How often a backup is made, and where it goes. Off until the archer turns it on. */
 @customElement('backup-settings')
 export class BackupSettings extends PlaceElement {
   static override styles = [...PlaceElement.styles, kitStyles];

@@ -109,7 +109,7 @@ test('a backup goes into the chosen folder, now and when it is due; older ones o
   const read = parseBackup(await (await file.getFile()).text());
   expect(read.ok && read.backup.days).toEqual(journal.days);
 
-  // Later, in a page opened anew: the folder is known, and the backup is made without a word.
+  // Later, in a page opened again: the folder is known, and the backup is made without a word.
   await folder.removeEntry('larkhold-abc123-2026-11-25.backup.json');
   await store.putKit({ ...createKit(), backup: { everyDays: 1, toFolder: true, lastAt: '2026-11-24T06:00:00Z' } });
   store.close();

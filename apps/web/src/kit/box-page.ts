@@ -54,7 +54,7 @@ export class BoxPage extends PlaceElement {
 
   @property() payload = '';
   @state() private name = '';
-  /** Whether the controls of another device are taken over; undefined until the archer has said so. */
+  /** Whether the controls of another device are copied; undefined until the archer has said so. */
   @state() private takesControls: boolean | undefined;
   @state() private said: string | readonly string[] = '';
   @state() private pairingLink = '';

@@ -11,7 +11,7 @@ const MOST_PX = 560;
 /**
  * Measures the screen's pixels against a bank card, as no browser tells their size.
  *
- * @prop pixelMm a CSS pixel as it is taken now, millimetres
+ * @prop pixelMm the size of a CSS pixel as it is assumed now, millimetres
  * @prop isMeasured whether that was measured
  * @event card-size measured or taken back; detail: millimetres a pixel, or null
  */

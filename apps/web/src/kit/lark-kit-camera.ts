@@ -9,7 +9,7 @@ import { kitStyles } from './kit-styles.ts';
 
 const ANY = '';
 
-/** The camera: off until asked for, which one, and its set-up. */
+/** The camera: off until the archer turns it on, which one, and its set-up. */
 @customElement('lark-kit-camera')
 export class LarkKitCamera extends PlaceElement {
   static override styles = [

@@ -78,7 +78,7 @@ export class LarkKitControls extends PlaceElement {
     </section>`;
   }
 
-  /** One key may do several things at different moments; whoever learns it is told, and can have it for one thing alone. */
+  /** One key may do several things at different moments; the archer who learns it sees that, and can keep it for one thing alone. */
   #lookForOthers({ view: { kit } }: App, action: Action, codes: readonly string[]): void {
     const code = codes.find((one) => !kit.keys[action].includes(one));
     const others = (Object.keys(actions) as Action[]).filter(

@@ -43,7 +43,7 @@ test('a program’s lines are shown in full before its first drill, and until th
   expect(await allowedInDrill()).toEqual([]);
 });
 
-test('allowed by keyboard they are said, and are asked about anew when the text changes', async () => {
+test('allowed by keyboard they are said, and are asked about again when the text changes', async () => {
   await expect.poll(() => button('Say them')).toBeTruthy();
   button('Say them')!.focus();
   await userEvent.keyboard('{Enter}');

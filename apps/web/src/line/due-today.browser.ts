@@ -92,7 +92,7 @@ test('a test is due alone; a program that nobody has is said', async () => {
   await expect.poll(() => textOf(part('rest-day'))).toContain('Due today is Nobody has this');
 });
 
-test('what the archer takes stands for today only, and the season says what it has', async () => {
+test('what the archer chooses is for today only, and the season says what it has', async () => {
   await putSeason(wednesday('Holding'));
   await act().chooseProgram('5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1003');
   await expect.poll(title).not.toBe('Holding');

@@ -310,7 +310,7 @@ export class LarkLine extends PlaceElement {
   };
 
   readonly #onChange = (event: CustomEvent<DrillEvents['lark-change']>): void => {
-    void this.app?.act.drillKeeper.stands(event.detail.snapshot);
+    void this.app?.act.drillKeeper.moved(event.detail.snapshot);
   };
 
   readonly #onEnd = async (event: CustomEvent<DrillEvents['lark-end']>): Promise<void> => {

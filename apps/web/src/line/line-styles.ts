@@ -126,7 +126,7 @@ export const lineStyles = css`
       row-gap: 0.4rem;
       padding-block: 0.35rem;
     }
-    /* A turned phone: what stands over the numbers shares a row, so that they are on the screen. */
+    /* A turned phone: what is above the numbers shares a row, so that they are on the screen. */
     header {
       display: flex;
       flex-wrap: wrap;

@@ -66,7 +66,7 @@ test('with only the last weeks read: the numbers of the whole and Begin; everyth
   expect(ofLine('.begin')).toBeTruthy();
   expect(Object(ofLine('lark-prescription')).prescription.blocks).toEqual(blocks);
   expect(ofLine('last-drills, then-and-now, lark-day-strip')).toBeNull();
-  // Somebody who has been away for long is not taken for somebody new.
+  // Somebody who has been away for long is not mistaken for somebody new.
   const isNew = () => Boolean(ofLine('.first'));
   page.app = { ...app, view: { ...view, journal: { ...journal, drills: [] } } };
   await expect.poll(isNew).toBe(true);

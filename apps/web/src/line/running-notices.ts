@@ -19,7 +19,7 @@ export function elsewhereNotice(running: RunningDrill | undefined): TemplateResu
  * A drill that was cut off: what is known of it, to go on with or to close.
  * @param view the app's
  * @param running the drill
- * @param act `goOn` with what it is taken up from; `close`
+ * @param act `goOn` with the snapshot to resume from; `close`
  * @returns a notice
  */
 export function interruptedNotice(

@@ -65,7 +65,7 @@ export class LarkRack extends PlaceElement {
       li.chosen {
         border-left-color: var(--accent);
       }
-      /* Today's drill stands on the row's own rule. */
+      /* Today's drill is drawn on the row's own rule. */
       .strokes {
         grid-column: 1 / -1;
         width: 100%;

@@ -143,7 +143,7 @@ test('opened by the system: from any place, and once only', async () => {
   await expect.poll(() => page.shadowRoot?.querySelector('lark-kit')).toBeTruthy();
   location.hash = '#/rack';
   await expect.poll(() => rack()?.querySelector('.programs')).toBeTruthy();
-  page.incoming = [file('{')]; // what comes after is answered; nothing stands before it
+  page.incoming = [file('{')]; // the next file is answered; no earlier one is in its way
   await expect.poll(() => answer()?.textContent).toContain('not JSON');
 });
 

@@ -2,7 +2,7 @@ import { layOut, type Prescription } from '@larkhold/engine';
 import { STROKES, strokesGround, timelineStrokes } from '@larkhold/ui';
 import { nothing, svg, type TemplateResult } from 'lit';
 
-/** A hold that stands at full height, whatever the program: rows of a rack are compared with each other. Milliseconds. */
+/** A hold that gets full height, whatever the program: rows of a rack are compared with each other. Milliseconds. */
 const TALLEST_MS = 60_000;
 
 const drawn = new WeakMap<Prescription, string>();

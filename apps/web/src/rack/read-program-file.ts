@@ -8,7 +8,7 @@ export type ReadProgramFile =
   | { kind: 'broken'; name: string; problems: readonly Problem[] };
 
 /**
- * Reads a program file and looks for its like in the rack. Changes nothing.
+ * Reads a program file and looks for one like it in the rack. Changes nothing.
  * @param name the file's name
  * @param text what is in it
  * @param rack the programs that are there
@@ -31,7 +31,7 @@ export function readProgramFile(
 }
 
 /**
- * A copy that can stand beside the one that is there: its own id and title.
+ * A copy that can be kept beside the one that is there: its own id and title.
  * @param program what the file says
  * @param rack the programs that are there
  * @param newId gives the id

@@ -58,12 +58,12 @@ export interface AppView {
   running?: RunningDrill;
   where: 'disk' | 'memory';
   trouble?: StoreTrouble;
-  /** What was asked for last and could not be done. */
+  /** Why the last request could not be done. */
   refusal?: Refusal;
   persistence: Persistence;
   /** What was kept on this device and is no longer there, until the archer says to go on. */
   lost?: LostJournal;
-  /** A program that was replaced less than a day ago, while its place is as it was taken. */
+  /** A program that was replaced less than a day ago, while the new one is unchanged. */
   replaced?: ReplacedProgram;
   /** What can't be shown: it is in none of the lists. */
   oddEntries: readonly OddEntry[];

@@ -240,7 +240,7 @@ describe('a program that takes the place of another', () => {
 });
 
 describe('what was removed', () => {
-  /** An app over one disk, read anew as after a reload. */
+  /** An app over one disk, read again as after a reload. */
   async function onDisk(indexedDB: IDBFactory, day: string) {
     const store = await openStore({ name: 'undo', indexedDB });
     const state = createAppState({

@@ -36,7 +36,7 @@ import { watchLoss } from './watch-loss.ts';
 export interface AppState {
   /** Undefined until the first reading is done. */
   readonly app: App | undefined;
-  /** Reads everything anew; also for a new day. */
+  /** Reads everything again; also for a new day. */
   reload(): Promise<void>;
   /** Says a fault that nobody else has caught. */
   tell(error: unknown): void;
@@ -73,7 +73,7 @@ export function createAppState(around: Surroundings): AppState {
   function reload(): Promise<void> {
     if (reading) {
       next ??= reading
-        .catch(() => {}) // told to those who asked for it
+        .catch(() => {}) // reported to those who asked for it
         .then(() => {
           next = undefined;
           return reload();
@@ -160,7 +160,7 @@ export function createAppState(around: Surroundings): AppState {
     return chosen;
   }
 
-  /** While nothing else is asked for: for the next start. */
+  /** For the next start, while the page is idle. */
   async function keepForNextStart({ view }: App): Promise<void> {
     const { stored, visible } = last;
     const { programs, chosen, season, today } = view;
@@ -279,7 +279,7 @@ export function createAppState(around: Surroundings): AppState {
       if (!app) return false;
       const { journal, programs } = app.view;
       if (!leaveOut({ journal, programs })) return false;
-      // Drawn anew in a turn of its own: the drawing that failed is still under way.
+      // Drawn again in a turn of its own: the drawing that failed is still under way.
       void reload();
       return true;
     },

@@ -147,7 +147,7 @@ export const appStyles = css`
       padding-bottom: 4rem;
     }
   }
-  /* A phone on its side: the navigation stands at the side, so that the page has the height. */
+  /* A phone on its side: the navigation is at the side, so that the page has the height. */
   @media (max-height: 30rem) and (min-width: 40rem) and (max-width: 59.99rem) {
     :host {
       --foot: 0px;

@@ -50,7 +50,7 @@ export function createBackGuard(ask: () => boolean, page: Page = window): BackGu
       const wasOn = hash !== undefined;
       stop();
       if (!wasOn || !isOurs()) return;
-      // Not taken off with `back()`: that comes a moment later, and would undo where the archer goes meanwhile.
+      // Not removed with `back()`: that comes a moment later, and would undo where the archer goes meanwhile.
       history.replaceState({ [SPENT]: true }, '');
       passOverSpent(page);
     },

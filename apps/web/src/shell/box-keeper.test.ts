@@ -188,7 +188,7 @@ describe('controls', () => {
     return { phone, tablet };
   }
 
-  it('are taken over by a new device where it is asked for, but for what was allowed at full draw; each goes its own way afterwards', async () => {
+  it('are copied to a new device where the archer asks for it, except for what was allowed at full draw; each goes its own way afterwards', async () => {
     const { phone, tablet } = await paired(true);
     expect(tablet.keeper.controlsOf).toBe('Phone');
     expect(await soundAndKeys(tablet)).toEqual({ soundLevel: 0.2, begin: ['F13'], answers: 0, bow: 'barebow' });
@@ -270,7 +270,7 @@ describe('what a round brought', () => {
     expect(box.files.size).toBe(0);
   });
 
-  it('a device that was lost is taken out of the box, and what it wrote is kept', async () => {
+  it('a lost device is removed from the box, and what it wrote is kept', async () => {
     const phone = await device();
     const lost = await device(phone.box);
     await lost.write('Windy');

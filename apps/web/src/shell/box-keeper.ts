@@ -223,7 +223,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     meet,
     async leave() {
       clearTimeout(timer);
-      await running; // or it would put this device's file after it was taken out
+      await running; // or it would put this device's file after it was removed
       const left = kept;
       clearTimeout(timer);
       await keep(undefined);
@@ -252,7 +252,7 @@ export async function createBoxKeeper(parts: BoxKeeperParts): Promise<BoxKeeper>
     async resume() {
       if (!kept) return;
       const { isPaused: _paused, ...link } = kept.link;
-      // What was taken back is read again, as all devices shall end equal.
+      // What was undone is read again, as all devices must end equal.
       await keep({ ...kept, link: { ...link, met: {} } });
       await meet('press');
     },

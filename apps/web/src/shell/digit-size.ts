@@ -1,7 +1,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { measureDigitPx } from './measured-digits.ts';
 
-/** How large the digits of a hold get on this screen, measured anew when it is turned or resized. */
+/** How large the digits of a hold get on this screen, measured again when it is turned or resized. */
 export class DigitSize implements ReactiveController {
   /** Their font size, CSS pixels; undefined before it is known. */
   digitPx: number | undefined;

@@ -55,7 +55,7 @@ test('with a longest hold in the kit there is a curve to scale, in words too, wi
   }
 });
 
-test('a baseline result is offered, taken only when asked, and a test is due again after four weeks', async () => {
+test('a baseline result is offered, used only when the archer agrees, and a test is due again after four weeks', async () => {
   await trial.state.app?.act.putDrill(baseline('2026-11-24', 5));
   await expect
     .poll(() => textOf(offer()?.querySelector('[aria-label="Baseline test"]')))

@@ -10,7 +10,7 @@ import { reservePicture, reserveStyles } from '@larkhold/ui';
 
 /**
  * What a drill will do to the archer, by the model: a curve to the scale of the timeline above it, the same in words, the caution that
- * stands with it, and what it was worked out from.
+ * is shown with it, and what it was worked out from.
  *
  * @prop prescription the drill
  */

@@ -68,7 +68,7 @@ export function createFolderBackup({ store, pickFolder, newId, today, instant }:
       } catch {
         return 'failed';
       }
-      // The backup is there; old ones that cannot be taken away do no harm.
+      // The backup is there; old ones that cannot be removed do no harm.
       await dropOlder(folder.handle, folder.mark, KEPT_COUNT).catch(() => undefined);
       return 'saved';
     },

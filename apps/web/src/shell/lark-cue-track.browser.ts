@@ -63,7 +63,7 @@ test('it tells how far it is, and cancel saves nothing', async () => {
   expect(saved).toEqual([]);
 });
 
-test('taken away it stops by itself', async () => {
+test('it stops by itself when it is removed', async () => {
   const { element, saved, press } = await trackOf();
   press('Make the file');
   element.remove();

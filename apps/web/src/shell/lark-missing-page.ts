@@ -5,7 +5,7 @@ import { PlaceElement } from './place-element.ts';
 import { hrefOf } from './routing.ts';
 
 /**
- * Stands in for a page whose part of the app could not be fetched.
+ * Shown in place of a page whose part of the app could not be fetched.
  *
  * @prop fetchAgain tries once more; resolves to whether the part is there now
  */

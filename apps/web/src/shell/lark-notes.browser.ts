@@ -73,7 +73,7 @@ async function draw(pad: LarkSketchPad, pointerType?: string) {
 
 afterEach(() => document.body.replaceChildren());
 
-test('words and a drawing go up on the wall, are changed and taken down', async () => {
+test('words and a drawing go up on the wall, are changed and removed', async () => {
   const { wall, put } = await wallOf();
   await press(wall, 'New note');
   write(wall, '  Elbow round, early ');

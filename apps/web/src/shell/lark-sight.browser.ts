@@ -12,7 +12,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-test('says in the hold that the camera was taken away; the drill hears of no let-down and goes on', async () => {
+test('says in the hold that the camera is gone; the drill hears of no let-down and goes on', async () => {
   const stream = movingCamera();
   vi.spyOn(navigator.mediaDevices, 'getUserMedia').mockResolvedValue(stream);
   const drill = document.createElement('lark-drill');

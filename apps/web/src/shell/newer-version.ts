@@ -1,16 +1,16 @@
 import { registerSW } from 'virtual:pwa-register';
 
-/** Who is told of a newer version. */
+/** Who hears of a newer version. */
 export interface VersionListener {
   /** One waits. @param use begins it */
   onWaiting(use: () => void): void;
-  /** It has been taken, here or in another tab, and this page is of the old one. @param reload to be called when nothing is under way */
+  /** It runs now, here or in another tab, and this page is of the old one. @param reload to be called when nothing is under way */
   onTaken(reload: () => void): void;
 }
 
 /**
- * Keeps the app on the device for use without a network. A newer version waits until it is asked for, and then reaches every tab.
- * @param listener who is told
+ * Keeps the app on the device for use without a network. A newer version waits until the archer wants it, and then reaches every tab.
+ * @param listener who hears of it
  */
 export function keepVersion(listener: VersionListener): void {
   const workers = navigator.serviceWorker as ServiceWorkerContainer | undefined;

@@ -111,7 +111,7 @@ test('half a character as an id, a scrap made on a rainy evening, odd days on th
   expect(unheard).toEqual([]);
 });
 
-test('entries that pass every check and yet can’t be drawn are left out and told; the others stand; one that is removed is gone', async () => {
+test('entries that pass every check and yet can’t be drawn are left out and reported; the others are kept; one that is removed is gone', async () => {
   const store = await openStore({ name: `undrawn-${performance.now()}` });
   await store.putDrill({ ...drill } as Journal['drills'][number]);
   const rows = {

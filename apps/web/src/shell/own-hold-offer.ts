@@ -11,7 +11,7 @@ const LEAST_SECONDS = 1;
 const MOST_SECONDS = 600;
 
 /**
- * The archer's longest hold: what is known, and offers that are never taken without asking: the baseline test, its result, the journal's
+ * The archer's longest hold: what is known, and offers, each of which needs a yes: the baseline test, its result, the journal's
  * own estimate where it disagrees with the kit.
  *
  * @prop drilled a drill that was just done: then only its result is offered, if it was the baseline test

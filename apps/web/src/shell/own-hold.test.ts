@@ -39,7 +39,7 @@ describe('the baseline test', () => {
     expect(lastBaseline(both.reverse(), builtInPrograms)?.record.id).toBe('lisbon');
   });
 
-  it('is the program of the rack that it is taken for', () => {
+  it('is the program of the rack that it is used for', () => {
     expect(builtInPrograms.find(({ id }) => id === BASELINE_ID)?.title).toBe('Baseline test');
   });
 

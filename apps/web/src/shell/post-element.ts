@@ -3,7 +3,7 @@ import type { PropertyValues } from 'lit';
 import type { CoachPost } from './coach-post.ts';
 import { PlaceElement } from './place-element.ts';
 
-/** An element that shows what came by the coach's box, and is drawn anew when anything does. */
+/** An element that shows what came by the coach's box, and is drawn again when anything does. */
 export class PostElement extends PlaceElement {
   #stop: (() => void) | undefined;
 

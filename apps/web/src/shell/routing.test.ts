@@ -19,7 +19,7 @@ test('anything else is the line', () => {
   }
 });
 
-test('a broken escape is taken as it is', () => {
+test('a broken escape is kept as it is', () => {
   expect(routeOf('#/rack/%E0%A4%A')).toEqual({ place: 'rack', id: '%E0%A4%A' });
 });
 

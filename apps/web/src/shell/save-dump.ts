@@ -4,7 +4,7 @@ import type { Surroundings } from './surroundings.ts';
 /**
  * Saves what is on the disk as it is, for a store that can't be read.
  * @param around the disk's rows, the day and where files go
- * @returns what stood in the way, in words; undefined where a file was saved
+ * @returns what prevented it, in words; undefined where a file was saved
  */
 export async function saveDump({
   dumpStored,

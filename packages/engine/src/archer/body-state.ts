@@ -58,7 +58,7 @@ export const LOAD_DAYS = 35;
 /** How many days a hold that failed is remembered. Own: no source. */
 const LIMIT_DAYS = 28;
 const FAILED_SHARE = 0.2;
-/** A hold that went well lets so much more be asked for. */
+/** How much more may be prescribed after a hold that went well. */
 const RAISED = 1.15;
 /** After how many days without a draw, weight that was added is as if it had never been. Own, careful: no source. */
 const WEIGHT_FORGOTTEN_DAYS = 56;
@@ -74,7 +74,7 @@ export interface PastBody extends BodyState {
   recent: readonly RecentDrill[];
 }
 
-// What a day of the past stands for.
+// What a day of the past represents.
 const pastBodies = new WeakMap<LoggedDay, PastBody>();
 
 const fold = foldDays(nobody, stepBody, ({ firstDay, lastDay, rowDay, rowDays, weight, pain }): BodyDay => {
@@ -101,7 +101,7 @@ export const bodyDays = fold.notes;
  */
 export const foldBodyAhead = fold.ahead;
 /**
- * Says what a day of the past stands for.
+ * Says what a day of the past represents.
  * @param day the first of a log, with `isPast`
  * @param body what was known after it
  */
@@ -222,7 +222,7 @@ function limitAfter(
   summaries: readonly DrillSummary[],
 ): HoldLimit | undefined {
   let now = limit && day - limit.day < LIMIT_DAYS ? limit : undefined;
-  // One hold let down, of however few, may be a mishap; after another failed drill it is none.
+  // One hold let down, of however few, may be a mishap; after another failed drill it is not.
   let least = missedShare >= FAILED_SHARE ? 1 : 2;
   for (const [at, record] of drills.entries()) {
     if (record.pain || record.kind === 'test') continue;

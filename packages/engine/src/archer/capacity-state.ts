@@ -40,7 +40,7 @@ export type CapacityState = readonly HoldEvidence[];
  * read as more than they have; all of the work would read them up to 1.6 times as strong.
  */
 const COUNTED_WORK = 0.5;
-/** So much evidence is kept of each kind and tool. */
+/** How many pieces of evidence are kept of each kind and tool. */
 const KEPT = 8;
 
 /**

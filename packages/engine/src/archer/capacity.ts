@@ -2,7 +2,7 @@ import { enduranceTime } from '../fatigue/endurance-time.ts';
 import type { Archer } from './archer.ts';
 import type { CapacityState, HoldEvidence, Tool } from './capacity-state.ts';
 
-/** Evidence older than this no longer counts, days: a test is to be taken again every 4 to 8 weeks. */
+/** Evidence older than this no longer counts, days: a test should be repeated every 4 to 8 weeks. */
 export const CAPACITY_DAYS = 56;
 /**
  * How far one person's result may lie above another of their own before it is news, as a share.

@@ -18,7 +18,7 @@ export interface RepeatedHolds {
   setRestSeconds: number;
 }
 
-/** Of the longest hold, so much may be used up by the end of any rep: the form shall last too. Own, careful: no source. */
+/** How much of the longest hold may be used up by the end of any rep, as a share: the form has to last too. Own, careful: no source. */
 const USED_AT_MOST = 0.9;
 
 /**

@@ -156,7 +156,7 @@ function totalOf(blocks: readonly BlockSummary[]): Pick<BlockSummary, 'longestAs
   return all;
 }
 
-/** The work before a rep that failed, what a rest of twice the hold brings back taken off, and the rep's own. */
+/** The work before a rep that failed, minus what a rest of twice the hold brings back, plus the rep's own. */
 function failureAt(reps: readonly RepRecord[], failedAt: number): DrillSummary['failure'] {
   let workMs = 0;
   for (const rep of reps.slice(0, failedAt)) {

@@ -6,7 +6,7 @@ import { capacityOf, isRecent, OWN_NOISE_SHARE } from './capacity.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
 import { logDays } from './logged-days.ts';
 
-/** The archer's longest hold with their own bow as the journal tells it, or that it can't be told. */
+/** The archer's longest hold with their own bow as the journal shows it, or that it is unknown. */
 export type MaxHoldEstimate = {
   /** Pounds-force on the fingers that it is for; absent where no weight is known. */
   atLbf?: number;

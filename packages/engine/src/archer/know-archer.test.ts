@@ -35,7 +35,7 @@ describe('what is known', () => {
         expect(knowArcher({ ...fresh, programs: life.programs })).toEqual(
           knowArcher({ ...known, programs: life.programs }),
         );
-        // A late edit: the first drill is taken out, and put back.
+        // A late edit: the first drill is removed, and put back.
         const without = { ...input, records: records.slice(1) };
         expect(prescribe(without)).toEqual(prescribe(structuredClone(without)));
         expect(prescribe(input)).toEqual(last.given);
@@ -71,7 +71,7 @@ describe('what is known', () => {
     expect(knowArcher({ records: [drill('2026-11-20', [{}])], today }).capacity[0]).not.toHaveProperty('wholeSeconds');
   });
 
-  it('reads what was seen where it was seen: a full hold of the clock that the camera saw let down is none', () => {
+  it('reads what was seen where it was seen: a full hold of the clock that the camera saw let down does not count', () => {
     const early = drill('2026-11-20', [{ seen: { fromMs: 0, toMs: 11_000 } }]);
     expect(knowArcher({ records: [early], today }).capacity).toEqual([]);
     const late = drill('2026-11-20', [{ seen: { fromMs: 4_000, toMs: 30_100 } }]);

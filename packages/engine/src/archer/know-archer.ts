@@ -78,7 +78,7 @@ const MISSED_SHARE = 0.2;
  * What is known of an archer today, folded from everything in the journal, whatever the program. Pure; days that were folded before are not
  * folded again.
  * @param input drill records and diary in any order; the archer's local day, ISO 8601; what the archer says of themselves; programs for their
- * tests; in place of older records and entries the past that they fold into, of which no tests are told
+ * tests; in place of older records and entries the past that they fold into, which reports no tests
  * @returns every field with its evidence
  * @throws RangeError when the day or the archer cannot be
  * @source own: bounds and stages name their sources where they are defined

@@ -8,7 +8,7 @@ export interface LoggedDay {
   day: number;
   drills: readonly DrillRecord[];
   entry?: DayEntry;
-  /** It stands for itself and for everything before it, folded already; see `dayOfPast`. */
+  /** It represents itself and everything before it, folded already; see `dayOfPast`. */
   isPast?: true;
   /** What it comes to; made when it is first asked for. */
   sum?: DaySum;

@@ -32,7 +32,7 @@ const kept = new WeakMap<DrillRecord, readonly [KeptLog, KeptLog?]>();
  * before is the same object as before, so that what was made of it can be kept.
  * @param records drill records in any order
  * @param entries diary entries in any order
- * @param past the day that stands for everything before these
+ * @param past the day that represents everything before these
  * @returns the days in order, later ones than today too
  * @throws RangeError where a record or an entry is of the past that is folded already
  */

@@ -3,7 +3,7 @@ import { keepPastBody, type PastBody } from './body-state.ts';
 import type { LoggedDay } from './logged-day.ts';
 
 /**
- * Everything in a journal before a day, folded: it stands in for those records and diary entries, so that ten years need not be read before
+ * Everything in a journal before a day, folded: it replaces those records and diary entries, so that ten years need not be read before
  * today's numbers are there. Made by `foldPast`; only ever a copy of what the journal says.
  */
 export interface Past {
@@ -17,7 +17,7 @@ export interface Past {
   drillCount: number;
   dayCount: number;
   body: PastBody;
-  /** Where programs stood, each by the text of its file; what a state holds is the prescription's. */
+  /** How far programs had come, each by the text of its file; what a state holds is the prescription's. */
   programs: readonly { key: string; state: object }[];
   /** The last drill in it that was no test: when it began, ISO 8601, and of which program. */
   lastDrill?: { startedAt: string; programId: string };
@@ -27,7 +27,7 @@ const days = new WeakMap<Past, LoggedDay>();
 const pasts = new WeakMap<LoggedDay, Past>();
 
 /**
- * The day that stands for a folded past at the head of a log.
+ * The day that represents a folded past at the head of a log.
  * @param past as `foldPast` gives it
  * @returns the same day for the same past; undefined for none
  */
@@ -43,7 +43,7 @@ export function dayOfPast(past: Past | undefined): LoggedDay | undefined {
 }
 
 /**
- * What a day of the past stands for.
+ * What a day of the past represents.
  * @param day the first of a log
  * @returns the past; undefined for any other day
  */

@@ -102,7 +102,7 @@ describe('the invented diary', () => {
     expect(new Set(demo.drills.map((drill) => drill.id)).size).toBe(demo.drills.length);
   });
 
-  it('refuses a program that is not there, a day that is none, and an empty rack', () => {
+  it('refuses an unknown program, an invalid day, and an empty rack', () => {
     expect(() => createDemoJournal({ endDay, programs: builtInPrograms, program: 'No such' })).toThrow(/No such/);
     expect(() => createDemoJournal({ endDay: '2026-02-30', programs: builtInPrograms })).toThrow(RangeError);
     expect(() => createDemoJournal({ endDay, programs: [] })).toThrow(/programs is empty/);

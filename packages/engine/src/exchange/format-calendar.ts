@@ -26,7 +26,7 @@ export interface CalendarWords {
   day(done: { arrows: NonNullable<DayEntry['arrows']>; work: NonNullable<DayEntry['work']> }): string;
 }
 
-/** What a calendar file needs to be told. */
+/** What a calendar file needs. */
 export interface CalendarOptions {
   /** The instant it is written, ISO 8601 with offset. */
   madeAt: string;

@@ -5,7 +5,7 @@ import type { EventWords } from './format-calendar.ts';
 /** How a calendar says what is planned: a row of `planWeeks` and its program's title; `planCalendarWords` of `@larkhold/words` gives it in every language. */
 export type PlanCalendarWords = (row: PlanRow, program: string) => EventWords;
 
-/** What a plan's calendar needs to be told. */
+/** What a plan's calendar needs. */
 export interface PlanCalendarOptions {
   /** The program's title. */
   program: string;

@@ -47,7 +47,7 @@ export function parseJournal(
 /**
  * Writes a journal as a file, one entry a line, marks of removed things included.
  * @param journal what to write; an id that comes twice is written once.
- * @param madeAt the instant, ISO 8601, if the file shall say when it was written.
+ * @param madeAt the instant, ISO 8601, if the file is to say when it was written.
  * @returns the file's text. The same journal gives the same text.
  */
 export function formatJournal(journal: Journal, madeAt?: string): string {

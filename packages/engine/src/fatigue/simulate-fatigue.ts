@@ -33,7 +33,7 @@ export interface FatigueOptions {
   restMultiplier?: number;
 }
 
-/** Stands with every prediction that is shown. */
+/** Shown with every prediction. */
 export const FATIGUE_CAUTION =
   'This describes a model of tired muscle. It was not calibrated on archers and is kind to moderate drills. Let down when form goes.';
 

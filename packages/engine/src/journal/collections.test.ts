@@ -23,7 +23,7 @@ const barest: Record<CollectionName, Record<string, unknown>> = {
   opened: { id: 'p', program: { version: 99 } },
 };
 
-/** The fields of a list that are told to somebody, or to nobody. */
+/** The fields of a list that a reader gets, or that nobody gets. */
 const readBy = (name: CollectionName, reader: string): string[] =>
   Object.entries(journalCollections[name].fields).flatMap(([field, one]) => (one === reader ? [field] : []));
 
@@ -99,7 +99,7 @@ describe('who reads a field', () => {
 });
 
 describe('what is edited together', () => {
-  it('is of a drill what the session wrote; effort, pain and note each stand alone', () => {
+  it('is of a drill what the session wrote; effort, pain and note are a group each', () => {
     const groups = Object.entries(journalCollections.drills.groups ?? {});
     expect(groups.map(([field]) => field).sort()).toEqual([
       ...['date', 'durationMs', 'endedAt', 'kind', 'onFingersLbf', 'open', 'prescribedReps', 'program', 'programId'],
@@ -201,9 +201,9 @@ describe('of two copies of one session', () => {
     journalCollections.drills.compareGroups?.session?.(a, b) ?? Number.NaN;
 
   it.each([
-    ['the ended one stands over an open one that has more reps', session([1]), session([1, 2, 3], true), 1],
-    ['the ended one stands over an open one, the other way round', session([1, 2, 3], true), session([1]), -1],
-    ['of open ones that with more reps stands', session([1, 2], true), session([1], true), 1],
+    ['the ended one wins over an open one that has more reps', session([1]), session([1, 2, 3], true), 1],
+    ['the ended one wins over an open one, the other way round', session([1, 2, 3], true), session([1]), -1],
+    ['of open ones that with more reps wins', session([1, 2], true), session([1], true), 1],
     ['of open ones that with fewer reps gives way', session([], true), session([1], true), -1],
     ['of open ones with as many reps neither does', session([1], true), session([2], true), 0],
     ['of ended ones neither does, whatever their reps', session([1]), session([1, 2, 3]), 0],

@@ -26,7 +26,7 @@ export type Reader = 'always' | 'with notes' | 'never';
 
 /** One list of a journal, and all that anything needs of it: merging, comparing, handing over, storing. */
 export interface Collection<Row> extends MergeRules {
-  /** `thing`: made once; what was removed stays so until it is put back. `page`: of the calendar; removing empties it, and what is written later stands. */
+  /** `thing`: made once; what was removed stays so until it is put back. `page`: of the calendar; removing empties it, and what is written later is kept. */
   readonly kind: 'thing' | 'page';
   readonly keyName: string & keyof Row;
   readonly schema: z.ZodType<Row>;

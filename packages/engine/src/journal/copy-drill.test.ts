@@ -24,7 +24,7 @@ const values = fc.oneof(
   fc.string(),
 );
 const keys = fc.constantFrom(...Object.keys(whole), 'removed', 'edits', 'restoredAt', 'newer', '__proto__', 'toString');
-/** Good records with some keys changed, added or taken away. */
+/** Good records with some keys changed, added or removed. */
 const anyRecord = fc
   .tuple(
     fc.constantFrom(needed, whole),

@@ -21,7 +21,7 @@ const values = fc.oneof(
   fc.constant({}),
 );
 const keys = fc.constantFrom(...Object.keys(good), 'note', '__proto__', 'toString', 'constructor');
-/** Reps with a key changed, added or taken away, or something that is no rep. */
+/** Reps with a key changed, added or removed, or something that is no rep. */
 const reps = fc.oneof(
   fc.constant(good),
   fc.record({

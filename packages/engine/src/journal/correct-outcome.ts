@@ -22,7 +22,7 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
     short: Math.min(rep.heldMs, Math.max(0, rep.prescribedMs - 100)),
     unsure: rep.heldMs,
   }[outcome];
-  // A person's word stands above what a camera saw.
+  // A person's word counts for more than what a camera saw.
   const { seen: _, why, ...said } = rep;
   const corrected = { ...said, outcome, heldMs, ...(why !== undefined && outcome === 'short' ? { why } : {}) };
   return { ...record, reps: record.reps.with(index, corrected), editedAt };

@@ -1,8 +1,8 @@
 import type { Arrows, DayEntry, Work } from './journal.ts';
 
-/** Kinds of arrows, in the order they are asked for. */
+/** Kinds of arrows, in the order of their fields. */
 export const arrowKinds = ['blank bale', 'practice', 'scoring'] as const;
-/** Kinds of work without a bow, in the order they are asked for. */
+/** Kinds of work without a bow, in the order of their fields. */
 export const workKinds = ['strength', 'mobility', 'fitness'] as const;
 
 /**
@@ -78,7 +78,7 @@ export function changeWork(
 /**
  * Reads a count that was typed.
  * @param text what is in the field
- * @param most the largest that is taken
+ * @param most the largest that is allowed
  * @returns a whole number from 0; 0 for what is no number
  */
 export function parseCount(text: string, most: number): number {

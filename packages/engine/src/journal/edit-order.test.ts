@@ -86,7 +86,7 @@ describe('the order of stamps', () => {
     expect(laterStamp(undefined, a1)).toBe(a1);
   });
 
-  it('a stamp without its device is what stands before the mark', () => {
+  it('a stamp without its device is the part before the mark', () => {
     expect(DEVICE_MARK).toBe('~');
     expect(withoutDevice(a1)).toBe('2026-11-25T06:00:00Z');
     expect(withoutDevice('2026-11-25T06:00:00Z')).toBe('2026-11-25T06:00:00Z');

@@ -116,7 +116,7 @@ describe('joining two versions of a row', () => {
     expect(join({ ...a, a: 1 }, b, rules)).toEqual({ id: 'n', a: 1, b: 'new', text: 'new', editedAt: noon });
   });
 
-  it('lets a thing that was put back stand over all that it was, however late that was written', () => {
+  it('lets a thing that was put back win over all that it was, however late that was written', () => {
     const before = { id: 'n', text: 'before', extra: 1, editedAt: dusk };
     const back = { id: 'n', text: 'back', editedAt: dawn, restoredAt: noon };
     expect(join(before, back, thing)).toEqual(back);
@@ -143,7 +143,7 @@ describe('joining two versions of a row', () => {
     expect(a).toEqual({ ...day, feel: 2, editedAt: dawn });
   });
 
-  it('never loses what is later, and a row joined with what it has taken in stays as it is', () => {
+  it('never loses what is later, and a row merged again with what it holds already stays as it is', () => {
     const stamps = fc.constantFrom(dawn, noon, dusk);
     const rows = fc
       .record(

@@ -85,7 +85,7 @@ export function rowOf(
 }
 
 /**
- * Merges two versions of one row: of each group of fields the later version. A thing that was put back after a removal stands over all that
+ * Merges two versions of one row: of each group of fields the later version. A thing that was put back after a removal wins over all that
  * it was before; a page has no such life.
  * @param a one version. @param b another, of the same key.
  * @param rules of their collection.

@@ -28,7 +28,7 @@ it.each([
   'yesterday evening',
   '',
   `2026-11-25T06:30:00.${'0'.repeat(50)}Z`,
-])('%s is none', (text) => expect(journalInstantSchema.safeParse(text).success).toBe(false));
+])('%s is no instant', (text) => expect(journalInstantSchema.safeParse(text).success).toBe(false));
 
 const drill = {
   id: 'a',
@@ -65,7 +65,7 @@ it.each([
   ['a drill', drillRecordSchema, { ...drill, id: 'half \ud83c' }, 'id'],
   ['a scrap', noteScrapSchema, { id: '\udfff', madeAt: drill.startedAt }, 'id'],
   ['a milestone', milestoneSchema, { id: 'm\ud800', text: 'A minute', setDay: '2026-11-25' }, 'id'],
-])('%s whose id holds half a character is refused; a whole one is taken', (_, schema, value, path) => {
+])('%s whose id holds half a character is refused; a whole one is accepted', (_, schema, value, path) => {
   expect(schema.safeParse(value).error?.issues.map((issue) => issue.path.join('/'))).toEqual([path]);
   expect(schema.safeParse({ ...value, id: '🏹' }).success).toBe(true);
 });

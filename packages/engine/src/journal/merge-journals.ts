@@ -20,7 +20,7 @@ const unknownThings: MergeRules = { keyName: 'id', kind: 'thing' };
 
 /**
  * Merges two journals: the union of what both hold, each thing once. Of a thing that both hold, each group of fields that is edited together
- * is taken from the side that edited it later (`journalCollections`); of two copies of a drill that was under way, the one that got further. What
+ * is that of the side that edited it later (`journalCollections`); of two copies of a drill that was under way, the one that got further. What
  * was removed stays so: a mark with no content is kept of it. Commutative, associative and idempotent, so devices that meet in any order end equal.
  * @param a one journal. @param b another.
  * @returns a new journal, drills in order of time, days and weeks in order. Rows are shared with a and b where they say the same.
@@ -116,7 +116,7 @@ function joinMaybe<T extends MergeRow>(a: T | undefined, b: T | undefined, rules
   return a === undefined || b === undefined ? (a ?? b) : joinRows(a, b, rules);
 }
 
-/** Lists of things with ids are merged as things, and stand over anything else; of two other values the greater text stands. */
+/** Lists of things with ids are merged as things, and win over anything else; of two other values the greater text wins. */
 function mergeUnknown(a: unknown, b: unknown, marks: ReadonlyMap<string, RemovalMark> | undefined): unknown {
   const rows = [a, b].flatMap((one) => (isThings(one) ? one : []));
   if (isThings(a) || isThings(b)) {

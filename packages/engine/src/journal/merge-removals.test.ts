@@ -46,7 +46,7 @@ describe.each(collectionNames)('a row of %s', (of) => {
     }
   });
 
-  it('stands over an earlier mark if it is a page; a thing does only if it was put back after that', () => {
+  it('wins over an earlier mark if it is a page; a thing does only if it was put back after that', () => {
     const removed = [{ of, key, at: dawn }];
     expect(found(merge({ [of]: [edited] }, { removed }))).toEqual(isPage ? [edited] : []);
     const back = { ...edited, restoredAt: noon };
@@ -125,7 +125,7 @@ describe('lists that only a newer app knows', () => {
     ]);
   });
 
-  it('stand over anything else of their name; of two other values the greater text stands, and one alone stands', () => {
+  it('win over anything else of their name; of two other values the greater text wins, and one alone is kept', () => {
     const things = [{ id: 'a' }];
     expect(merge({ strings: things }, { strings: 'zzz' })).toMatchObject({ strings: things });
     expect(merge({ strings: things }, { strings: [{ id: 7 }] })).toMatchObject({ strings: things });
@@ -134,7 +134,7 @@ describe('lists that only a newer app knows', () => {
     expect(merge({ wind: 'light' })).toMatchObject({ wind: 'light' });
   });
 
-  it('stand where they are null, whichever side has them', () => {
+  it('are kept where they are null, whichever side has them', () => {
     expect(merge({ wind: null })).toMatchObject({ wind: null });
   });
 

@@ -33,7 +33,7 @@ it('equal values give equal text, keys in order at every depth, lists as they ar
 
 const rules = { kind: 'page', keyName: 'date' } as const;
 
-it('a row taken apart has neither its key nor what is undefined, and put together again no stamp that was never made', () => {
+it('a row taken apart has neither its key nor what is undefined, and when it is put together again, no stamp that was never made', () => {
   const row = { date: '2026-11-25', feel: 4, note: undefined };
   const groups = groupsOf(row as never, rules);
   expect([...groups.values()]).toEqual([{ value: { feel: 4 }, stamp: '' }]);

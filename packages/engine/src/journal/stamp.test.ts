@@ -32,7 +32,7 @@ describe('a stamp', () => {
     expect(last).toBe('2026-11-25T06:00:01.002Z~phone1');
   });
 
-  it('of an instant that nobody can read is made anew, and the end of time does not break it', () => {
+  it('of an instant that nobody can read is made again, and the end of time does not break it', () => {
     expect(stampAfter('2026-11-25T06:00:00.000Z', 'yesterday')).toBe('2026-11-25T06:00:00.000Z');
     expect(stampAfter('2026-11-25T06:00:00.000Z', '9999-12-31T23:59:59.999Z')).toBe('9999-12-31T23:59:59.999Z');
   });

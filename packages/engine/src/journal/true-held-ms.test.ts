@@ -3,7 +3,7 @@ import { heldOf } from './held-of.ts';
 import type { RepRecord } from './rep-record.ts';
 import { DISAGREEMENT_MS, disagreementMs, seenHeldMs, trueHeldMs, trueOutcome, wholeHeldMs } from './true-held-ms.ts';
 
-/** A hold of 20 s by the clock, of 20 s asked for. */
+/** A hold of 20 s by the clock, of 20 s prescribed. */
 const clock: RepRecord = {
   ...{ block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 20_000, heldMs: 20_000, outcome: 'held' },
 };
@@ -15,7 +15,7 @@ describe('how long a rep was held', () => {
   it.each([
     ['by the clock where nothing was seen', clock, 20_000, 0],
     ['from anchor to let-down where it was seen', seen(500, 18_000), 17_500, 17_500],
-    ['no more than was asked for', seen(-400, 21_000), 20_000, 20_000],
+    ['no more than was prescribed', seen(-400, 21_000), 20_000, 20_000],
     ['never less than nothing', seen(5, 0), 0, 0],
     ['by the clock where it was skipped', seen(0, 9000, { outcome: 'skipped', heldMs: 0 }), 0, 0],
     ['by the clock where nobody can say', seen(0, 9000, { outcome: 'unsure', heldMs: 4000 }), 4000, 0],

@@ -11,7 +11,7 @@ export const DISAGREEMENT_MS = 500;
  * of which nobody can say how it ended.
  * @param rep what is known of it
  * @returns milliseconds at full draw
- * @source own: a camera that saw both ends knows better than a clock that assumes them; to the safe side beyond what was asked for
+ * @source own: a camera that saw both ends knows better than a clock that assumes them; to the safe side beyond what was prescribed
  */
 export function trueHeldMs({ seen, heldMs, prescribedMs, outcome }: SeenRep): number {
   if (seen === undefined || outcome === 'skipped' || outcome === 'unsure') return heldMs;

@@ -9,7 +9,7 @@ import { holdTime } from './hold-time.ts';
  * @param onFingersLbf weight on the fingers at full draw, pounds-force, 0 to 200
  * @returns newton-seconds, 0 or more
  * @throws RangeError when the weight is out of range
- * @source own: impulse as mechanics defines it, so that a heavier bow and a longer hold can be told as one number
+ * @source own: impulse as mechanics defines it, so that a heavier bow and a longer hold can be given as one number
  */
 export function drawImpulse(record: DrillRecord, onFingersLbf: number): number {
   return poundsForceToNewtons(checkNumber('onFingersLbf', onFingersLbf, 0, 200)) * holdTime([record]);

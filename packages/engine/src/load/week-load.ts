@@ -1,6 +1,6 @@
 import { checkNumber } from './check-number.ts';
 
-/** Largest daily load that is taken: far above any day's, far below what a number can hold. */
+/** Largest daily load that is accepted: far above any day's, far below what a number can hold. */
 export const MOST_DAILY_LOAD = 1e9;
 
 /** Loads that differ by less than this share are the same: sums of decimals differ in their last digits. */
@@ -31,7 +31,7 @@ export function weekLoad(daily: readonly number[]): WeekLoad {
   const mean = total / 7;
   const most = Math.max(...daily);
   if (most - Math.min(...daily) <= most * SAME_SHARE) return { total, mean };
-  // Deviations are taken as shares of the largest day, so that the squares of very small loads don't vanish.
+  // Deviations are counted as shares of the largest day, so that the squares of very small loads don't vanish.
   const variance = daily.reduce((sum, load) => sum + ((load - mean) / most) ** 2, 0) / 6;
   const monotony = mean / most / Math.sqrt(variance);
   return { total, mean, monotony, strain: total * monotony };

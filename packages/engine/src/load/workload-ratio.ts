@@ -1,7 +1,7 @@
 import { checkNumber } from './check-number.ts';
 import { MOST_DAILY_LOAD } from './week-load.ts';
 
-/** Stands with every acute:chronic ratio that is shown (Impellizzeri et al. 2020, Sports Med, doi 10.1007/s40279-020-01378-6). */
+/** Shown with every acute:chronic ratio (Impellizzeri et al. 2020, Sports Med, doi 10.1007/s40279-020-01378-6). */
 export const WORKLOAD_RATIO_CAUTION = 'This ratio describes what was done. It does not predict injury.';
 
 /** A mean load below this is as good as none: what is left of loads of years ago. */

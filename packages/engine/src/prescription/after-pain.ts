@@ -9,7 +9,7 @@ import type { PrescribedBlock } from './prescription.ts';
 import { reasonOf } from './reason-words.ts';
 import { STAGE_KEEP } from './todays-eases.ts';
 
-/** After pain the hold and the time at full draw grow by so much, or by one second and one rep, over the most that was done since. Own: no source. */
+/** How much the hold and the time at full draw may grow after pain over the most that was done since, as a share; or by one second and one rep. Own: no source. */
 const GROWS_AT_MOST = 1.2;
 
 /**

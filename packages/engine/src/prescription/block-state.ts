@@ -15,7 +15,7 @@ export interface BlockMove {
   because: number;
 }
 
-/** Where a block stands. Replayed from the records, never stored. */
+/** How far a block has come. Replayed from the records, never stored. */
 export interface BlockState {
   /** Whether a drill of this program ever had the block. */
   isBegun: boolean;

@@ -33,7 +33,7 @@ export function explain(prescription: Prescription, block: number, number: Asked
   return explainNumber(today, ladder, reasons, number);
 }
 
-/** A reason that says where a block stands. */
+/** A reason that says how far a block has come. */
 type LadderReason = Extract<Reason, { facts: LadderFacts }>;
 
 const names = {
@@ -86,8 +86,8 @@ function leverWords({ rule, facts, change, acts }: LadderReason, lever: keyof ty
   if (rule === 'start' || (start === facts[lever] && !acts?.includes(lever))) {
     return [`The program begins with ${start}${unit}.`];
   }
-  const stands = `The program begins with ${start}${unit}; step ${facts.level} of ${facts.top} on its ladder is ${facts[lever]}${unit}.`;
-  return acts?.includes(lever) ? [stands, change] : [stands];
+  const reached = `The program begins with ${start}${unit}; step ${facts.level} of ${facts.top} on its ladder is ${facts[lever]}${unit}.`;
+  return acts?.includes(lever) ? [reached, change] : [reached];
 }
 
 function explainDuration({ blocks, durationMs, reasons }: Prescription): string {

@@ -1,10 +1,10 @@
 import type { Choice } from './fit-choice.ts';
 import type { PrescribedBlock } from './prescription.ts';
 
-/** The most worth that a way of so much time and worth can come to when the earlier blocks are added. */
+/** The most worth that a way of this time and worth can reach when the earlier blocks are added. */
 export type Bound = (timeMs: number, worth: number) => number;
 
-/** One stretch on the upper hull of a block's choices: so much more worth for so much more time. */
+/** One stretch on the upper hull of a block's choices: how much more worth for how much more time. */
 interface Stretch {
   timeMs: number;
   worth: number;

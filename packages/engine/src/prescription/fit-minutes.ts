@@ -86,7 +86,7 @@ function fillBlocks(
   return frontiers;
 }
 
-/** Lets every choice of a block stand before every way to do the rest. Each list is in order, so that lists merge in one pass. */
+/** Puts every choice of a block in front of every way to do the rest. Each list is in order, so that lists merge in one pass. */
 function joinBlock(choices: readonly Choice[], setRestMs: number, suffix: Frontier, budgetMs: number): Frontier {
   const leftOut = -1;
   let merged = createFrontier();

@@ -21,7 +21,7 @@ export const FOLD_VERSION = 3;
  * `knowForSeason` give with it and the rest of the journal is what they give with the whole journal.
  * @param input all drill records and the diary, in any order; the first day that is not to be folded, ISO 8601; the programs that may be asked
  * for, and the archer's age
- * @returns the past, plain data that JSON keeps; undefined where there is nothing before the day, or where a record's date is none: what could
+ * @returns the past, plain data that JSON keeps; undefined where there is nothing before the day, or where a record's date is invalid: what could
  * not be placed would be told no more
  * @throws TypeError when a program is not valid; RangeError when there is no such day
  * @example foldPast({ records: [], before: '2026-11-01', programs: [] }) // undefined

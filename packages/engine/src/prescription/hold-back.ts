@@ -41,7 +41,7 @@ export function holdBack(
 /**
  * Nowhere more than either.
  * @param blocks today's
- * @param most what is left of the same program's blocks; its rests are taken
+ * @param most what is left of the same program's blocks; its rests are used
  * @returns the blocks that both have
  */
 export function nowhereMore(blocks: readonly PrescribedBlock[], most: readonly PrescribedBlock[]): PrescribedBlock[] {

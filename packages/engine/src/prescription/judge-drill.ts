@@ -12,7 +12,7 @@ import { type Dose, leastOf, totalSeconds } from './dose.ts';
  */
 export type Verdict = 'absent' | 'neutral' | 'lighter' | 'small' | 'clean' | 'strained' | 'hard' | 'missed';
 
-/** A drill of less than so much of the foot's time at full draw holds the place and does not climb. */
+/** The share of the foot's time at full draw below which a drill holds the place and does not climb. */
 const LEAST_SHARE = 0.3;
 /** The share of the reps asked for that were held where a drill is clean in spite of let-downs for form or interruptions. Own: no source. */
 const HELD_SHARE = 2 / 3;
@@ -80,7 +80,7 @@ function isBeyond({ longestAskedMs, mostHeldMs }: BlockSummary, dose: Dose): boo
 
 const order: readonly Verdict[] = ['absent', 'neutral', 'small', 'lighter', 'clean', 'strained', 'hard', 'missed'];
 
-/** A day counts once, however many drills: the gravest verdict stands. */
+/** A day counts once, however many drills: the gravest verdict counts. */
 export function gravest(verdicts: readonly Verdict[]): Verdict {
   return verdicts.reduce((worst, one) => (order.indexOf(one) > order.indexOf(worst) ? one : worst), 'absent');
 }

@@ -33,7 +33,7 @@ export function ladderReasons(
   return [...reasons, ...stuckReason(rules, state)];
 }
 
-/** What stands where, and since when. The facts are its own to add to. */
+/** How far a block has come, and since when. The facts are its own to add to. */
 function standReason(
   { block, index }: BlockRules,
   { move, easedFrom }: BlockState,
@@ -78,7 +78,7 @@ function topReason(program: Program, { block, index }: BlockRules, { hold }: Dos
 
 const STUCK_TIMES = 3;
 
-/** Where the last move was down and a drill has come after it, nothing eases any more: the block stands where it was left. */
+/** Where the last move was down and a drill has come after it, nothing eases any more: the block is where it was left. */
 function isUp(kind: BlockMove['kind']): boolean {
   return kind === 'climb' || kind === 'recover';
 }

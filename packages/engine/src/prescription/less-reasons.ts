@@ -5,7 +5,7 @@ import type { Reason } from './reason.ts';
 import { lessFacts } from './todays-eases.ts';
 
 /**
- * One reason for each block of which something was taken.
+ * One reason for each block that was reduced.
  * @param from the blocks before
  * @param to the blocks after; one that is missing was left out, and has 0 sets
  * @param reasonFor makes a reason of what the block was and is, and of where it acted

@@ -161,7 +161,7 @@ function isSame(a: Dose, b: Dose): boolean {
  * @param state before the clean day counted, the caller's own: it is changed
  * @param rules the block's
  * @param day days from 1970-01-01
- * @param may what stands in the way: `weight` whether more may be added, `isCut` whether reps and sets beyond today's do not fit the minutes
+ * @param may what limits it: `weight` whether more may be added, `isCut` whether reps and sets beyond today's do not fit the minutes
  * @returns the state after it; the same dose where nothing leads on
  */
 export function goUp(

@@ -22,7 +22,7 @@ export function counted(count: number, noun: string): string {
   return `${count} ${noun}${count === 1 ? '' : 's'}`;
 }
 
-/** What is asked for: '2 sets of 10 reps, hold 30 s'. */
+/** What is prescribed: '2 sets of 10 reps, hold 30 s'. */
 export function numbersWords(dose: { hold: number; reps: number; sets: number; addedWeight: number }): string {
   const weight = dose.addedWeight > 0 ? `, ${dose.addedWeight} lb added` : '';
   return `${counted(dose.sets, 'set')} of ${counted(dose.reps, 'rep')}, hold ${dose.hold} s${weight}`;

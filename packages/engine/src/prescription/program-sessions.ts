@@ -26,7 +26,7 @@ export interface ProgramSessions {
 
 /**
  * The sessions of one program, in the order in which they really happened: by instant, so that travel across time zones does not turn it round.
- * A record whose start cannot be read stands at noon UTC of its date. Versions of one record count once, merged as journals are.
+ * A record whose start cannot be read counts as of noon UTC of its date. Versions of one record count once, merged as journals are.
  * @param program whose sessions; matched by `id` where program and record both have one, else by title
  * @param records drill records in any order, other programs' allowed
  * @param today days from 1970-01-01; later records are counted, not used

@@ -24,7 +24,7 @@ export interface AskedDrill {
   addedLbf: number;
 }
 
-/** Where a program stands for an archer. Replayed from the records, never stored; bounded. */
+/** How far a program has come for an archer. Replayed from the records, never stored; bounded. */
 export interface ProgramState {
   blocks: readonly BlockState[];
   /** The last five drills with a rep, the newest last. */
@@ -53,7 +53,7 @@ const PAIN_KEEP = 0.7;
 const kept = new WeakMap<Program, Map<boolean, ReturnType<typeof foldProgram>>>();
 
 /**
- * Where a program stands after the first days of a journal.
+ * How far a program has come after the first days of a journal.
  * @param program a valid program
  * @param days the journal by days
  * @param count how many of them
@@ -354,7 +354,7 @@ function begin(state: BlockState, rules: BlockRules, { summaries }: OwnDrills, d
   return state;
 }
 
-/** Who held more than was asked for stands where that is on the path. */
+/** Whoever held more than was prescribed is placed where that is on the path. */
 function higherPlace(state: BlockState, rules: BlockRules, asked: number, count: number): BlockState {
   if (asked <= state.dose.hold * 1.02) return state;
   const level = Math.max(state.level, placeOf(rules, asked, count, state.dose.addedWeight));

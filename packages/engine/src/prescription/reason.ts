@@ -9,7 +9,7 @@ interface Place {
   addedWeight: number;
 }
 
-/** What every reason that says where a block stands has: its place, where the program begins, and what leads on. */
+/** What every reason that says how far a block has come holds: its place, where the program begins, and what leads on. */
 export type LadderFacts = Place & {
   title: string;
   /** Steps climbed, and steps there are. */
@@ -40,7 +40,7 @@ export type LadderFacts = Place & {
   restTimesHold?: number;
   restHold?: number;
   restFactor?: number;
-  /** 'rest': the file gives no rest after a set, so the rest between reps is taken. */
+  /** 'rest': the file gives no rest after a set, so the rest between reps is used. */
   setRestFrom?: string;
 };
 
@@ -76,7 +76,7 @@ export type LessFacts = {
 export interface RuleFacts {
   fixed: LadderFacts;
   start: LadderFacts;
-  /** Where a block stands after it went down, when a drill has come since. */
+  /** Where a block is after it went down, when a drill was done since. */
   steady: LadderFacts & { on: string };
   climb: MoveFacts;
   recover: MoveFacts;

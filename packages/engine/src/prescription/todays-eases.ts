@@ -48,7 +48,7 @@ export function easeBlock(
 ): { block: PrescribedBlock; reasons: Reason[]; isEased: boolean } {
   const full = doseOf(work.block);
   const reasons: Reason[] = [];
-  // What the last drill of this program left, until the next one is done. Its reason stands with the ladder's.
+  // What the last drill of this program left, until the next one is done. Its reason is beside the ladder's.
   const worked = work.state.easedFrom ? leastOf(full, work.state.dose) : full;
   let isEased = work.state.easedFrom !== undefined;
   let dose = worked;
@@ -66,7 +66,7 @@ export function easeBlock(
   const { keep } = deepest;
   const less = fewestOf(dose, fewerReps(withoutAway(work, worked, full, known), keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
-  // A deeper cause has taken off as much already; where nothing acted, even the least there is must say so.
+  // A graver cause has reduced it by as much already; where nothing acted, even the least there is must say so.
   if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {
     const facts = { title: work.block.title, keep, from: full.reps, reps: less.reps, sets: less.sets, hold: less.hold };
     reasons.push(

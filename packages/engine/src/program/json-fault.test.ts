@@ -82,7 +82,7 @@ describe('explainJsonFault', () => {
     return `${line}:${column} ${faultMessage({ fault })}`;
   };
 
-  // What RFC 8259 lets stand at each place.
+  // What RFC 8259 allows at each place.
   it.each([
     ['{', '1:2', 'ends too early. Expected a key in quotes or a closing curly bracket.'],
     ['{\n', '1:2', 'ends too early. Expected a key in quotes or a closing curly bracket.'],

@@ -13,13 +13,13 @@ const WORDS = ['true', 'false', 'null'] as const;
 /** Deeper than any file goes; what nests on is a fault at this place, and asks for no more memory. */
 const DEEPEST = 100_000;
 
-/** What may stand next: the last two also mean the end of the list or object that is open. */
+/** What may come next: the last two also mean the end of the list or object that is open. */
 type Expected = 'value' | 'key' | 'colon' | 'separator' | 'valueOrEnd' | 'keyOrEnd';
 
 /**
  * Where a text stops being JSON. It walks the text once and makes nothing of it, so that a cut-off file of any size costs a moment and no memory.
  * @param text any text; a byte order mark at its start is passed over
- * @returns the place of the first sign that can't stand there, or of the end where more had to come; undefined for JSON
+ * @returns the place of the first sign that can't be there, or of the end where more had to come; undefined for JSON
  * @source RFC 8259, sections 2 to 7
  * @example findJsonFault('{"a": 1,}') // { line: 1, column: 9 }
  */

@@ -30,7 +30,7 @@ export interface PlacedFormat<T> {
    * The rules between keys.
    * @param file brought up to date, and perhaps not valid
    * @param version that the file says
-   * @returns what it breaks, as far as that can be told
+   * @returns what it breaks, as far as that is known
    */
   check(file: Record<string, unknown>, version: number): readonly RuleBreak[];
 }

@@ -8,7 +8,7 @@ export type WrittenLadder = NonNullable<z.input<typeof programSchema>['blocks'][
 /** What a ready ladder does: only the hold grows; first the reps; or the hold, in the smallest steps. */
 export type ReadyLadderKind = 'longer' | 'more' | 'gentle';
 
-/** A ladder that stands ready for a block. */
+/** A ready-made ladder for a block. */
 export interface ReadyLadder {
   kind: ReadyLadderKind;
   ladder: WrittenLadder;

@@ -55,7 +55,7 @@ const LOOK_AHEAD_DAYS = 28;
  * @param known what is known of the archer
  * @param today ISO 8601 day
  * @param hasProgram whether the archer has a program; without it every program is thought to be there
- * @returns at least one entry; a rest stands alone, and so does a test
+ * @returns at least one entry; a rest is alone, and so is a test
  * @throws RangeError when there is no such day
  * @example dueToday(sensibleSeason({ today: '2026-11-23' }), { rowDays: 0 }, '2026-11-23')[0]!.kind // 'program'
  */
@@ -115,7 +115,7 @@ function daysInRow({ lastDrawDay, rowDays }: SeasonArcher, day: number): number 
   return last === day - 1 ? rowDays : 0;
 }
 
-/** The test that is due: its day has come, it was not done since, and nothing stands against it today. */
+/** The test that is due: its day has come, it was not done since, and nothing is against it today. */
 function testOn(
   season: Season,
   known: SeasonArcher,

@@ -4,7 +4,7 @@ import { type Season, seasonSchema } from './season.ts';
  * A season with nothing in it: its weekdays are the sensible ones.
  * @param title what it is called
  * @returns a valid season
- * @throws TypeError where the title is none
+ * @throws TypeError where the title is invalid
  * @example emptySeason('Winter').blocks // []
  */
 export function emptySeason(title: string): Season {

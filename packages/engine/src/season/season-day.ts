@@ -24,7 +24,7 @@ export type Lighter = { keepRatio: number } & (
 );
 
 /**
- * What a season has written for a day. A coach's dated sessions stand in place of the weekdays; of two answers for a day the later made one counts,
+ * What a season has written for a day. A coach's dated sessions replace the weekdays; of two answers for a day the later made one counts,
  * and of two blocks the one that begins later. Nothing is ever added up.
  * @param season a valid season
  * @param day days from 1970-01-01
@@ -74,7 +74,7 @@ export const TAPER_DAYS = 14;
  * The share of the reps that is kept on a day before a competition.
  * @param importance of the competition
  * @param daysLeft until its first day
- * @returns 0.5 to 0.7; undefined where nothing is taken off
+ * @returns 0.5 to 0.7; undefined where nothing is reduced
  * @source see `lighterOn`
  */
 export function taperKeep(importance: Competition['importance'], daysLeft: number): number | undefined {

@@ -68,7 +68,7 @@ describe('a season file', () => {
       /from 2026-12-29/,
     ],
     ['an answer without an instant', '2026-12-28T18:00:00+01:00', '2026-12-28', '/dated/0/madeAt', /offset/],
-    ['a weekday that is none', '"tuesday"', '"someday"', '/blocks/1/days/someday', /not known/],
+    ['an unknown weekday', '"tuesday"', '"someday"', '/blocks/1/days/someday', /not known/],
     ['another importance', '"minor"', '"huge"', '/competitions/1/importance', /"main" \/ "middle" \/ "minor"/],
     ['a newer version', '"version": 1', '"version": 2', '/version', /Update Larkhold/],
     ['another format', 'larkhold/season', 'larkhold/program', '/format', /not a season/],

@@ -43,7 +43,7 @@ export interface SeasonTodayInput {
 export interface SeasonToday {
   /** The day that `due` is for, ISO 8601. */
   date: string;
-  /** The archer's own, else the sensible one. Where the archer's own names no weekdays, the sensible one's stand in it. */
+  /** The archer's own, else the sensible one. Where the archer's own names no weekdays, it has the sensible one's. */
   season: Season;
   /** What the archer or a coach wrote down; undefined while nobody did, or where it cannot be read. */
   own?: Season;

@@ -1,7 +1,7 @@
 import type { DatedSessions, Season } from './season.ts';
 
 /**
- * A season with what a coach wrote for certain days. Nothing is taken out: where it speaks of a day that another answer speaks of, the later made one
+ * A season with what a coach wrote for certain days. Nothing is removed: where it speaks of a day that another answer speaks of, the later made one
  * counts, and `seasonNotices` says so.
  * @param season a valid season; it is left as it is
  * @param answer a coach's dated sessions

@@ -86,7 +86,7 @@ export function createSession(input: SessionInput): Session {
     if (toMs > seenMs()) setClock(toMs);
   }
 
-  /** Moves the clock within the present state, also back: what had passed meanwhile is taken off again. */
+  /** Moves the clock within the present state, also back: what had passed meanwhile is subtracted again. */
   function setClock(toMs: number) {
     const spanMs = toMs - seenMs();
     ledger.livedMs = Math.max(0, state === 'running' ? ledger.livedMs + spanMs : ledger.livedMs);
@@ -137,7 +137,7 @@ export function createSession(input: SessionInput): Session {
   function askAt(type: SessionEvent['type'], atMs: number, why?: Why) {
     const knownMs = seenMs();
     const sinceMs = ledger.sinceMs ?? knownMs;
-    // While nothing runs no deadline hangs on the clock, so one that begins anew (a reloaded page) is taken as it is.
+    // While nothing runs no deadline hangs on the clock, so one that begins again (a reloaded page) is accepted as it is.
     const isNewClock = state === 'paused' && atMs < sinceMs;
     if (isNewClock) ledger.seenMs = atMs;
     else if (isLive() && atMs < knownMs) setClock(Math.max(atMs, sinceMs));

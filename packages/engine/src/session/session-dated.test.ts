@@ -54,7 +54,7 @@ describe('an event that is handled late', () => {
     });
   });
 
-  it('[S23] what was pressed before the step began counts from its beginning: a hold that was told as held stays held', () => {
+  it('[S23] what was pressed before the step began counts from its beginning: a hold that was reported as held stays held', () => {
     const session = begun(FIRST_HOLD_MS + HOLD_MS + 200);
     send(session, 'letDownNow', FIRST_HOLD_MS + HOLD_MS - 100);
     expect(outcomes(session)).toEqual([held(0, 0)]);
@@ -132,7 +132,7 @@ describe('whenever a press is handled', () => {
     );
   });
 
-  it('[S23] whatever its date: no rep that was told changes, and no more is held than was lived', () => {
+  it('[S23] whatever its date: no reported rep changes, and no more is held than time passed', () => {
     fc.assert(
       fc.property(anyTimeline, anyScript, fc.array(fc.integer({ min: -20_000, max: 0 })), (timeline, script, dates) => {
         const session = createSession({ timeline, program: 'T', startedAt: '2026-11-25T06:30:00Z', newId: () => 'a' });

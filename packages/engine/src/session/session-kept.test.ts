@@ -43,7 +43,7 @@ describe('what is kept', () => {
     }
   });
 
-  it('[S14] [S18] after a crash the session goes on with a clock that began anew', () => {
+  it('[S14] [S18] after a crash the session goes on with a clock that began again', () => {
     const timeline = timelineOf();
     const crashed = begun(FIRST_HOLD_MS + 8000, timeline);
     const restored = made(timeline, { resumeFrom: JSON.parse(JSON.stringify(crashed.snapshot())) });

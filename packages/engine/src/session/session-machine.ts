@@ -34,7 +34,7 @@ export interface ChartEvent {
   walk?: walking.Walk;
 }
 
-/** What the chart carries: the timeline, and where on it the session stands. */
+/** What the chart carries: the timeline, and where on it the session is. */
 export interface ChartContext {
   timeline: Timeline;
   walk: walking.Walk;
@@ -42,7 +42,7 @@ export interface ChartContext {
 
 /**
  * The session's statechart, one for all sessions. It has no clock and no effects: a `tick` ends every step that is due, each at
- * its own absolute deadline, and what ended stands in the walk's reps. A tick that leaves a step under way changes no state: whoever walks
+ * its own absolute deadline, and what ended is in the walk's reps. A tick that leaves a step under way changes no state: whoever walks
  * may take it without the chart, and hand over the walk with the next event. Its input is the timeline.
  */
 export const sessionMachine = setup({

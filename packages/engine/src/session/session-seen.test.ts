@@ -59,7 +59,7 @@ describe('a witness', () => {
     expect(seenOf(session)).toEqual([{ fromMs: 500, toMs: HOLD_MS + 700 }]);
   });
 
-  it('[S25] that hears of a let-down too late changes no rep that was told, but shows the difference', () => {
+  it('[S25] that hears of a let-down too late changes no reported rep, but shows the difference', () => {
     const session = seenDrawn();
     walk(session, FIRST_HOLD_MS + 1700, FIRST_HOLD_MS + HOLD_MS + 100);
     observe(session, 'letDown', FIRST_HOLD_MS + HOLD_MS - 1000, FIRST_HOLD_MS + HOLD_MS + 100);

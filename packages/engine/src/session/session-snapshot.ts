@@ -22,7 +22,7 @@ export interface SessionSnapshot {
 
 /** Where the clock is and what has passed on it, milliseconds. */
 export interface Ledger {
-  /** The last moment at which the session was told the time; absent before it begins. */
+  /** The last moment at which the session was given the time; absent before it begins. */
   seenMs?: number;
   /** When the step under way or the last event began, whichever is later: nothing may be dated before it. */
   sinceMs?: number;

@@ -40,14 +40,14 @@ export interface SessionView {
   lastRep?: RepRecord;
 }
 
-/** What a session can be told: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). `letDownNow` may say why;
+/** What can be sent to a session: by the archer, and `gap` by the caller when time was lost (a frozen page, a crash). `letDownNow` may say why;
  * `why` says it of the last rep, if that was let down early, or takes it back. */
 export type SessionEvent =
   | { type: 'begin' | 'pause' | 'resume' | 'skipRep' | 'moreRest' | 'lessRest' | 'stop' | 'gap' }
   | { type: 'letDownNow'; why?: Why }
   | { type: 'why'; why?: Why };
 
-/** What a witness saw: the bow at full draw, or let down, at an instant of the caller's clock, milliseconds. It may be told later. */
+/** What a witness saw: the bow at full draw, or let down, at an instant of the caller's clock, milliseconds. It may be reported later. */
 export interface SeenEvent {
   type: 'observe';
   seen: 'drawn' | 'letDown';

@@ -83,7 +83,7 @@ describe('walking', () => {
     }
   });
 
-  it('[S5] a clock that began anew while the archer had paused is taken as it is', () => {
+  it('[S5] a clock that began again during a pause is accepted as it is', () => {
     const session = begun(FIRST_HOLD_MS + 12_000);
     send(session, 'pause', FIRST_HOLD_MS + 12_000);
     send(session, 'resume', 40);

@@ -5,7 +5,7 @@ import type { Timeline } from '../timeline/timeline.ts';
 import { createSession, type Session, type SessionInput } from './create-session.ts';
 import type { SessionEvent } from './session-view.ts';
 
-// A small session that the tests of this room walk. Its numbers are made up; no two lengths are alike, so that none is taken for another.
+// A small session that the tests of this room walk. Its numbers are made up; no two lengths are alike, so that none is mistaken for another.
 
 /** Lengths, milliseconds; the last two are the moments at which the first hold and the first rest begin. */
 export const DRAW_MS = 3000;

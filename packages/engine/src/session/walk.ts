@@ -6,7 +6,7 @@ import type { Step, Timeline } from '../timeline/timeline.ts';
 /** What one press of more rest adds, milliseconds. Common practice, no source. */
 export const MORE_REST_MS = 30_000;
 
-/** Where a session stands in its timeline. Plain data; every function here takes one and gives the next. */
+/** Where a session is in its timeline. Plain data; every function here takes one and gives the next. */
 export interface Walk {
   /** The step under way; absent when none is left. After a skip or a gap it may be a wait that the timeline does not hold. */
   step?: Step;
@@ -40,7 +40,7 @@ export function isRep(walk: Walk): boolean {
   return walk.step?.kind === 'draw' || walk.step?.kind === 'hold';
 }
 
-/** A walk that stands before its first step. */
+/** A walk before its first step. */
 export function stand(timeline: Timeline): Walk {
   const first = timeline.steps[0];
   const walk: Walk = { step: undefined, nextIndex: 0, stepMs: 0, dueAtMs: 0, leftMs: 0, floorMs: 0, reps: [] };
@@ -53,7 +53,7 @@ export function enter(timeline: Timeline, walk: Walk, index: number, atMs: numbe
   if (step === undefined) return end(walk, timeline.durationMs);
   const { durationMs, startMs } = step;
   const { pausedBy, reps } = walk;
-  // What is known of the hold under way or just over is kept; a new draw begins anew.
+  // What is known of the hold under way or just over is kept; a new draw begins again.
   const isDraw = step.kind === 'draw';
   return {
     step,
@@ -186,7 +186,7 @@ export function stop(timeline: Timeline, walk: Walk, leftMs: number): Walk {
   return end(ended, offsetMsAt(walk, leftMs));
 }
 
-/** The offset in the timeline with so much of the step left, milliseconds. */
+/** The offset in the timeline at which this much of the step is left, milliseconds. */
 export function offsetMsAt(walk: Walk, leftMs: number): number {
   const { step } = walk;
   return step === undefined ? walk.floorMs : Math.max(walk.floorMs, step.startMs + step.durationMs - leftMs);

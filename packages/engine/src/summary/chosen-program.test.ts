@@ -10,11 +10,11 @@ const drill = (program: typeof first, startedAt: string): DrillRecord => ({
 });
 const drills = [drill(third, '2026-11-20T07:00:00+00:00'), drill(second, '2026-11-02T07:00:00+00:00')];
 
-test('the program that was taken is shown, whatever was drilled last', () => {
+test('the chosen program is shown, whatever was drilled last', () => {
   expect(chosenProgram(builtInPrograms, second!.id, drills)).toBe(second);
 });
 
-test('without one it is the program drilled last, also when the taken one is gone', () => {
+test('without one it is the program drilled last, also when the chosen one is gone', () => {
   expect(chosenProgram(builtInPrograms, undefined, drills)).toBe(third);
   expect(chosenProgram(builtInPrograms, 'gone', drills)).toBe(third);
 });

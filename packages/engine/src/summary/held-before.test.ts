@@ -55,7 +55,7 @@ describe('what was held before', () => {
     ['more weight', { addedWeightLbf: 4.5 }],
     ['both hands', { hand: 'both' }],
     ['another block', { block: 1 }],
-  ])('is none where today asks for %s', (_what, change) => {
+  ])('is undefined where today has %s', (_what, change) => {
     expect(found([record('2026-11-23', 2, 4)], change)).toBeUndefined();
   });
 

@@ -7,7 +7,7 @@ import type { Program } from '../program/program.ts';
 import { dayNumber, dayNumberOf } from '../units/calendar-day.ts';
 
 /**
- * The last drill of a program in which everything that is asked for today was held in full, or more: what was done needs no model. Rests are the
+ * The last drill of a program in which everything that is prescribed today was held in full, or more: what was done needs no model. Rests are the
  * program's own, so that only drills of the same program are compared.
  * @param prescription today's numbers
  * @param given `program` that they are of; `records` in any order; `onFingersLbf`, today's weight without what is added, pounds-force: drills with

@@ -1,6 +1,6 @@
 import type { Milestone } from '../journal/journal.ts';
 
-/** What stands on the wall. */
+/** What is on the wall. */
 export interface MilestonesShown {
   /** Still open, the one written down first on top. */
   open: readonly Milestone[];

@@ -10,7 +10,7 @@ const notes: NoteScrap[] = [
 ];
 const idsOf = (shown: readonly NoteScrap[]) => shown.map(({ id }) => id);
 
-test('the newest comes first, by instant; what was taken down is gone', () => {
+test('the newest comes first, by instant; a removed one is gone', () => {
   expect(idsOf(notesShown(notes))).toEqual(['d', 'b', 'a']);
 });
 

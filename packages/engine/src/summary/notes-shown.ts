@@ -5,7 +5,7 @@ import type { NoteScrap } from '../journal/journal.ts';
  * The scraps that a wall shows.
  * @param notes those of the journal
  * @param pin the one program or ISO week whose scraps are wanted; neither for all
- * @returns the newest first; none that was taken down
+ * @returns the newest first; none that was removed
  */
 export function notesShown(
   notes: readonly NoteScrap[],

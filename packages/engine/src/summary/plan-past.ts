@@ -19,7 +19,7 @@ const MOST_PROGRAMS = 8;
  * The first day that is not to be folded into the past.
  * @param drills of the journal, in any order
  * @param today ISO 8601 day
- * @param before that of the past there is, ISO 8601: it stays while it serves, so that little is folded and written anew
+ * @param before that of the past there is, ISO 8601: it stays while it serves, so that little is folded and written again
  * @returns ISO 8601 day
  * @throws RangeError when there is no such day
  */

@@ -16,7 +16,7 @@ const record = (date: string, title: string): DrillRecord => ({
 const ask = (more: Partial<Parameters<typeof todaysProgram>[0]> = {}) =>
   todaysProgram({ journal: createJournal(), programs, today, ...more });
 
-it('goes from one that is due to the next, and lets what was taken stand for its day', () => {
+it('goes from one that is due to the next, and keeps what was chosen for its day', () => {
   const days = { wednesday: [{ title: 'Holding' }, { title: 'Flexibility' }] };
   const blocks = [{ title: 'Base', from: '2026-11-23', weeks: 4, days }];
   const document = { format: 'larkhold/season' as const, version: 1, title: 'Winter', blocks };

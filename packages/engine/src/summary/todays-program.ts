@@ -20,7 +20,7 @@ export interface TodaysProgramInput
   /** In place of the drills and entries before a day, what they fold into. */
   past?: Past;
   archer?: Archer;
-  /** The program that the archer took last, and the day for which it was taken, ISO 8601. */
+  /** The program that the archer chose last, and the day for which it was chosen, ISO 8601. */
   takenId?: string;
   takenDay?: string;
 }

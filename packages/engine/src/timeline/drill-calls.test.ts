@@ -43,7 +43,7 @@ describe('what is said at full draw', () => {
     );
   });
 
-  it('is none of a coach’s lines that nobody was asked about, in any language', () => {
+  it('is never a coach’s line that nobody was asked about, in any language', () => {
     for (const words of ['Let go now', 'Shoot', 'Vypusť', 'Engedd el', 'Άφησε', 'Reach'])
       expect(saidIn(asking([words]), {})).toEqual([]);
   });

@@ -108,7 +108,7 @@ describe('steps', () => {
 });
 
 describe('cues', () => {
-  it('stand in order of time at the steps they belong to', () => {
+  it('are in order of time, at the steps they belong to', () => {
     fc.assert(
       fc.property(anyDay, (prescription) => {
         const { steps, cues, durationMs } = layOut(prescription);
@@ -238,7 +238,7 @@ describe('cues', () => {
     ]);
   });
 
-  it('says as much as was asked for, and walks the same steps', () => {
+  it('says as much as was chosen, and walks the same steps', () => {
     const one = today({ sets: 1, holdMs: 40_000 });
     const [least, usual, most] = spokenAmounts.map((spoken) => layOut(one, { spoken }));
     const saidOf = (timeline: typeof usual) => timeline?.cues.map(({ kind, words }) => `${kind} ${words}`);

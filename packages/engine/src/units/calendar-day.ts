@@ -35,7 +35,7 @@ export function dayNumberAtStart(text: string): number | undefined {
 }
 
 /**
- * The number that stands in a part of a text.
+ * The number in a part of a text.
  * @param text any
  * @param from where it begins
  * @param to where it is over

@@ -22,7 +22,7 @@ export interface ReadInstant {
 /**
  * Reads an instant strictly: only a real day, time and offset is one.
  * @param text ISO 8601 date and time, with or without an offset: '2026-11-25T06:30:00+01:00'
- * @returns its parts; undefined where it is none, or where there is no such day, time or offset
+ * @returns its parts; undefined where it is invalid, or where there is no such day, time or offset
  */
 export function readInstant(text: string): ReadInstant | undefined {
   const parts = INSTANT.exec(text);

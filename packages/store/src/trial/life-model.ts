@@ -114,18 +114,18 @@ export class LifeModel {
     });
   }
 
-  /** Another copy of the journal comes in: of each drill the one that had ended stands, then the one that got further, then the later edit. */
+  /** Another copy of the journal comes in: of each drill the one that had ended is kept, then the one that got further, then the later edit. */
   merge(copy: ReadonlyMap<string, KnownDrill>): void {
     this.#write((kept) => {
       for (const [id, theirs] of copy) {
         if (kept.removed.has(id)) continue;
         const ours = kept.drills.get(id);
-        const stands = !ours || ranks(theirs, ours) ? theirs : ours;
+        const winner = !ours || ranks(theirs, ours) ? theirs : ours;
         const editedAt = [ours?.editedAt, theirs.editedAt]
           .flatMap((at) => at ?? [])
           .sort()
           .at(-1);
-        kept.drills.set(id, { ...structuredClone(stands), ...(editedAt ? { editedAt } : {}) });
+        kept.drills.set(id, { ...structuredClone(winner), ...(editedAt ? { editedAt } : {}) });
       }
     });
   }

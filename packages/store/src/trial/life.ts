@@ -83,7 +83,7 @@ export class Life {
     await Promise.all(this.#writes.splice(0));
   }
 
-  /** The page dies. What it was writing is on the disk or not; another page opens, on a clock that began anew. */
+  /** The page dies. What it was writing is on the disk or not; another page opens, on a clock that began again. */
   async die(): Promise<void> {
     // The memory behind the disk answers within microtasks, so that what reaches it has reached it by now.
     await new Promise((resolve) => setImmediate(resolve));
@@ -117,7 +117,7 @@ export class Life {
     this.#write(() => this.#keeper.close(running, stored));
   }
 
-  /** Puts a rep right; in another tab where it is asked for. */
+  /** Corrects a rep, if need be in another tab. */
   async correct(record: DrillRecord, rep: number, outcome: 'held' | 'skipped', instant: string, isOtherTab: boolean) {
     const store = isOtherTab ? this.#open() : this.#store;
     this.#write(() => store.putDrill(correctOutcome(record, rep, outcome, instant)));
@@ -180,7 +180,7 @@ export class Life {
       this.#write(() => this.#keeper.repEnded(record, snapshot));
     }
     const isNewStep = before.step?.startMs !== view.step?.startMs || before.step?.kind !== view.step?.kind;
-    if (isNewStep || before.state !== view.state) this.#write(() => this.#keeper.stands(snapshot));
+    if (isNewStep || before.state !== view.state) this.#write(() => this.#keeper.moved(snapshot));
     if (view.state === 'done' || view.state === 'stopped') this.#end(record, instant);
   }
 

@@ -121,7 +121,7 @@ function row({ monday }: ClimbWeek, longestMs: number, heldMs: number, note: str
   </tr>`;
 }
 
-/** The first stroke, the last that was held, and the last to come: their numbers stand in the picture, where they do not touch. */
+/** The first stroke, the last that was held, and the last to come: their numbers are in the picture, where they do not touch. */
 function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
   const held = strokes.filter(({ tall }) => tall > 0);
   const last = strokes.findLast(({ plannedTall }) => plannedTall > 0);

@@ -21,7 +21,7 @@ interface Drawn {
  *
  * @prop reps in the order of the drill
  * @prop nowMs how much of the rep under way is held, milliseconds; undefined while none is
- * @prop tallestMs what stands at full height, milliseconds; the longest of these reps where left out
+ * @prop tallestMs the hold at full height, milliseconds; the longest of these reps where left out
  * @prop widest width of a row in strokes' units; 40 strokes where left out
  * @prop unit width of one of the strokes' units, rem
  * @prop fills whether it takes all the room it is given, in both directions

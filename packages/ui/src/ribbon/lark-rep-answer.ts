@@ -12,7 +12,7 @@ const reasons = ['form', 'tired', 'interrupted'] as const;
  *
  * @prop rep as it was logged
  * @prop place 'Set 2, rep 3'
- * @prop asksWhy whether a short rep is asked for its reason
+ * @prop asksWhy whether the reason of a short rep is asked
  * @prop isBrief whether only the reason is asked for
  * @event lark-outcome another outcome; detail `{ outcome }`
  * @event lark-settle whose time is kept; detail `{ kept }`, 'clock' or 'seen'

@@ -81,7 +81,7 @@ export function reasonPath(why: ShortReason, x: number, y: number, tall: number)
 /**
  * How tall a time is drawn.
  * @param ms held or asked, milliseconds
- * @param tallestMs what stands at full height, milliseconds
+ * @param tallestMs the hold at full height, milliseconds
  * @returns height in the ribbon's units
  */
 export function tallOf(ms: number, tallestMs: number): number {
@@ -90,7 +90,7 @@ export function tallOf(ms: number, tallestMs: number): number {
 }
 
 /**
- * What stands at full height when the page does not say.
+ * The hold at full height when the page does not say.
  * @param reps of a ribbon
  * @returns the longest that was asked or held, milliseconds
  */

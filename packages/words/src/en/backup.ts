@@ -10,7 +10,8 @@ export const backup = {
   'backup.due': 'A backup is due: the last one is {days, plural, one {# day} other {# days}} old.',
   'backup.dueNone': 'A backup is due: you have not made one yet.',
   'backup.heading': 'Backup',
-  'backup.about': 'Everything in one file: journal, programs and kit. How often shall it be made, or you be reminded?',
+  'backup.about':
+    'Everything in one file: journal, programs and kit. How often should it be made, or should you be reminded?',
   'backup.chooseFolder': 'Choose a folder',
   'backup.howOften': 'How often',
   'backup.none': 'No backup was made yet.',

@@ -77,7 +77,7 @@ export const bench = {
   'bench.calls': 'Calls',
   'bench.callsHint': 'One a line, said during the hold.',
   'bench.asLine': 'As a line: {line}',
-  'bench.noLadder': 'Without a ladder the block never changes. Choose how it shall grow:',
+  'bench.noLadder': 'Without a ladder the block never changes. Choose how it should grow:',
   'bench.readyLonger': 'Longer holds',
   'bench.readyMore': 'More reps, then longer holds',
   'bench.readyGentle': 'Gently, in small steps',

@@ -16,5 +16,5 @@ export const note = {
   'note.pinnedTo': 'Pinned to',
   'note.writeFirst': 'Write or draw something first.',
   'note.isUp': 'The note is on the wall.',
-  'note.isDown': 'The note is taken down.',
+  'note.isDown': 'The note is removed.',
 } as const;

@@ -27,7 +27,7 @@ export const routine = {
   'routine.dayFull': 'Not logged: the day is full.',
   'routine.logged':
     'Logged today: {ms, number, minutes} of {kind, select, strength {strength} mobility {mobility} fitness {fitness} other {fitness}}.',
-  'routine.takenBack': 'Taken back.',
+  'routine.takenBack': 'Undone.',
   'routine.needsTitle': 'Not kept: expected a title of 1 to {most, number} characters.',
   'routine.needsLines': 'Not kept: expected 1 to {most, number} lines.',
   'routine.needsShorter': 'Not kept: expected lines of at most {most, number} characters.',

@@ -189,7 +189,7 @@ export class CoachPage extends PostElement {
     this.chosenId = this.chosenId === id ? undefined : id;
   }
 
-  /** Summed up once a file and day: the table is drawn anew for every file that is read. */
+  /** Summed up once a file and day: the table is drawn again for every file that is read. */
   #lineOf(handOver: HandOver, today: string): ArcherLine {
     const kept = this.#lines.get(handOver);
     if (kept?.today === today) return kept.line;

@@ -143,7 +143,7 @@ function keptLoads({ journal, kit, today }: AppView): Loads {
   return loads;
 }
 
-/** In a narrow column a number and its unit may stand on two lines. */
+/** In a narrow column a number and its unit may be on two lines. */
 function wrapping(text: string): string {
   return text.replaceAll('\u00a0', ' ');
 }

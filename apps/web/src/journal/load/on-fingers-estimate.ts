@@ -9,7 +9,7 @@ import { hrefOf } from '../../shell/routing.ts';
 const MOST_LBF = 100;
 const LEAST_DRAW_INCHES = 15;
 
-/** Where the kit has no weight on the fingers: an estimate from what the bow is marked with and the draw length, taken only when asked. */
+/** Where the kit has no weight on the fingers: an estimate from the bow's marked weight and the draw length, used only when the archer agrees. */
 @customElement('on-fingers-estimate')
 export class OnFingersEstimate extends PlaceElement {
   static override styles = [

@@ -37,7 +37,7 @@ async function open() {
   return { page, press, kept, lists, store };
 }
 
-test('what is open and what was reached stand apart, as they were written', async () => {
+test('open and reached milestones are in lists of their own, as they were written', async () => {
   const { lists } = await open();
   expect(lists()).toEqual([['A minute at full draw'], ['<b>A winter</b> without pain']]);
 });
@@ -62,7 +62,7 @@ test('one is written down, reached on a day, in own words', async () => {
   });
 });
 
-test('one that is taken off stays as a mark, and comes back', async () => {
+test('a removed one leaves a mark, and comes back', async () => {
   const { press, kept, lists, store } = await open();
   await press('Change: A minute at full draw');
   await press('Take it off');

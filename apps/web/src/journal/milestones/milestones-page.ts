@@ -208,7 +208,7 @@ export class MilestonesPage extends PlaceElement {
     if (isKept) this.edited = undefined;
   }
 
-  /** What is taken off is the milestone as it is kept, not what was just typed into it. */
+  /** Removes the milestone as it is kept, not what was just typed into it. */
   async #remove({ act, view }: App, id: string): Promise<void> {
     const kept = view.journal.milestones?.find((one) => one.id === id);
     this.edited = undefined;

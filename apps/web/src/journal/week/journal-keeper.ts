@@ -137,7 +137,7 @@ export class JournalKeeper implements ReactiveController {
 }
 
 /**
- * Lays changed fields over a thing; those that are `undefined` are taken away.
+ * Lays changed fields over a thing; those that are `undefined` are removed.
  * @param stored left as it is
  * @param fields the changes
  * @returns a new thing

@@ -91,7 +91,7 @@ export const weekPageStyles = css`
       align-items: start;
     }
   }
-  /* Beside the days the column is narrow: there the name stands above its field. */
+  /* Beside the days the column is narrow: there the name is above its field. */
   @media (min-width: 68rem) {
     .inline textarea {
       flex-basis: 100%;

@@ -34,7 +34,7 @@ const STRIP_WEEKS = 8;
 /**
  * One week: its goal and focus, seven days planned and done, totals, and the review.
  *
- * @prop week ISO week; the week of today when it is absent or there is none such
+ * @prop week ISO week; the week of today when it is absent or there is no such week
  * @prop day the day to open, ISO 8601; today's when it is absent
  */
 @customElement('week-page')
@@ -58,7 +58,7 @@ export class WeekPageElement extends PlaceElement {
     const { weekStart } = view.kit;
     const thisWeek = weekListing(view.today, weekStart);
     const asked = this.week !== undefined && mondayOfWeek(this.week) !== undefined ? this.week : thisWeek;
-    // A link names the ISO week; where the list begins on another day, the day may stand on the page beside it.
+    // A link names the ISO week; where the list begins on another day, the day may be on the page beside it.
     const week = this.day !== undefined && isDay(this.day) ? weekListing(this.day, weekStart) : asked;
     const page = this.#keeper.weekOf(week);
     const summary = summarizeWeek(view.journal, page, weekStart);

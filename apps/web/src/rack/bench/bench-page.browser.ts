@@ -255,7 +255,7 @@ test('a built-in program is copied, an opened one is edited', async () => {
   expect(own.put[0]).toEqual({ ...opened, about: 'Slowly.' });
 });
 
-test('a title that is taken asks: keep both or replace', async () => {
+test('a title that is in use asks: keep both or replace', async () => {
   const { bench, put } = await benchOf('new');
   await type(bench, 'field-title', opened.title);
   await press(bench, 'Save');

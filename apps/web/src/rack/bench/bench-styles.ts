@@ -279,7 +279,7 @@ export const benchStyles = css`
       grid-template-columns: repeat(auto-fill, minmax(min(7.5rem, 100%), 1fr));
     }
     .field:has([id$='-drill']) {
-      grid-column: 1 / -1; /* so that sets stand beside reps, and draw beside hold */
+      grid-column: 1 / -1; /* so that sets are beside reps, and draw beside hold */
     }
   }
   @media (max-height: 30rem) {

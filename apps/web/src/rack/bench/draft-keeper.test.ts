@@ -31,7 +31,7 @@ test('what is kept and is no draft is passed over', () => {
     storage.setItem('larkhold-draft:new', text);
     expect(keeper.read('new')).toBeUndefined();
   }
-  // keys that do not fit the blocks are made anew
+  // keys that do not fit the blocks are made again
   storage.setItem('larkhold-draft:new', JSON.stringify({ ...draft, blockKeys: [1, 2, 3] }));
   expect(keeper.read('new')?.blockKeys).toEqual([0]);
 });

@@ -67,7 +67,7 @@ test('the last block stays', () => {
   expect(removeBlock(draft, 0)).toBe(draft);
 });
 
-test('a value that is taken out is not written, and an edit leaves the draft before as it was', () => {
+test('a removed value is not written, and an edit leaves the draft before as it was', () => {
   const draft = createEmptyDraft(newId);
   const text = draftText(draft);
   const changed = setValue(draft, ['blocks', 0, 'hold'], undefined);

@@ -25,7 +25,7 @@ const freshBlock = (): JsonObject => ({
 /**
  * A draft of a program.
  * @param program what to start from
- * @param changes keys that shall differ, such as a new id for a copy
+ * @param changes keys that differ, such as a new id for a copy
  * @returns the draft
  */
 export function createDraft(program: Program, changes: Partial<Pick<Program, 'id' | 'title'>> = {}): Draft {
@@ -91,7 +91,7 @@ export function addBlock(draft: Draft, block: Json = freshBlock()): Draft {
 }
 
 /**
- * Adds a block that was written in one line. In a new program that nobody has touched it takes the place of the block that stood there.
+ * Adds a block that was written in one line. In a new program that nobody has touched it replaces the block that was there.
  * @param draft any draft
  * @param block what the line says
  * @returns the changed draft

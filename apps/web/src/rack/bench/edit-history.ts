@@ -1,4 +1,4 @@
-/** What was, what is, and what was taken back. Never changed in place. */
+/** Earlier drafts, the present one, and those that were undone. Never changed in place. */
 export interface EditHistory<T> {
   readonly past: readonly T[];
   readonly present: T;
@@ -34,14 +34,14 @@ export function endEdit<T>(history: EditHistory<T>): EditHistory<T> {
   return history.mark === undefined ? history : { ...history, mark: undefined };
 }
 
-/** @param history so far. @returns it with the last edit taken back; the same one when there is none. */
+/** @param history so far. @returns it with the last edit undone; the same one when there is none. */
 export function undo<T>(history: EditHistory<T>): EditHistory<T> {
   const before = history.past.at(-1);
   if (before === undefined) return history;
   return { past: history.past.slice(0, -1), present: before, future: [history.present, ...history.future] };
 }
 
-/** @param history so far. @returns it with the last undo taken back; the same one when there is none. */
+/** @param history so far. @returns it with the last undo redone; the same one when there is none. */
 export function redo<T>(history: EditHistory<T>): EditHistory<T> {
   const [after, ...future] = history.future;
   if (after === undefined) return history;

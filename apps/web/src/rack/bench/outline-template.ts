@@ -92,7 +92,7 @@ export function weeksTemplate(program: Program, weeks: readonly WeekAhead[], uni
   </table></div>`;
 }
 
-/** The number stands beside it, so the bar itself says nothing to those who hear the page. */
+/** The number is beside it, so the bar itself says nothing to those who hear the page. */
 function bar(share: number): TemplateResult {
   return svg`<svg class="week-bar" viewBox="0 0 100 6" preserveAspectRatio="none" aria-hidden="true">
     <rect class="drawn" width=${Math.round(share * 100)} height="6"></rect>

@@ -1,6 +1,6 @@
 /**
  * Reads what was typed into a number's field.
- * @param typed any text; a comma is taken for a decimal point
+ * @param typed any text; a comma counts as a decimal point
  * @returns the number; the text itself when it is not a number, so that it can be corrected; undefined when the field is empty
  */
 export function readNumber(typed: string): number | string | undefined {

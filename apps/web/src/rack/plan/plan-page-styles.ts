@@ -10,7 +10,7 @@ const underDrill = css`
   text-align: left;
 `;
 
-/** A plain table; on a telephone the times stand under the drill. */
+/** A plain table; on a telephone the times are under the drill. */
 export const planPageStyles = css`
   .forecast {
     margin-top: 0.6rem;

@@ -41,7 +41,7 @@ export interface PlannedWeek {
   rows: readonly ShownRow[];
 }
 
-/** A row of the plan, or the rest days that stand in its place. */
+/** A row of the plan, or the rest days in its place. */
 export type ShownRow = PlanRow & { rest?: { to: string; why?: string } };
 
 /**

@@ -5,7 +5,7 @@ import { html, nothing, svg, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { PlannedWeek, ShownRow } from './plan-settings.ts';
 
-/** A week's drawing in its own units: seven places, what will be held stands on the ground. */
+/** A week's drawing in its own units: seven places, holds to come rise from the ground line. */
 const WEEK = { day: 12, height: 34, tall: 28 } as const;
 
 /**

@@ -2,7 +2,7 @@ import { emptySeason } from '@larkhold/engine';
 import { expect, test } from 'vitest';
 import { checkedSeason, withOne, withoutOne } from './edit-season.ts';
 
-test('a competition is added in order, and taken out again', () => {
+test('a competition is added in order, and removed again', () => {
   const late = withOne(emptySeason('Winter'), 'competitions', { title: 'B', day: '2027-01-09', importance: 'main' });
   const both = withOne(late, 'competitions', { title: 'A', day: '2026-12-05', importance: 'minor' });
   expect(both.competitions.map(({ title }) => title)).toEqual(['A', 'B']);

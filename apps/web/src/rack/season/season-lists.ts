@@ -13,7 +13,7 @@ interface Words {
   about: string;
 }
 
-/** What a season's form asks to be changed: the season as it shall be. */
+/** The change that a season's form asks for: the season as it will be. */
 export type SeasonChange = CustomEvent<{ season: Season; isRemoval: boolean }>;
 
 /**

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** Forms of the season: fields in a row where there is room, one below the other on a phone. */
 export const seasonStyles = css`
-  /* Parts that are lines stand close, as in an index. */
+  /* Parts that are lines are set close, as in an index. */
   .fold {
     margin-top: 0;
     padding-top: 0;

@@ -5,7 +5,7 @@ export interface FileTarget {
   readonly name: string;
   /** The browser's own, to be kept. */
   readonly handle: FileSystemFileHandle;
-  /** @param text what the file shall hold. @throws where the browser or the disk refuses */
+  /** @param text what the file will hold. @throws where the browser or the disk refuses */
   write(text: string): Promise<void>;
 }
 

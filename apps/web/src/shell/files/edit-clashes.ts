@@ -8,13 +8,13 @@ import {
 } from '@larkhold/engine';
 import { feltWords, formatDay, readinessWord, say, weekTitle } from '@larkhold/words';
 
-/** A day or week of which both sides wrote the same fields, so that one side's stand. */
+/** A day or week of which both sides wrote the same fields, so that one side's are kept. */
 export interface EditClash {
   /** 'Wednesday 25 November', 'Week 48 of 2026'. */
   name: string;
   /** Where it is in the app. */
   href: string;
-  /** True where what is here stands, false where the file's does. */
+  /** True where what is here is kept, false where the file's is. */
   isOurs: boolean;
   /** What the other one says and this one does not, in words. */
   leftOut: readonly string[];
@@ -109,13 +109,13 @@ function clashesOf<T extends object>(
     .sort((a, b) => (a.key < b.key ? 1 : a.key > b.key ? -1 : 0));
 }
 
-function leftOutOf<T extends object>(stands: T | undefined, other: T | undefined, words: Words<T>): string[] {
-  if (!stands || !other) return [];
+function leftOutOf<T extends object>(kept: T | undefined, other: T | undefined, words: Words<T>): string[] {
+  if (!kept || !other) return [];
   const found: string[] = [];
   for (const key in words) {
     const [value, inWords] = [other[key], words[key]];
     if (!inWords || value === undefined || value === null || value === '') continue;
-    if (JSON.stringify(value) !== JSON.stringify(stands[key])) found.push(inWords(value));
+    if (JSON.stringify(value) !== JSON.stringify(kept[key])) found.push(inWords(value));
   }
   return found;
 }

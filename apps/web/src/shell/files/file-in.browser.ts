@@ -53,7 +53,7 @@ async function open(text: string, journal = ours) {
   return { element, store, press };
 }
 
-test('a backup is shown before it is taken in, and all of it can be undone', async () => {
+test('a backup is shown before it is imported, and all of it can be undone', async () => {
   const { element, store, press } = await open(backup);
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
   expect(shown).toContain('2 new, 0 changed, 0 the same. 1 is newer here and stays as it is.');
@@ -122,7 +122,7 @@ test('a program says what it is, and goes to the rack only when asked', async ()
   expect(given[0]?.[0]?.name).toBe('file.json');
 });
 
-test('while another file is read, the one before can no longer be taken in; of two, the last one picked is shown', async () => {
+test('while another file is read, the one before can no longer be imported; of two, the last one picked is shown', async () => {
   const { element, store } = await open(backup);
   const give = (name: string, text: Promise<string>) => {
     const file = Object.assign(new File([], name), { text: () => text });
@@ -210,7 +210,7 @@ test('a large cut-off file is read beside the page: the screen says how far it i
   await expect.poll(() => element.renderRoot.querySelector('progress')).not.toBeNull();
   await expect.poll(() => element.renderRoot.textContent, { timeout: 20_000 }).toContain('Line 4,001, column 3,033.'); // just after the last comma
   clearInterval(beat);
-  console.info(`12 MB cut off: the page stood still for ${longestMs.toFixed(0)} ms at the longest`);
+  console.info(`12 MB cut off: the page was busy for ${longestMs.toFixed(0)} ms at the longest`);
 
   drop?.dispatchEvent(new CustomEvent('files-take', { detail: [new File([large], 'again.json')] }));
   await expect.poll(() => element.renderRoot.querySelector('progress')).not.toBeNull();
@@ -254,7 +254,7 @@ const answered = (madeAt: string) =>
     ),
   );
 
-test('a coach’s days are shown before they are taken, and are due then', async () => {
+test('a coach’s days are shown before they are accepted, and are due then', async () => {
   const { element, store, press } = await open(answered('2026-11-24T10:00:00Z'));
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ') ?? '';
   expect(shown).toContain('Power, 15 minutes each');
@@ -270,7 +270,7 @@ test('a coach’s days are shown before they are taken, and are due then', async
   await expect.poll(() => element.app?.view.season.own).toBeUndefined();
 });
 
-test('an overlap with an earlier month is said and asked; taken, both are kept and the later one counts', async () => {
+test('an overlap with an earlier month is reported and asked about; once accepted, both are kept and the later one counts', async () => {
   const earlier = { ...dated('2026-11-20T10:00:00Z'), sessions: [] };
   const document = { ...emptySeason('Winter'), dated: [earlier] };
   const journal = { ...ours, season: { document, editedAt: '2026-11-20T10:00:00Z' } };

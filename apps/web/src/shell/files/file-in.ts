@@ -26,7 +26,7 @@ import { daysToTake } from './take-days.ts';
 /** Days and weeks written on both sides that are listed. */
 const CLASHES_SHOWN = 40;
 
-/** What was left when an import was taken back, by where it is kept. */
+/** What was left when an import was undone, by where it is kept. */
 const leftNames = ['opened', 'drills', 'days', 'weeks', 'notes', 'milestones', 'kit', 'majorGoal'] as const;
 
 function leftWords(left: readonly LeftValue[]): string {
@@ -77,7 +77,7 @@ export class FileIn extends PostElement {
   @state() private clashes: readonly EditClash[] = [];
   @state() private takesKit = false;
   @state() private said = '';
-  /** What was taken in, in order: enough to take it back. */
+  /** What was imported, in order: enough to undo it. */
   @state() private taken: readonly TakenIn[] = [];
   /** How much of the file has been read, 0 to 1; undefined while none is. */
   @state() private readRatio: number | undefined;
@@ -208,7 +208,7 @@ export class FileIn extends PostElement {
       </div>`;
   }
 
-  /** Of a field that both sides wrote, the later edit stands; what the other one says is shown, so that nothing is lost unseen. */
+  /** Of a field that both sides wrote, the later edit is kept; what the other one says is shown, so that nothing is lost unseen. */
   #clashes() {
     const { clashes } = this;
     if (clashes.length === 0) return nothing;
@@ -332,7 +332,7 @@ export class FileIn extends PostElement {
     if (await this.#takeIn(app, { journal: { ...createJournal(), season } })) this.#note(say('file.daysTaken'));
   }
 
-  /** Takes in all of it or nothing, and remembers what changed. More than one thing can be taken from an answer. */
+  /** Takes in all of it or nothing, and remembers what changed. More than one thing of an answer can be accepted. */
   async #takeIn(app: App, incoming: Parameters<App['act']['takeIn']>[0]): Promise<boolean> {
     await this.settle();
     const taken = await app.act.takeIn(incoming);

@@ -48,7 +48,7 @@ async function read(file: Blob): Promise<void> {
 /** Hands a journal over in lots, so that neither side holds all of it twice, and the page gets turns. */
 async function handOver(incoming: Incoming): Promise<void> {
   if (incoming.kind !== 'journal') return scope.postMessage({ incoming });
-  const drills = incoming.journal.drills.splice(0); // what has been sent shall be held by nobody here
+  const drills = incoming.journal.drills.splice(0); // what has been sent is not held here any more
   const rest = { ...incoming, journal: { ...incoming.journal, drills: [] } };
   const { length } = drills;
   while (drills.length > 0) {

@@ -27,7 +27,7 @@ test('each file is known by what it says it is', () => {
   expect(readIncoming(files['hand-over'])).toMatchObject({ kind: 'hand-over', handOver: { archer: 'Ines' } });
 });
 
-test('a file that is cut off anywhere, or is none of ours, is refused with a reason', () => {
+test('a file that is cut off anywhere, or is not ours, is refused with a reason', () => {
   fc.assert(
     fc.property(
       fc.constantFrom(...Object.values(files)),

@@ -21,7 +21,7 @@ export type Incoming =
 /**
  * Reads a backup, a journal, a hand-over or a program, whichever the file says it is. Changes nothing.
  * @param text what is in the file
- * @returns what it is; a file that is none of them is refused as a journal is
+ * @returns what it is; a file of no known kind is refused as a journal is
  */
 export function readIncoming(text: string): Incoming {
   const format = namedFormat(text);

@@ -73,7 +73,7 @@ describe('the longer away, the less', { timeout: 300_000 }, () => {
     for (const day of [0, 2, 4]) {
       records = [...records, drillOf(program, on(MONDAY + day), { manner: 'clean', saysWhy: false }, day)];
     }
-    // when the second week has begun, then it is a lighter one, up to seven days away; and from eight on the weeks begin anew.
+    // when the second week has begun, then it is a lighter one, up to seven days away; and from eight on the weeks begin again.
     expect([7, 9, 11].map((day) => isLighter(MONDAY + day))).toEqual([true, true, true]);
     expect([12, 13].map((day) => isLighter(MONDAY + day))).toEqual([false, false]);
   });

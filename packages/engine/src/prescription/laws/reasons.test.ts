@@ -51,9 +51,9 @@ describe('every number has its reason', { timeout: 300_000 }, () => {
           const { given } = lived;
           if (given.kind === 'test') continue;
           for (const { block, holdMs, reps, sets, addedWeightLbf } of given.blocks) {
-            const stand = given.reasons.find((one) => one.block === block && 'workHold' in one.facts);
-            expect(stand).toBeDefined();
-            const { workHold, workReps, workSets, workAddedWeight } = stand!.facts as Record<string, number>;
+            const level = given.reasons.find((one) => one.block === block && 'workHold' in one.facts);
+            expect(level).toBeDefined();
+            const { workHold, workReps, workSets, workAddedWeight } = level!.facts as Record<string, number>;
             const levers = {
               hold: [holdMs / 1000, workHold],
               reps: [reps, workReps],
@@ -64,7 +64,7 @@ describe('every number has its reason', { timeout: 300_000 }, () => {
               if (Math.abs(today! - work!) < 1e-3) continue;
               const said = given.reasons.some(
                 (one) =>
-                  one !== stand &&
+                  one !== level &&
                   (one.block === undefined || one.block === block) &&
                   one.acts?.includes(lever as 'hold'),
               );
