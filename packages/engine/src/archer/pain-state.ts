@@ -17,9 +17,15 @@ const TWO_WEEKS = 14;
 /** The climb after pain is over after this many days from its first drill on, and this many days with one. Own, careful: no source. */
 const CLIMB_DAYS = 28;
 const CLIMB_DRILL_DAYS = 10;
+/** Its limit then fades over so many days with a drill, by a fifth on each, so that nothing jumps when it ends. Own, careful: no source. */
+const FADING_DAYS = 20;
+const FADES = 1.2;
 const nothing: DoneSincePain = { days: 0, holdMs: 0, heldMs: 0, addedLbf: 0 };
 
-/** The most that was done in one drill since the last pain, whatever the program. Milliseconds, pounds-force. */
+/**
+ * The most that was done in one drill since the last pain, whatever the program; once the climb is over it grows from drill to drill, whatever was
+ * done. Milliseconds, pounds-force.
+ */
 export interface DoneSincePain {
   /** Its first day with a drill, and how many there are. */
   firstDay?: number;
@@ -27,6 +33,8 @@ export interface DoneSincePain {
   holdMs: number;
   heldMs: number;
   addedLbf: number;
+  /** Days with a drill since the climb was over; absent until it is. */
+  fadingDays?: number;
 }
 
 /** What is known of pain, from drills and diary. */
@@ -96,11 +104,17 @@ function withoutPain(state: PainState, today: LoggedDay): PainState {
 
 function doneAfter(since: DoneSincePain, today: LoggedDay): DoneSincePain | undefined {
   const { day } = today;
-  const { firstDay } = since;
-  if (firstDay !== undefined && day - firstDay > CLIMB_DAYS && since.days >= CLIMB_DRILL_DAYS) return undefined;
+  const { firstDay, fadingDays = 0 } = since;
+  const isOver = firstDay !== undefined && day - firstDay > CLIMB_DAYS && since.days >= CLIMB_DRILL_DAYS;
+  if (isOver && fadingDays >= FADING_DAYS) return undefined;
   const done = sumOfDay(today).drills.filter(({ heldMs }) => heldMs > 0);
   if (done.length === 0) return since;
-  const next = { ...since, firstDay: firstDay ?? day, days: since.days + 1 };
+  const next: DoneSincePain = { ...since, firstDay: firstDay ?? day, days: since.days + 1 };
+  if (isOver) {
+    next.fadingDays = fadingDays + 1;
+    next.holdMs *= FADES;
+    next.heldMs *= FADES;
+  }
   for (const { blocks, heldMs, longestHeldMs, addedLbf = 0 } of done) {
     const count = blocks.reduce((sum, { repCount }) => sum + repCount, 0);
     // Where nothing was held to its end: what a rep held on average.

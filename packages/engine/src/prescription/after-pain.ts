@@ -14,7 +14,8 @@ const GROWS_AT_MOST = 1.2;
 
 /**
  * After pain the way leads up in steps: no hold and no time at full draw is more than a fifth above the most that was really held since, and no weight
- * is above the most that was drawn since, whatever the program. Where nothing was drilled since, it begins no higher than with the band.
+ * is above the most that was drawn since, whatever the program. Where nothing was drilled since, it begins no higher than with the band. Once the climb
+ * is over, weight is free, and the limit grows by a fifth with every day with a drill.
  * @param blocks today's full day
  * @param known everything that is known today
  * @returns nowhere more
@@ -35,7 +36,7 @@ export function climbAfterPain(blocks: PrescribedBlock[], known: KnownToday): Li
     return withDose(block, {
       ...dose,
       hold: Math.min(dose.hold, most),
-      addedWeight: Math.min(dose.addedWeight, since.addedLbf),
+      addedWeight: since.fadingDays === undefined ? Math.min(dose.addedWeight, since.addedLbf) : dose.addedWeight,
     });
   });
   const repSeconds = Math.min(...shorter.map(({ holdMs }) => holdMs)) / 1000;

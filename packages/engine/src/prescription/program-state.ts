@@ -44,6 +44,7 @@ export interface ProgramState {
 const LAST_DRILLS = 5;
 /** Days in a row with fewer reps than the dose's after which more reps no longer lead on. */
 const CUT_DAYS = 3;
+/** No failed dose is asked for more often than this, running, whatever a file says. Own, careful: no source. */
 const TIMES_IN_A_ROW = 3;
 const HARD_IN_A_ROW = 2;
 /** Whatever less a file allows for a climb, up to this effort a drill leads back to its place. Own: the file format's default. */

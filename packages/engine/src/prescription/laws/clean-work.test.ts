@@ -126,6 +126,20 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
     expect(isTop).toEqual([false, false, true, true]);
   });
 
+  it('is not said while the last step is weight that has not come yet', () => {
+    // Given a file whose one step is 4 lb, which come as 2 and 2, a fortnight apart,
+    const program = trialProgram({ ladder: { rungs: [{ raise: 'addedWeight', by: 4, until: 4 }] } });
+    let records: DrillRecord[] = [];
+    const drills = Array.from({ length: 30 }, (_, at) => {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + 2 * at) });
+      records = [...records, drillOf(program, given, clean, at)];
+      return { lbf: askedBy(given).weightLbf, isTop: given.reasons.some(({ rule }) => rule === 'top') };
+    });
+    // then it is the top with 4 lb, and not before.
+    for (const { lbf, isTop } of drills) expect(isTop).toBe(lbf === 4);
+    expect(drills.at(-1)!.lbf).toBe(4);
+  });
+
   it('is not said of an archer who failed there, until it is clean again', () => {
     const program = trialProgram({ ladder: { rungs: [{ raise: 'hold', by: 5, until: 45 }] } });
     let records: DrillRecord[] = [];

@@ -81,6 +81,32 @@ describe('the first dose, in numbers', () => {
     expect(firstAfter(40, 70).holdMs).toBeLessThanOrEqual(30_000);
   });
 
+  it('nor is it, though shorter holds were drilled every week since', () => {
+    // Given 40 s once, and sixty days later three drills of 10 s: half of the foot of 30 s is the first dose.
+    const records = [70, 10, 7, 4].map((ago) =>
+      trialRecord(dayOfNumber(20_000 - ago), ago === 70 ? 40 : 10, {}, { tool: 'bow' }),
+    );
+    const program = trialProgram({}, { title: 'Another' });
+    expect(askedBy(prescribe({ program, records, today })).holdMs).toBe(15_000);
+  });
+
+  it('no first dose has weight, though the file begins with it and the first fortnight is long over', () => {
+    const records = [60, 30, 2].map((ago) => trialRecord(dayOfNumber(20_000 - ago), 40, {}, { tool: 'bow' }));
+    const program = trialProgram({ addedWeight: 4 }, { title: 'Another', author: 'A coach' });
+    const { holdMs, weightLbf } = askedBy(prescribe({ program, records, today }));
+    expect([holdMs, weightLbf]).toEqual([40_000, 0]);
+  });
+
+  it('who held 40 s and failed 15 s since does not begin with 40 s, nor with 30', () => {
+    const program = trialProgram({}, { title: 'Another' });
+    const all = Object.fromEntries(Array.from({ length: 10 }, (_, at) => [at, 'short' as const]));
+    const records = [
+      trialRecord(dayOfNumber(19_990), 40, {}, { tool: 'bow' }),
+      trialRecord(dayOfNumber(19_998), 15, all, { tool: 'bow' }),
+    ];
+    expect(askedBy(prescribe({ program, records, today })).holdMs).toBeLessThan(15_000);
+  });
+
   it('a hold that has failed since is not begun with', () => {
     const program = trialProgram({}, { title: 'Another' });
     const failed = { 0: 'short', 1: 'short', 2: 'short', 3: 'short', 4: 'short', 5: 'short' } as const;

@@ -95,6 +95,34 @@ describe('not too fast, in numbers', () => {
     expect(Math.max(...gaps)).toBeLessThanOrEqual(21); // it does come
   });
 
+  it('4 lb in the file are told as 2 lb, and who drew without weight last time is asked for 2 lb again, not for 4', () => {
+    const program = heavy('Weight');
+    let records: DrillRecord[] = [];
+    const on = (day: number) => prescribe({ program, records, today: dayOfNumber(20_000 + day) });
+    let day = 0;
+    for (; askedBy(on(day)).weightLbf < 4; day += 2) records = [...records, drillOf(program, on(day), clean, day)];
+    // Given one drill at 4 lb, before which 2 lb more were told each time,
+    const told = records.flatMap(({ date }) => {
+      const known = records.filter((one) => one.date < date);
+      const { facts } = prescribe({ program, records: known, today: date }).reasons[0]!;
+      return 'nextAddedWeight' in facts ? facts.nextAddedWeight! - facts.workAddedWeight : [];
+    });
+    expect(Math.max(...told)).toBe(2);
+    records = [...records, drillOf(program, on(day), clean, day)];
+    // when the weight stays at home for a fortnight, then it comes back by 2 lb.
+    const bare = (at: number) => {
+      const given = on(at);
+      return drillOf(
+        program,
+        { ...given, blocks: given.blocks.map((one) => ({ ...one, addedWeightLbf: 0 })) },
+        clean,
+        at,
+      );
+    };
+    for (let at = day + 2; at < day + 16; at += 2) records = [...records, bare(at)];
+    expect(askedBy(on(day + 16)).weightLbf).toBe(2);
+  });
+
   it('a fifth of a bow of 18 lb is the most, 3.6 lb; a coach’s own file may say more', () => {
     expect(Math.max(...risesOf([heavy('Weight')], { onFingersLbf: 18 }).map(([, lbf]) => lbf))).toBeCloseTo(3.6);
     expect(Math.max(...risesOf([heavy('Weight', { author: 'A coach' })]).map(([, lbf]) => lbf))).toBe(14);

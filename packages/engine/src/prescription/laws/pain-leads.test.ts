@@ -155,6 +155,45 @@ describe('pain leads', { timeout: 300_000 }, () => {
     expect(holdAfter(6, 7)).toBe(6000);
   });
 
+  it('nothing jumps when the climb is over: after weeks of two minutes a drill, half an hour comes back in steps', () => {
+    // Given the holding program, pain, four days answered with "no", and from then on two minutes every third day: one hold a drill,
+    const hurtDay = 20_020;
+    const days = Array.from({ length: 9 }, (_, at) => ({ date: dayOfNumber(hurtDay + at), pain: at === 0 }));
+    let records: DrillRecord[] = [];
+    const totals: number[] = [];
+    for (let day = 20_000; day < hurtDay + 100; day += 3) {
+      const minutes = day > hurtDay && day < hurtDay + 42 ? 2 : undefined;
+      const known = days.filter(({ date }) => date <= dayOfNumber(day));
+      const given = prescribe({ program: holding, records, days: known, today: dayOfNumber(day), minutes });
+      if (given.rest) continue;
+      records = [...records, drillOf(holding, given, clean, day)];
+      if (day >= hurtDay + 39) totals.push(askedBy(given).totalMs / 1000);
+    }
+    // then, when there is half an hour again, the time at full draw is doubled in no drill (it was 45 s, and then 540 s), and comes back all the same.
+    for (const [at, total] of totals.entries()) if (at > 0) expect(total).toBeLessThanOrEqual(2 * totals[at - 1]!);
+    expect(totals[0]).toBeLessThanOrEqual(45);
+    expect(Math.max(...totals)).toBeGreaterThanOrEqual(500);
+  });
+
+  it('light bow and own bow leave their shares and no weight, also of whoever does more with the band than was asked', () => {
+    // Given a coach's file of ten holds of 30 s with 4 lb, drilled so before pain, which leaves 8 x 25 s to work with (0.7 of the time),
+    const program = trialProgram({ sets: 1, reps: 10, addedWeight: 4, ladder: undefined }, { author: 'A coach' });
+    const [block] = prescribe({ program, records: [], today: dayOfNumber(20_000) }).blocks;
+    const drill = (day: number) =>
+      drillOf(program, { blocks: [{ ...block!, addedWeightLbf: 4 }], date: dayOfNumber(day) }, clean, day);
+    const days = Array.from({ length: 7 }, (_, at) => ({ date: dayOfNumber(20_020 + at), pain: at === 0 }));
+    // and all of it done with the band as well, so that the climb after pain is in nobody's way,
+    const records = [...Array.from({ length: 10 }, (_, at) => drill(20_000 + 2 * at)), drill(20_023)];
+    const on = (day: number) => {
+      const known = days.filter(({ date }) => date < dayOfNumber(day));
+      const { blocks } = prescribe({ program, records, days: known, today: dayOfNumber(day) });
+      return blocks.map(({ reps, holdMs, addedWeightLbf }) => [reps, holdMs, addedWeightLbf]);
+    };
+    // then it is 0.45 of the time with the light bow, 0.65 with the own one: each of hold and reps by the root.
+    expect(on(20_025)).toEqual([[5, 16_500, 0]]);
+    expect(on(20_027)).toEqual([[6, 20_000, 0]]);
+  });
+
   it('a stage whose tool is not in the kit is done on rest days', () => {
     const hurt = { date: '2026-11-01', pain: true };
     const days = [hurt, { date: '2026-11-02', pain: false }, { date: '2026-11-03', pain: false }];
