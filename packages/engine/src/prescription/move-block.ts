@@ -280,8 +280,21 @@ export function neededAfter(
   return cleanSessions + Math.min(MOST_MORE_CLEAN_DAYS, MORE_CLEAN_DAYS * times);
 }
 
-/** The next step up from a dose, if there is one. */
+/**
+ * The next step up from a dose, if there is one. In the minutes there are, more reps would not be seen: a longer hold, or more weight, leads on, and only
+ * where there is neither do reps and sets, so that nobody stands still on a ladder of reps.
+ */
 export function stepUp(
+  state: Pick<BlockState, 'level' | 'dose' | 'provenHold'>,
+  rules: BlockRules,
+  may: { weight: boolean; isCut: boolean },
+): { level: number; dose: Dose } | undefined {
+  const step = oneUp(state, rules, may);
+  if (step || !may.isCut || oneUp(state, rules, { ...may, weight: true })) return step;
+  return oneUp(state, rules, { ...may, isCut: false });
+}
+
+function oneUp(
   { level, dose, provenHold }: Pick<BlockState, 'level' | 'dose' | 'provenHold'>,
   { path }: BlockRules,
   may: { weight: boolean; isCut: boolean },
@@ -317,7 +330,6 @@ function nextPlace(
     const next = path[at]!;
     const isHeavier = next.addedWeight > place.addedWeight;
     if (isHeavier && !weight) return undefined;
-    // In the minutes there are, more reps would not be seen: the next longer hold, or more weight, leads on.
     if (isCut && !isHeavier && next.hold <= place.hold) continue;
     const addedWeight = Math.min(next.addedWeight, dose.addedWeight + (isHeavier ? STEP_LBF : 0));
     return { level: at, dose: { ...next, addedWeight } };

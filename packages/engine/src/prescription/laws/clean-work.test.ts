@@ -6,6 +6,7 @@ import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import type { Program } from '../../program/program.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
+import type { LadderFacts } from '../reason.ts';
 import { trialProgram } from '../trial-history.ts';
 
 // Law: clean work leads on, in the minutes there are. Law: at the top of a ladder it is said, with what comes next.
@@ -138,6 +139,25 @@ describe('at the top of a ladder', { timeout: 300_000 }, () => {
     // then it is the top with 4 lb, and not before.
     for (const { lbf, isTop } of drills) expect(isTop).toBe(lbf === 4);
     expect(drills.at(-1)!.lbf).toBe(4);
+  });
+
+  it('is reached and said in few minutes too, where only more reps lead on', () => {
+    // Given the power program in six minutes, of which the last steps are more reps and sets; and a ladder of reps alone in four,
+    const power = builtInPrograms.find(({ title }) => title === 'Power')!;
+    const byReps = trialProgram({ sets: 1, ladder: { rungs: [{ raise: 'reps', by: 1, until: 12 }] } });
+    for (const [program, minutes] of [
+      [power, 6],
+      [byReps, 4],
+    ] as const) {
+      const drills = cleanDrills(program, 90, minutes);
+      for (const { reasons, durationMs } of drills) {
+        const { needDays, level, top } = reasons.find(({ facts }) => 'level' in facts)!.facts as LadderFacts;
+        // then each morning says what leads on, until it is the top;
+        expect(needDays !== undefined || level === top).toBe(true);
+        expect(durationMs).toBeLessThanOrEqual(minutes * 60_000);
+      }
+      expect(drills.at(-1)!.reasons.map(({ rule }) => rule)).toContain('top');
+    }
   });
 
   it('is not said of an archer who failed there, until it is clean again', () => {
