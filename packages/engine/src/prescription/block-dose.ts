@@ -16,7 +16,10 @@ const LONGEST_REST_SECONDS = 1800;
 export function blockOf({ block, index }: BlockRules, dose: Dose, restHold: number, restFactor = 1): PrescribedBlock {
   const { title, drill, countFrom, letDownTo, hand, calls } = block;
   const own = 'seconds' in block.rest ? block.rest.seconds : block.rest.timesHold * restHold;
-  const longer = (seconds: number) => Math.max(seconds, Math.min(LONGEST_REST_SECONDS, seconds * restFactor));
+  const longer = (seconds: number) =>
+    restFactor === 1
+      ? seconds
+      : Math.max(seconds, Math.min(LONGEST_REST_SECONDS, Math.ceil(2 * seconds * restFactor) / 2));
   const rest = longer(own);
   // One literal: prescriptions are made thousands of times in a row, and joining objects takes longer than all else here.
   const made: PrescribedBlock = {

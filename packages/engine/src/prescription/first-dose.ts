@@ -96,6 +96,6 @@ function knownHold({ body, day }: KnownToday, tool: Tool): number {
   const { limit } = body;
   return recent.reduce((most, { holdMs, day: on }) => {
     const hasFailed = limit !== undefined && limit.day >= on && limit.askedMs <= holdMs;
-    return hasFailed ? most : Math.max(most, holdMs / 1000);
+    return hasFailed ? most : Math.max(most, halfSeconds(holdMs / 1000) || holdMs / 1000);
   }, 0);
 }

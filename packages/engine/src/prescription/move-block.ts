@@ -22,7 +22,8 @@ const LIGHTER_KEEP = 0.5;
 const NEARLY = 0.98;
 /** Two weeks away, and two drills lead back. */
 const DAYS_AWAY_A_DRILL = 3.5;
-const LONGER_REST = 1.25;
+/** Added to how many times as long a rest is, for every time that failing went on: 1.25, 1.5, 1.75, 2. */
+const LONGER_REST = 0.25;
 const MOST_REST_FACTOR = 2;
 
 /** Goes down after failing. `mostHeld` is what most reps held, `asked` what they were asked for, seconds. */
@@ -54,7 +55,7 @@ export function goDown(
   return Object.assign(copyOf(state), {
     dose: to,
     restHold: Math.max(state.restHold, rules.path[state.level]!.hold),
-    restFactor: isStuck || isNoLess ? Math.min(MOST_REST_FACTOR, state.restFactor * LONGER_REST) : state.restFactor,
+    restFactor: isStuck || isNoLess ? Math.min(MOST_REST_FACTOR, state.restFactor + LONGER_REST) : state.restFactor,
     ...{ cleanDays: 0, missedDays: 0, strainedDays: 0, hardDays: 0, smallDays: 0, easedTimes: easedTimes + 1 },
     ...believedAfter(state, asked, hold),
     easedFrom: dose,

@@ -81,6 +81,18 @@ describe('the first dose, in numbers', () => {
     expect(firstAfter(40, 70).holdMs).toBeLessThanOrEqual(30_000);
   });
 
+  it('is in half seconds, though what was held is not: of 17.342 s let down for form it is 17 s', () => {
+    const record = trialRecord(dayOfNumber(19_998), 40, {}, { tool: 'bow' });
+    const reps = record.reps.map((rep) => ({
+      ...rep,
+      heldMs: 17_342,
+      outcome: 'short' as const,
+      why: 'form' as const,
+    }));
+    const program = trialProgram({}, { title: 'Another' });
+    expect(askedBy(prescribe({ program, records: [{ ...record, reps }], today })).holdMs).toBe(17_000);
+  });
+
   it('nor is it, though shorter holds were drilled every week since', () => {
     // Given 40 s once, and sixty days later three drills of 10 s: half of the foot of 30 s is the first dose.
     const records = [70, 10, 7, 4].map((ago) =>

@@ -6,6 +6,7 @@ import { anyMishapPlan, liveMishaps } from '../../../../../tests/fixtures/prescr
 import type { DrillRecord, Outcome } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
+import { explain } from '../explain.ts';
 import { trialLadder, trialProgram, trialRecord } from '../trial-history.ts';
 
 // Law: no failed dose is asked more than three times running; a dose of nothing is no way out; work that fits, and up again when grown.
@@ -160,6 +161,25 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     const program = trialProgram({ ladder: { ...trialLadder, stepDownAfter: { missedShare: 0.2, sessions: 1 } } });
     const next = prescribe({ program, records: [{ ...record, reps }], today: '2026-11-10' });
     expect(askedBy(next).holdMs).toBeLessThan(30_000);
+  });
+
+  it('rests get longer by quarters of the file’s own and in half seconds, and it is told so', () => {
+    const program = trialProgram({ sets: 1, reps: 5, rest: { seconds: 15 }, setRest: 15 });
+    let records: DrillRecord[] = [];
+    const seen: [restSeconds: number, told: string][] = [];
+    for (let day = 0; day < 30; day += 2) {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + day) });
+      records = [...records, drillOf(program, given, { manner: 'all short', saysWhy: false }, day)];
+      const told = /[\d.]+ times as long/.exec(explain(given, 0, 'rest'))?.[0] ?? '';
+      if (seen.at(-1)?.[1] !== told) seen.push([given.blocks[0]!.restMs / 1000, told]);
+    }
+    expect(seen).toEqual([
+      [15, ''],
+      [19, '1.25 times as long'],
+      [22.5, '1.5 times as long'],
+      [26.5, '1.75 times as long'],
+      [30, '2 times as long'],
+    ]);
   });
 
   it('rests get longer where failing goes on, to half an hour at the most', () => {
