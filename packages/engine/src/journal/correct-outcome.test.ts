@@ -67,7 +67,17 @@ it('a hold stayed whole no longer than it was held', () => {
 
 it.each<[string, Partial<RepRecord>, object]>([
   ['let down early', { seen: { fromMs: 0, toMs: 26_000, moved: [] } }, { outcome: 'short', heldMs: 26_000 }],
-  ['drawn late', { seen: { fromMs: 3_000, toMs: 30_400 } }, { outcome: 'held', heldMs: 27_400 }],
+  ['drawn late', { seen: { fromMs: 3_000, toMs: 30_400 } }, { outcome: 'unsure', heldMs: 27_400 }],
+  [
+    'unsure',
+    { outcome: 'unsure', heldMs: 12_000, seen: { fromMs: 0, toMs: 12_000 } },
+    { outcome: 'unsure', heldMs: 12_000 },
+  ],
+  [
+    'skipped',
+    { outcome: 'skipped', heldMs: 2_000, seen: { fromMs: 0, toMs: 9_000 } },
+    { outcome: 'skipped', heldMs: 2_000 },
+  ],
   [
     'let down by a stray press',
     { outcome: 'short', heldMs: 9_000, why: 'tired', seen: { fromMs: 0, toMs: 30_200 } },

@@ -33,7 +33,7 @@ export function correctOutcome(record: DrillRecord, index: number, outcome: Outc
  * @param record the record as it is.
  * @param index the rep's place in `record.reps`, 0-based.
  * @param kept `clock`: what was seen is dropped, the camera was wrong; `seen`: what was seen becomes the rep's own time, and the rep is short if
- * it was let down before the end.
+ * it was let down before the end, and unsure if it began late.
  * @param editedAt the instant of the correction, ISO 8601 UTC.
  * @returns a new record.
  * @throws RangeError if there is no such rep.
@@ -50,8 +50,11 @@ export function settleSeen(record: DrillRecord, index: number, kept: 'clock' | '
   const isFull = heldMs >= rep.prescribedMs && rep.outcome === 'short';
   const isShort = rep.outcome === 'short' || trueOutcome(rep) === 'short';
   const { why, ...seen } = rep;
-  if (isFull || !isShort)
-    return { ...record, reps: record.reps.with(index, { ...seen, heldMs, outcome: 'held' }), editedAt };
+  // Of a hold that began late nobody can say that it was held in full: the rep says what the rules make of it.
+  if (isFull || !isShort) {
+    const outcome = isFull ? 'held' : trueOutcome(rep);
+    return { ...record, reps: record.reps.with(index, { ...seen, heldMs, outcome }), editedAt };
+  }
   const short = { ...seen, heldMs, outcome: 'short' as const, ...(why === undefined ? {} : { why }) };
   return { ...record, reps: record.reps.with(index, short), editedAt };
 }
