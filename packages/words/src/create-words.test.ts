@@ -33,8 +33,8 @@ test('a message writes counts, times, shares and days in our units', () => {
     '2,5 s zu früh abgesetzt: als 27,5 s eingetragen.',
   );
   expect(plain(german.say('program.deload', { weeks: 4, keep: 0.6 }))).toContain('60 %');
-  expect(german.say('week.span', { first: '2026-11-23', last: '2026-11-29' })).toBe(
-    `${german.day('2026-11-23', 'short')} bis ${german.day('2026-11-29', 'short')}`,
+  expect(german.say('field.span', { first: '2026-11-23', last: '2026-11-29' })).toBe(
+    `${german.day('2026-11-23', 'year')} bis ${german.day('2026-11-29', 'year')}`,
   );
 });
 

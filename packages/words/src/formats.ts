@@ -32,6 +32,8 @@ export interface Formats {
   impulse(newtonSeconds: number): string;
   /** A calendar day, ISO 8601. */
   day(day: string, style?: DayStyle): string;
+  /** First and last of some calendar days, ISO 8601, without what both have in common: '23–29 November 2026'. */
+  days(first: string, last: string, style: DayStyle): string;
   /** The time of an instant, ISO 8601 with offset, as it was stamped: '07:05'. */
   timeOfDay(instant: string): string;
   /** Several things in a sentence: 'a, b and c'. */
@@ -92,14 +94,17 @@ export function createFormats(locale: string): Formats {
     const kg = lbf * KG_PER_LB;
     return `${pounds} (${tenths(kg)}${NB}kg, ${count(kg * N_PER_KGF)}${NB}N)`;
   };
-  const day = (iso: string, style: DayStyle = 'long'): string => {
+  const daysIn = (style: DayStyle): Intl.DateTimeFormat => {
     const format = days.get(style) ?? new Intl.DateTimeFormat(locale, { ...dayStyles[style], timeZone: 'UTC' });
     days.set(style, format);
-    return format.format(new Date(`${iso}T12:00:00Z`));
+    return format;
   };
+  const noonOf = (iso: string): Date => new Date(`${iso}T12:00:00Z`);
 
   return {
-    ...{ count, tenths, seconds, minutes, duration, weight, day, ratio },
+    ...{ count, tenths, seconds, minutes, duration, weight, ratio },
+    day: (iso, style = 'long') => daysIn(style).format(noonOf(iso)),
+    days: (first, last, style) => daysIn(style).formatRange(noonOf(first), noonOf(last)),
     reps: ({ sets, reps, holdMs }) =>
       `${sets > 1 ? `${count(sets)}${NB}×${NB}` : ''}${count(reps)}${NB}×${NB}${seconds(holdMs)}`,
     drawLength: (inches, units) =>

@@ -1,6 +1,7 @@
 import type { DaySummary, Totals, WeekSummary, WeekSums } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { feltWords } from './feel-words.ts';
+import type { DayStyle } from './formats.ts';
 import { presentWords } from './present-words.ts';
 
 /** One line of the totals: what, this week, last week. */
@@ -21,24 +22,15 @@ export function weekTitle(week: string, words: Words = presentWords()): string {
 }
 
 /**
- * First and last day of some days in order.
+ * First and last day of some days in order, as the language writes the two together.
  * @param dates ISO 8601
+ * @param style of each; what both have in common, a month or a year, is written once where the language does so
  * @param words the language
- * @returns 'Mon 23 Nov to Sun 29 Nov'
+ * @returns 'Mon 23 Nov – Sun 29 Nov', in the style `year` '23–29 November 2026', '28 December 2026 – 3 January 2027'; empty without days
  */
-export function spanWords(dates: readonly string[], words: Words = presentWords()): string {
-  return words.say('week.span', { first: dates[0] ?? '', last: dates.at(-1) ?? '' });
-}
-
-/**
- * First and last day of some days in order, with their year, or both where they are of two.
- * @param dates ISO 8601
- * @param words the language
- * @returns 'Mon 23 Nov to Sun 29 Nov 2026', 'Mon 28 Dec 2026 to Sun 3 Jan 2027'
- */
-export function spanWordsWithYear(dates: readonly string[], words: Words = presentWords()): string {
-  const [first, last] = [dates[0] ?? '', dates.at(-1) ?? ''];
-  return words.say(first.slice(0, 4) === last.slice(0, 4) ? 'week.spanInYear' : 'week.spanOverYears', { first, last });
+export function spanWords(dates: readonly string[], style: DayStyle = 'short', words: Words = presentWords()): string {
+  const [first, last] = [dates[0], dates.at(-1)];
+  return first === undefined || last === undefined ? '' : words.days(first, last, style);
 }
 
 /**

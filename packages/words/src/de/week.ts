@@ -3,9 +3,6 @@ import type { week as en } from '../en/week.ts';
 /** A week in words. */
 export const week: Readonly<Record<keyof typeof en, string>> = {
   'week.title': 'Woche {week, number}',
-  'week.span': '{first, date, short} bis {last, date, short}',
-  'week.spanInYear': '{first, date, short} bis {last, date, shortYear}',
-  'week.spanOverYears': '{first, date, shortYear} bis {last, date, shortYear}',
   'week.drills':
     '{drills, plural, one {# Übung} other {# Übungen}}, {held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten, {ms, number, duration} im Vollauszug',
   'week.arrows': '{n, plural, one {# Pfeil} other {# Pfeile}}',

@@ -1,9 +1,6 @@
 /** A week in words. */
 export const week = {
   'week.title': 'Week {week, number}',
-  'week.span': '{first, date, short} to {last, date, short}',
-  'week.spanInYear': '{first, date, short} to {last, date, shortYear}',
-  'week.spanOverYears': '{first, date, shortYear} to {last, date, shortYear}',
   'week.drills':
     '{drills, plural, one {# drill} other {# drills}}, {held, number} of {reps, plural, one {# rep} other {# reps}} held, {ms, number, duration} at full draw',
   'week.arrows': '{n, plural, one {# arrow} other {# arrows}}',

@@ -17,16 +17,7 @@ import { JournalKeeper } from './journal-keeper.ts';
 import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from '@larkhold/engine';
-import {
-  doneWords,
-  planWords,
-  say,
-  spanWords,
-  spanWordsWithYear,
-  totalsLines,
-  weekDoneWords,
-  weekTitle,
-} from '@larkhold/words';
+import { doneWords, planWords, say, spanWords, totalsLines, weekDoneWords, weekTitle } from '@larkhold/words';
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
@@ -82,7 +73,10 @@ export class WeekPageElement extends PlaceElement {
     return html`<header>
       <div>
         <h1>${weekTitle(week)}</h1>
-        <p class="dim small">${spanWordsWithYear(days.map(({ date }) => date))}</p>
+        <p class="dim small">${spanWords(
+          days.map(({ date }) => date),
+          'year',
+        )}</p>
       </div>
       <div class="row" role="group" aria-label=${say('week.weeks')}>
         <a class="button" href="#/week/${shiftWeek(week, -1)}" aria-label=${say('week.before')}>←</a>
@@ -94,13 +88,15 @@ export class WeekPageElement extends PlaceElement {
 
   #focus({ week }: WeekPage, summary: WeekSummary) {
     return html`<label class="field"
-        >${say('week.focusOne')}<input
-          class="focus"
+        >${say('week.focusOne')}<textarea
+          class="focus low"
+          rows="1"
           maxlength="400"
           autocomplete="off"
           .value=${summary.focus}
-          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event) })}
-      /></label>
+          @keydown=${noNewLine}
+          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event).replace(/\s*\n\s*/g, ' ') })}
+        ></textarea></label>
       ${summary.isFocusCarried ? html`<p class="dim small">${say('week.carried')}</p>` : nothing}`;
   }
 
@@ -313,6 +309,11 @@ function isDay(text: string): boolean {
   } catch {
     return false;
   }
+}
+
+/** The focus is one line of words: it grows, and takes no second one. */
+function noNewLine(event: KeyboardEvent): void {
+  if (event.key === 'Enter' && !event.isComposing) event.preventDefault();
 }
 
 function textOf(event: Event): string {

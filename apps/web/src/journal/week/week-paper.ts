@@ -1,6 +1,6 @@
 import type { DaySummary, WeekPage, WeekSummary } from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
-import { doneWords, formatDay, say, spanWordsWithYear, totalsLines, weekTitle } from '@larkhold/words';
+import { doneWords, formatDay, say, spanWords, totalsLines, weekTitle } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 
@@ -159,7 +159,10 @@ export class WeekPaper extends LitElement {
     return html`<article>
       ${larkMark()}
       <h1>${weekTitle(page.week)}</h1>
-      <p>${spanWordsWithYear(summary.days.map(({ date }) => date))}</p>
+      <p>${spanWords(
+        summary.days.map(({ date }) => date),
+        'year',
+      )}</p>
       <div class="top">
         <div>${this.#part(say('week.majorGoal'), this.majorGoal, 'goal')} ${this.#part(say('week.goal'), page.goal, 'goal')}</div>
         ${
