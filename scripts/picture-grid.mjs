@@ -3,14 +3,17 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { openStudio } from './studio.mjs';
 
-const sizes = [
-  [360, 640, 0.6],
-  [390, 844, 0.6],
-  [844, 390, 0.4],
-  [820, 1180, 0.32],
-  [1180, 820, 0.32],
-  [1440, 900, 0.28],
+const phones = [
+  [360, 640, 0.8],
+  [390, 844, 0.8],
+  [844, 390, 0.7],
 ];
+const wides = [
+  [820, 1180, 0.42],
+  [1180, 820, 0.42],
+  [1440, 900, 0.42],
+];
+const sizes = [...phones, ...wides];
 const schemes = ['dark', 'light'];
 const [, , folder, part] = process.argv;
 if (!folder) throw new Error('expected a folder for the sheets: npm run pictures:grid -- FOLDER');
@@ -44,23 +47,31 @@ const pages = {
 };
 const studio = await openStudio();
 
-/** All sizes of what is on the screen, as one sheet a name. */
+/** All sizes of what is on the screen, as two sheets a name: phones, and what is wider; each size in both themes side by side. */
 async function sheetOf(name, sitting, looks = [{}], [someSchemes, someSizes] = [schemes, sizes]) {
   const shots = [];
-  for (const changes of looks)
-    for (const scheme of someSchemes)
-      for (const [width, height, scale] of someSizes) {
-        if (Object.keys(changes).length > 0) await sitting.changeKit(changes);
+  for (const changes of looks) {
+    if (Object.keys(changes).length > 0) await sitting.changeKit(changes);
+    for (const [width, height, scale] of someSizes)
+      for (const scheme of someSchemes) {
         await sitting.look({ width, height, scheme });
-        shots.push({ width: width * scale, data: (await sitting.shoot()).toString('base64') });
+        shots.push({
+          isWide: width > 844 || height > 844,
+          width: width * scale,
+          data: (await sitting.shoot()).toString('base64'),
+        });
       }
-  await writeSheet(name, shots);
+  }
+  for (const isWide of [false, true]) {
+    const some = shots.filter((shot) => shot.isWide === isWide);
+    if (some.length > 0) await writeSheet(isWide ? `${name}-wide` : name, some);
+  }
 }
 
 async function writeSheet(name, shots) {
-  const sheet = await studio.browser.newPage({ viewport: { width: 1720, height: 400 } });
+  const sheet = await studio.browser.newPage({ viewport: { width: 1256, height: 400 } });
   await sheet.setContent(
-    `<body style="margin:8px;display:flex;flex-wrap:wrap;gap:8px;background:#888;align-items:flex-start">${shots
+    `<body style="margin:8px;display:flex;flex-wrap:wrap;gap:6px;background:#888;align-items:flex-start">${shots
       .map(({ width, data }) => `<img width="${Math.round(width)}" src="data:image/png;base64,${data}">`)
       .join('')}</body>`,
   );
