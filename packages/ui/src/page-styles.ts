@@ -35,6 +35,19 @@ export const pageStyles = css`
     overflow-wrap: anywhere;
     hyphens: auto;
   }
+  h1,
+  h2,
+  h3,
+  button,
+  .button {
+    text-wrap: balance;
+  }
+  /* No word of a sentence is alone on its last line. */
+  p,
+  li,
+  summary {
+    text-wrap: pretty;
+  }
   h2,
   h3,
   legend {

@@ -1,8 +1,7 @@
-import type { DrillRecord } from '@larkhold/engine';
-import { DEMO_PREFIX } from '@larkhold/engine';
+import { compareInstants, DEMO_PREFIX, type DrillRecord } from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
-import { say } from '@larkhold/words';
-import { css, html, nothing } from 'lit';
+import { ribbonWords, say } from '@larkhold/words';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
 import './load/load-summary.ts';
@@ -43,6 +42,28 @@ export class LarkJournal extends PlaceElement {
       .notice {
         margin-top: var(--gap);
       }
+      /* On a phone the months are between here and their drills: the last one is at the top. */
+      .last {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+        gap: 0.8rem;
+        align-items: center;
+        min-height: var(--touch);
+        margin-top: 0.3rem;
+        padding: 0.2rem 0;
+        border-bottom: 1px solid var(--rule);
+        text-decoration: none;
+      }
+      @media (max-width: 40rem) {
+        header .button {
+          flex: 1 1 40%;
+        }
+      }
+      @media (min-width: 68rem) {
+        .last {
+          display: none;
+        }
+      }
       /* A wide screen: the month on the left, its drills beside it. */
       @media (min-width: 68rem) {
         .columns {
@@ -62,6 +83,8 @@ export class LarkJournal extends PlaceElement {
   @property({ attribute: false }) openId: string | undefined;
   /** The month that was chosen, and the drill that was to be open then: another one to open shows its own month. */
   @state() private chosen: { month: string; openId: string | undefined } | undefined;
+
+  #shownId: string | undefined;
 
   override render() {
     const { app } = this;
@@ -86,6 +109,7 @@ export class LarkJournal extends PlaceElement {
           : nothing
       }
       ${removedNotices(app, 'drill')}
+      ${this.#last(journal.drills)}
       <div class="columns" @lark-remove=${this.#remove}>
         <div class="calendar">
           <year-strip .month=${month} @lark-month=${this.#choose}></year-strip>
@@ -94,6 +118,33 @@ export class LarkJournal extends PlaceElement {
         </div>
         <month-drills .month=${month} .openId=${this.openId} @lark-month=${this.#showAbove}></month-drills>
       </div>`;
+  }
+
+  #last(drills: readonly DrillRecord[]) {
+    const { id, date, reps } = drills.reduce((a, b) => (compareInstants(a.startedAt, b.startedAt) < 0 ? b : a));
+    return html`<a class="last" href=${hrefOf('journal', id)} @click=${() => this.openId === id && this.#toOpened(id)}>
+      <span class="dim small">${say('journal.last', { day: date })}</span>
+      <lark-hold-ribbon .reps=${reps} .unit=${0.05} words=${ribbonWords(reps)}></lark-hold-ribbon>
+    </a>`;
+  }
+
+  /** A drill that was asked for by its address is on the screen, however long the month above it is. */
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    if (this.openId === undefined) this.#shownId = undefined;
+    else if (this.app && this.#shownId !== this.openId) void this.#toOpened(this.openId);
+  }
+
+  async #toOpened(id: string): Promise<void> {
+    const drills = this.renderRoot.querySelector('month-drills');
+    await drills?.updateComplete;
+    const entry = [...(drills?.renderRoot.querySelectorAll('lark-drill-entry') ?? [])].find(
+      ({ record }) => record?.id === id,
+    );
+    if (!entry) return;
+    this.#shownId = id;
+    await entry.updateComplete;
+    entry.scrollIntoView({ block: 'start' });
   }
 
   #month({ view: { journal, today } }: App): string {

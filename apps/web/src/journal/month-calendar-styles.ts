@@ -7,7 +7,7 @@ export const monthCalendarStyles = css`
   }
   section {
     margin-top: 0;
-    padding-top: 0.6rem;
+    padding-top: 0.2rem;
     border-top: 0;
   }
   .top {
@@ -22,7 +22,7 @@ export const monthCalendarStyles = css`
     grid-template-columns: repeat(7, minmax(0, 1fr)) minmax(5.4rem, 1.8fr);
   }
   .names {
-    margin-top: 0.6rem;
+    margin-top: 0.3rem;
   }
   .name {
     color: var(--dim);
@@ -30,7 +30,7 @@ export const monthCalendarStyles = css`
     text-align: center;
   }
   li + li {
-    margin-top: 0.35rem;
+    margin-top: 0.2rem;
   }
   .day {
     /* 40 of 54: where the drawing's ground is. The lines of seven days are one line. */

@@ -48,8 +48,8 @@ export class MonthCalendar extends PlaceElement {
       <div class="top">
         <h2 id="month">${monthName(month)}</h2>
         <div class="row">
-          <button class="quiet" @click=${() => this.#turn(month, -1)}>${say('month.before')}</button>
-          <button class="quiet" ?disabled=${month >= monthsOf(journal, today).last} @click=${() => this.#turn(month, 1)}>${say('month.after')}</button>
+          <button aria-label=${say('month.before')} @click=${() => this.#turn(month, -1)}>←</button>
+          <button aria-label=${say('month.after')} ?disabled=${month >= monthsOf(journal, today).last} @click=${() => this.#turn(month, 1)}>→</button>
         </div>
       </div>
       <p class="dim small" role="status">${say('month.sum', { ms: heldMs, arrows: arrowsCount, drilled })}</p>

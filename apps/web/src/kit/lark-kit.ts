@@ -51,6 +51,15 @@ export class LarkKit extends PlaceElement {
         border-left: 3px solid transparent;
         text-decoration: none;
         overflow-wrap: anywhere;
+        break-inside: avoid;
+      }
+      /* On a small phone the files are on the first screen. */
+      @media (max-height: 42rem) {
+        .index a {
+          min-height: var(--touch);
+          padding-block: 0.3rem;
+          line-height: 1.3;
+        }
       }
       .index a:hover .name {
         text-decoration: underline;
@@ -62,7 +71,11 @@ export class LarkKit extends PlaceElement {
         font-weight: 650;
       }
       @media (min-width: 68rem) {
-        .two {
+        .two:not(.open) .index {
+          columns: 2;
+          column-gap: calc(var(--gap) * 2.5);
+        }
+        .two.open {
           display: grid;
           grid-template-columns: minmax(15rem, 22rem) minmax(0, 1fr);
           gap: calc(var(--gap) * 2.5);

@@ -170,6 +170,8 @@ export class LarkLine extends PlaceElement {
     const prescription = todaysPrescription(view, chosen, this.minutes ?? dueMinutes(view));
     const done = doneToday(app);
     const next = this.#nextTime(view, done ?? cleanRecord(prescription, app));
+    // What this is and what Begin will begin are on the first screen; how often comes after them.
+    const isFirst = view.journal.drills.length === 0 && !view.past;
     return html`<div class="page">
       <div class="today">
         <header>
@@ -177,9 +179,9 @@ export class LarkLine extends PlaceElement {
           <h1>${chosen.title}</h1>
           <p>${toolLine(prescription, view.kit)}</p>
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
-          <due-today></due-today>
+          ${isFirst ? nothing : html`<due-today></due-today>`}
         </header>
-        ${view.journal.drills.length === 0 && !view.past ? firstRun(this.#pick) : nothing}
+        ${isFirst ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? elsewhereNotice(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
         ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
@@ -201,6 +203,7 @@ export class LarkLine extends PlaceElement {
                 <too-small></too-small>
               </lark-prescription>`
         }
+        ${isFirst ? html`<due-today></due-today>` : nothing}
         <leads-on .prescription=${done && next ? next : prescription} ?isDone=${done !== undefined}></leads-on>
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>

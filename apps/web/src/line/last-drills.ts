@@ -24,12 +24,15 @@ export class LastDrills extends PlaceElement {
       }
       li a {
         display: grid;
-        grid-template-columns: minmax(4.6rem, 6rem) minmax(0, 1fr);
+        grid-template-columns: minmax(min-content, 6rem) minmax(0, 1fr);
         gap: 0.8rem;
         align-items: center;
         padding: 0.5rem 0;
         min-height: var(--touch);
         text-decoration: none;
+      }
+      .day {
+        white-space: nowrap;
       }
       ul {
         margin-top: 0.4rem;
@@ -55,7 +58,7 @@ export class LastDrills extends PlaceElement {
         ${shown.map(
           (record) => html`<li>
             <a href=${hrefOf('journal', record.id)}>
-              <span class="dim small">${say('today.day', { day: record.date })}</span>
+              <span class="day dim small">${say('today.day', { day: record.date })}</span>
               <lark-hold-ribbon
                 .reps=${record.reps}
                 .tallestMs=${tallestMs}

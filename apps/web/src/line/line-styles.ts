@@ -31,6 +31,22 @@ export const lineStyles = css`
     flex: none;
     width: min(5.5rem, 22vw);
   }
+  /* What Begin will begin is on the screen with it. */
+  @media (max-height: 42rem) {
+    .first {
+      gap: 0.3rem;
+      margin-top: 0.5rem;
+    }
+    .first + lark-prescription {
+      margin-top: 0.5rem;
+    }
+    .what {
+      gap: 0.7rem;
+    }
+    .what .lark-mark {
+      width: min(4rem, 16vw);
+    }
+  }
   .notice {
     margin-top: var(--gap);
   }
@@ -97,6 +113,7 @@ export const lineStyles = css`
     font-size: min(var(--text-small), 5.2vmin);
     font-weight: 600;
     line-height: 1.3;
+    text-wrap: balance;
   }
   .length {
     flex: none;

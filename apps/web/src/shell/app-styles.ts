@@ -166,7 +166,7 @@ export const appStyles = css`
       min-height: 100%;
     }
     nav a {
-      min-height: 3.4rem;
+      min-height: min(3.4rem, 24.5vh); /* all four in sight, with large text too */
       height: 100%;
       border-top: 0;
       border-left: 3px solid transparent;

@@ -14,7 +14,7 @@ export const backup: Readonly<Record<keyof typeof en, string>> = {
   'backup.dueNone': 'Eine Sicherung ist fällig: Es gibt noch keine.',
   'backup.heading': 'Sicherung',
   'backup.about':
-    'Alles in einer Datei: Tagebuch, Programme und Kit. Wie oft soll sie entstehen oder du erinnert werden?',
+    'Alles in einer Datei: Tagebuch, Programme und Ausrüstung. Wie oft soll sie entstehen, oder soll dich etwas daran erinnern?',
   'backup.chooseFolder': 'Ordner wählen',
   'backup.howOften': 'Wie oft',
   'backup.none': 'Noch keine Sicherung.',

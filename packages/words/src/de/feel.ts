@@ -4,7 +4,7 @@ import type { feel as en } from '../en/feel.ts';
 export const feel: Readonly<Record<keyof typeof en, string>> = {
   'feel.poor': 'Schlecht',
   'feel.flat': 'Matt',
-  'feel.allRight': 'In Ordnung',
+  'feel.allRight': 'Okay',
   'feel.good': 'Gut',
   'feel.veryGood': 'Sehr gut',
   'feel.felt':

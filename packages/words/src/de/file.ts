@@ -44,6 +44,7 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.handOver': 'An eine Trainerin oder einen Trainer übergeben',
   'file.name': 'Dein Name, wie du dich nennst',
   'file.withNotes': 'Meine Notizen und Rückblicke mitgeben',
+  'file.holdsTitle': 'Was darin steht',
   'file.holds':
     'Für diese Tage enthält sie jede Übung, Wiederholung für Wiederholung, mit Anstrengung und dem Gewicht auf den Fingern; Pfeile, Minuten, Verfassung und wie der Tag war; Ziele, Schwerpunkt und Skizze der Wochen, dein großes Ziel, Meilensteine, das Programm von heute und, wo eine Saison geschrieben ist, was geplant war. Mit Notizen: auch was du geschrieben hast, deine Rückblicke, und wo du geschossen hast.',
   'file.withPain': 'Schmerzen mitteilen',

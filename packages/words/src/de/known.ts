@@ -3,7 +3,7 @@ import type { known as en } from '../en/known.ts';
 /** The page "what is known of me": the archer as the journal tells it, each thing with where it was read. */
 export const known: Readonly<Record<keyof typeof en, string>> = {
   'known.title': 'Was über dich bekannt ist',
-  'known.short': 'längster Halt, Schmerzen, Rhythmus, Tests',
+  'known.short': 'Längster Halt, Schmerzen, Rhythmus, Tests',
   'known.about':
     'Gelesen aus allem, was in deinem Tagebuch steht, gleich mit welchem Programm, und aus deiner Ausrüstung. Nichts davon wird gespeichert: Berichtige eine Übung oder einen Tag, und diese Seite und deine nächste Übung folgen.',
   'known.from': 'Gelesen aus',

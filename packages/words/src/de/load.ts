@@ -8,7 +8,7 @@ export const load: Readonly<Record<keyof typeof en, string>> = {
   'load.thisWeek': 'Diese Woche',
   'load.weekBefore': 'Woche davor',
   'load.about':
-    'Zugimpuls ist Zugkraft auf den Fingern mal Zeit im Vollauszug. Belastung ist Anstrengung mal Minuten, aus Übungen, Schießen und anderem Training. {leftOut}',
+    'Zugimpuls ist Zuggewicht auf den Fingern mal Zeit im Vollauszug. Belastung ist Anstrengung mal Minuten, aus Übungen, Schießen und anderem Training. {leftOut}',
   'load.fullDraw': 'Im Vollauszug',
   'load.asSeen': 'Davon, wie die Kamera es sah',
   'load.impulse': 'Zugimpuls',
@@ -23,7 +23,7 @@ export const load: Readonly<Record<keyof typeof en, string>> = {
   'load.unrated':
     '{n, plural, one {# Eintrag ohne Anstrengung oder Minuten zählt} other {# Einträge ohne Anstrengung oder Minuten zählen}} nicht als Belastung.',
   'load.unweighed':
-    '{n, plural, one {# Übung ohne bekannte Zugkraft zählt} other {# Übungen ohne bekannte Zugkraft zählen}} nicht als Impuls.',
+    '{n, plural, one {# Übung ohne bekanntes Zuggewicht zählt} other {# Übungen ohne bekanntes Zuggewicht zählen}} nicht als Impuls.',
   'load.inKit': 'Trag es in der Ausrüstung ein',
   'load.noLength':
     'In der Ausrüstung steht nicht, was du auf den Fingern hältst. {link}, oder deine Auszugslänge für eine Schätzung.',

@@ -10,5 +10,6 @@ export const readiness: Readonly<Record<keyof typeof en, string>> = {
   'readiness.usualEffect': 'Wie immer: nichts ändert sich.',
   'readiness.heavyNoMore':
     'Schwer: es wird nicht noch mehr weggenommen. Kürzungen werden nicht addiert, und eine größere wirkt schon.',
+  'readiness.ask': 'Wie geht es dir heute?',
   'readiness.today': 'Heute bin ich',
 };

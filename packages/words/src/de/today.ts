@@ -11,7 +11,6 @@ export const today: Readonly<Record<keyof typeof en, string>> = {
   'today.toolAdded':
     '{tool, select, bow {Dein Bogen} light {Ein leichter Bogen} band {Ein Zugband} strap {Ein Gurt} other {}}, {weight} + {added}',
   'today.press': 'Ein Druck auf einen Strich berichtigt diese Wiederholung.',
-  'today.notSaid': 'nicht gesetzt',
   'today.whole': 'Eine ganze Übung in dieser Zeit:',
   'today.length': '{ms, number, minutes}',
   'today.done': 'Heute geschafft',

@@ -42,6 +42,7 @@ export const file = {
   'file.handOver': 'Hand over to a coach',
   'file.name': 'Your name, as you call yourself',
   'file.withNotes': 'Include my notes and reviews',
+  'file.holdsTitle': 'What it holds',
   'file.holds':
     'For these days it holds every drill, rep by rep, with effort and the bow’s weight on the fingers; arrows, minutes, readiness and how the day felt; the weeks’ goals, focus and sketch, your major goal, milestones, today’s program, and, where a season was written, what was planned. With notes: also what you wrote, your reviews, and where you shot.',
   'file.withPain': 'Tell of pain',

@@ -23,6 +23,7 @@ export const journal = {
   'journal.loadDemo': 'Load a demo journal',
   'journal.demoAbout': 'The demo is half a year of an invented archer. It can be removed again.',
   'journal.pain': 'pain',
+  'journal.last': 'Last drill, {day, date, short}',
   'removed.thing': 'Removed today: {title}.',
   'removed.undo': 'Undo',
   'removed.until': 'Undo is there until tomorrow.',

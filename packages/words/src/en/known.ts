@@ -1,7 +1,7 @@
 /** The page "what is known of me": the archer as the journal tells it, each thing with where it was read. */
 export const known = {
   'known.title': 'What is known of you',
-  'known.short': 'longest hold, pain, rhythm, tests',
+  'known.short': 'Longest hold, pain, rhythm, tests',
   'known.about':
     'Read from everything in your journal, whatever the program, and from your kit. Nothing of it is stored: correct a drill or a day, and this page and your next drill follow.',
   'known.from': 'Read from',

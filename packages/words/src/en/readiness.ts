@@ -7,5 +7,6 @@ export const readiness = {
     'Fresh: nothing changes. A good day adds nothing, because only clean sessions climb the ladder.',
   'readiness.usualEffect': 'As usual: nothing changes.',
   'readiness.heavyNoMore': 'Heavy: nothing more is cut. Cuts are not added up, and a deeper one applies already.',
+  'readiness.ask': 'How are you today?',
   'readiness.today': 'Today I am',
 } as const;

@@ -8,7 +8,6 @@ export const today = {
   'today.toolAdded':
     '{tool, select, bow {Your bow} light {A light bow} band {A stretch band} strap {A strap} other {}}, {weight} + {added}',
   'today.press': 'Press a stroke to correct that rep.',
-  'today.notSaid': 'not set',
   'today.whole': 'A whole drill in this time:',
   'today.length': '{ms, number, minutes}',
   'today.done': 'Done today',

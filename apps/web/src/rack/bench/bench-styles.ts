@@ -10,14 +10,14 @@ export const benchStyles = css`
     max-height: 45vh;
     overflow-y: auto;
     margin: var(--gap) 0;
-    padding: 0.6rem 0;
+    padding: min(0.6rem, 1.5vh) 0;
     background: var(--ground);
     border-bottom: 1px solid var(--rule);
   }
-  /* The buttons beside the totals where both have room, else below them. */
+  /* The buttons right of the totals where both have room, else above them: with very large text they are what must be seen. */
   .bar {
     display: flex;
-    flex-wrap: wrap;
+    flex-flow: row-reverse wrap;
     gap: 0.4rem 1.4rem;
     align-items: center;
   }
@@ -28,11 +28,14 @@ export const benchStyles = css`
   }
   .bar > .totals {
     flex: 1 1 4rem;
-    order: 0;
+    order: 1;
   }
   .bar > .row {
     flex: 0 1 auto;
-    order: 1;
+    order: 0;
+  }
+  .bar > .row button {
+    min-height: min(var(--touch), 12vh);
   }
   .bar > [role='status']:empty {
     display: none;

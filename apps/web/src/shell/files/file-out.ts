@@ -46,6 +46,15 @@ export class FileOut extends PostElement {
         flex-wrap: wrap;
         gap: 0.8rem;
       }
+      .holds {
+        border-top: 0;
+      }
+      .holds summary {
+        min-height: var(--touch);
+      }
+      .tick + .tick {
+        margin-top: -0.5rem;
+      }
       label > input:not([type='checkbox']) {
         display: block;
       }
@@ -55,7 +64,7 @@ export class FileOut extends PostElement {
       }
       .all li {
         display: grid;
-        grid-template-columns: minmax(min(13rem, 100%), auto) minmax(0, 1fr);
+        grid-template-columns: minmax(0, 18rem) minmax(0, 1fr);
         gap: 0.3rem 1rem;
         align-items: center;
         padding: 0.5rem 0;
@@ -125,7 +134,10 @@ export class FileOut extends PostElement {
               }}
             />${say('file.withPain')}</label
           >
-          <p class="dim small">${say('file.holds')}</p>
+          <details class="holds">
+            <summary>${say('file.holdsTitle')}</summary>
+            <p class="dim small">${say('file.holds')}</p>
+          </details>
           <div class="row">
             ${coach === undefined ? nothing : html`<button class="main" value="box">${say('post.put', { coach })}</button>`}
             <button class=${coach === undefined ? 'main' : ''}>${say('file.saveHandOver')}</button>
