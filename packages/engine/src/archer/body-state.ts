@@ -1,6 +1,6 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { type CapacityState, stepCapacity } from './capacity-state.ts';
-import { sumOfDay } from './day-sum.ts';
+import { arrowsOf, loadOf, summariesOf } from './day-sum.ts';
 import type { BlockSummary, DrillSummary } from './drill-summary.ts';
 import { foldDays } from './fold-days.ts';
 import type { DayLoad, LoggedDay } from './logged-day.ts';
@@ -127,7 +127,7 @@ export function recentLoads(days: readonly LoggedDay[], count: number): DayLoad[
       return [...before.filter(({ day }) => day > fromDay), ...loads.reverse()];
     }
     if (today.day <= fromDay) break;
-    const { load } = sumOfDay(today);
+    const load = loadOf(today);
     if (isLoad(load, today)) loads.push(load);
   }
   return loads.reverse();
@@ -148,7 +148,7 @@ export function recentDrills(days: readonly LoggedDay[], count: number): RecentD
       return [...before, ...recent.reverse()].slice(-RECENT_DRILLS);
     }
     const { day, drills } = today;
-    const summaries = sumOfDay(today).drills;
+    const summaries = summariesOf(today);
     for (let of = drills.length - 1; of >= 0 && recent.length < RECENT_DRILLS; of--) {
       const { kind, id, program, programId } = drills[of]!;
       if (kind === 'test') continue;
@@ -162,11 +162,12 @@ export function recentDrills(days: readonly LoggedDay[], count: number): RecentD
 
 function stepBody(body: BodyState, today: LoggedDay): BodyState {
   if (today.isPast) return pastBodies.get(today) ?? body;
-  const { day, drills } = today;
-  const { load, drills: summaries } = sumOfDay(today);
+  const { day, drills, entry } = today;
+  const summaries = summariesOf(today);
   const isDrilled = drills.length > 0;
-  const isDrawn = load.arrowCount > 0 || drills.some(isDraw);
-  const isInHand = load.arrowCount > 0 || drills.some(({ reps }) => reps.length > 0);
+  const isShot = arrowsOf(entry) > 0;
+  const isDrawn = isShot || drills.some(isDraw);
+  const isInHand = isShot || drills.some(({ reps }) => reps.length > 0);
   // Every key each time, and in this order: states of one shape are quick to make, and ten years are thousands of them.
   return {
     firstDay: isDrawn ? (body.firstDay ?? day) : body.firstDay,
@@ -189,8 +190,11 @@ function isLoad({ heldMs, arrowCount, drillCount }: DayLoad, { entry }: LoggedDa
 }
 
 function effortAfter({ effort: before }: BodyState, { day, drills }: LoggedDay): BodyState['effort'] {
-  const last = drills.findLast(({ effort }) => effort !== undefined);
-  return last?.effort === undefined ? before : { day, effort: last.effort, id: last.id };
+  for (let at = drills.length - 1; at >= 0; at--) {
+    const { effort, id } = drills[at]!;
+    if (effort !== undefined) return { day, effort, id };
+  }
+  return before;
 }
 
 function missedShareAfter(
@@ -224,7 +228,8 @@ function limitAfter(
   let now = limit && day - limit.day < LIMIT_DAYS ? limit : undefined;
   // One hold let down, of however few, may be a mishap; after another failed drill it is not.
   let least = missedShare >= FAILED_SHARE ? 1 : 2;
-  for (const [at, record] of drills.entries()) {
+  for (let at = 0; at < drills.length; at++) {
+    const record = drills[at]!;
     if (record.pain || record.kind === 'test') continue;
     const { blocks, longestAskedMs } = summaries[at]!;
     let worst: BlockSummary | undefined;

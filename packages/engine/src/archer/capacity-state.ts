@@ -1,7 +1,7 @@
 import type { DrillRecord } from '../journal/drill-record.ts';
 import { trueHeldMs, trueOutcome } from '../journal/true-held-ms.ts';
 import type { Program } from '../program/program.ts';
-import { sumOfDay } from './day-sum.ts';
+import { summariesOf } from './day-sum.ts';
 import { HALF_TIME_SECONDS } from './drill-summary.ts';
 import type { LoggedDay } from './logged-day.ts';
 
@@ -52,7 +52,7 @@ const KEPT = 8;
  */
 export function stepCapacity(capacity: CapacityState, today: LoggedDay): CapacityState {
   const { day, drills } = today;
-  const summaries = sumOfDay(today).drills;
+  const summaries = summariesOf(today);
   let now = capacity;
   for (let at = 0; at < drills.length; at++) {
     const record = drills[at]!;

@@ -1,24 +1,27 @@
 import type { DayEntry } from '../journal/journal.ts';
 import { type DrillSummary, summarise } from './drill-summary.ts';
-import type { DayLoad, DaySum, LoggedDay } from './logged-day.ts';
+import type { DayLoad, LoggedDay } from './logged-day.ts';
 
 const LBF_IN_NEWTONS = 4.4482216152605; // NIST SP 811
 
 /**
- * Sums a day up. It is kept with the day: the body and every program read it, and a day that changes is another object.
+ * What each drill of a day comes to. It is kept with the day: the body and every program read it, and a day that changes is another object.
  * @param today the day, as logged
- * @returns each drill's summary, and what the day asked of the body
+ * @returns one a drill, in the day's order
  */
-export function sumOfDay(today: LoggedDay): DaySum {
-  const known = today.sum;
-  if (known !== undefined) return known;
-  const drills = today.drills.map(summarise);
-  const sum = { drills, load: loadOf(today, drills) };
-  today.sum = sum;
-  return sum;
+export function summariesOf(today: LoggedDay): readonly DrillSummary[] {
+  today.summaries ??= today.drills.map(summarise);
+  return today.summaries;
 }
 
-function loadOf({ day, drills, entry }: LoggedDay, summaries: readonly DrillSummary[]): DayLoad {
+/**
+ * What a day asked of the body.
+ * @param today the day, as logged
+ * @returns its sums
+ */
+export function loadOf(today: LoggedDay): DayLoad {
+  const { day, drills, entry } = today;
+  const summaries = summariesOf(today);
   const load: DayLoad = { day, heldMs: 0, impulseNs: 0, arrowCount: arrowsOf(entry), drillCount: 0, durationMs: 0 };
   for (let at = 0; at < drills.length; at++) {
     const { onFingersLbf = 0, durationMs = 0 } = drills[at]!;

@@ -53,30 +53,31 @@ export const HALF_TIME_SECONDS = 72;
 export function summarise({ reps, prescribedReps }: DrillRecord): DrillSummary {
   // Most drills have one block: made with it, the list has room for no more.
   const blocks: BlockSummary[] = reps.length > 0 ? [nothingOf(reps[0]!.block)] : [];
-  const over: OverAll = { longestHeldMs: 0, addedLbf: undefined, longestWholeMs: undefined, failure: undefined };
+  const all: DrillSummary = {
+    blocks,
+    notBegunCount: Math.max(0, (prescribedReps ?? 0) - reps.length),
+    longestAskedMs: 0,
+    askedMs: 0,
+    heldMs: 0,
+    longestHeldMs: 0,
+    longestWholeMs: undefined,
+    addedLbf: undefined,
+    failure: undefined,
+  };
   for (let at = 0; at < reps.length; ) {
     const { block } = reps[at]!;
-    const known = blocks.find((one) => one.block === block);
+    const known = blockIn(all, block);
     const of = known ?? nothingOf(block);
     if (known === undefined) blocks.push(of);
-    at = addRun(of, over, reps, at);
+    at = addRun(of, all, reps, at);
   }
-  for (const one of blocks) if (one.missedCount > 0) one.mostHeldMs = mostHeldMs(reps, one);
-  const [first] = blocks;
-  const { longestAskedMs, askedMs, heldMs } = blocks.length === 1 && first ? first : totalOf(blocks);
-  const notBegunCount = Math.max(0, (prescribedReps ?? 0) - reps.length);
-  const { longestHeldMs, longestWholeMs, addedLbf, failure } = over;
-  return {
-    blocks,
-    notBegunCount,
-    longestAskedMs,
-    askedMs,
-    heldMs,
-    longestHeldMs,
-    longestWholeMs,
-    addedLbf,
-    failure,
-  };
+  for (const one of blocks) {
+    if (one.missedCount > 0) one.mostHeldMs = mostHeldMs(reps, one);
+    all.longestAskedMs = Math.max(all.longestAskedMs, one.longestAskedMs);
+    all.askedMs += one.askedMs;
+    all.heldMs += one.heldMs;
+  }
+  return all;
 }
 
 /**
@@ -93,15 +94,13 @@ export function blockIn({ blocks }: DrillSummary, block: number): BlockSummary |
   return undefined;
 }
 
-type OverAll = Pick<DrillSummary, 'longestHeldMs' | 'longestWholeMs' | 'addedLbf' | 'failure'>;
-
 /**
  * Adds the reps of one block that follow each other. Each key is read once and summed in plain numbers: over ten years of reps that takes the time.
  * @returns where the next block's begin
  */
-function addRun(of: BlockSummary, over: OverAll, reps: readonly RepRecord[], from: number): number {
+function addRun(of: BlockSummary, all: DrillSummary, reps: readonly RepRecord[], from: number): number {
   let { heldCount, missedCount, formCount, doubtfulCount, longestAskedMs, askedMs, heldMs: sumMs, mostHeldMs } = of;
-  let { longestHeldMs } = over;
+  let { longestHeldMs } = all;
   let at = from;
   for (; at < reps.length; at++) {
     const rep = reps[at]!;
@@ -111,9 +110,9 @@ function addRun(of: BlockSummary, over: OverAll, reps: readonly RepRecord[], fro
     const outcome = seen === undefined ? rep.outcome : trueOutcome(rep);
     askedMs += prescribedMs;
     sumMs += heldMs;
-    if (seen !== undefined) addSeen(of, over, rep, heldMs);
+    if (seen !== undefined) addSeen(of, all, rep, heldMs);
     if (prescribedMs > longestAskedMs) longestAskedMs = prescribedMs;
-    if (addedWeightLbf !== undefined) over.addedLbf = Math.max(over.addedLbf ?? 0, addedWeightLbf);
+    if (addedWeightLbf !== undefined) all.addedLbf = Math.max(all.addedLbf ?? 0, addedWeightLbf);
     if (outcome === 'held') {
       heldCount += 1;
       if (heldMs > longestHeldMs) longestHeldMs = heldMs;
@@ -124,10 +123,10 @@ function addRun(of: BlockSummary, over: OverAll, reps: readonly RepRecord[], fro
       if (heldMs > longestHeldMs) longestHeldMs = heldMs;
     } else {
       missedCount += 1;
-      if (outcome === 'short' && rep.why === 'tired') over.failure ??= failureAt(reps, at);
+      if (outcome === 'short' && rep.why === 'tired') all.failure ??= failureAt(reps, at);
     }
   }
-  over.longestHeldMs = longestHeldMs;
+  all.longestHeldMs = longestHeldMs;
   of.repCount += at - from;
   of.heldCount = heldCount;
   of.missedCount = missedCount;
@@ -140,20 +139,10 @@ function addRun(of: BlockSummary, over: OverAll, reps: readonly RepRecord[], fro
   return at;
 }
 
-function addSeen(of: BlockSummary, over: OverAll, rep: RepRecord, heldMs: number): void {
+function addSeen(of: BlockSummary, all: DrillSummary, rep: RepRecord, heldMs: number): void {
   if (isApart(rep)) of.apart = addApart(of.apart, rep, heldMs);
   const wholeMs = wholeHeldMs(rep);
-  if (wholeMs !== undefined) over.longestWholeMs = Math.max(over.longestWholeMs ?? 0, wholeMs);
-}
-
-function totalOf(blocks: readonly BlockSummary[]): Pick<BlockSummary, 'longestAskedMs' | 'askedMs' | 'heldMs'> {
-  const all = { longestAskedMs: 0, askedMs: 0, heldMs: 0 };
-  for (const { longestAskedMs, askedMs, heldMs } of blocks) {
-    all.longestAskedMs = Math.max(all.longestAskedMs, longestAskedMs);
-    all.askedMs += askedMs;
-    all.heldMs += heldMs;
-  }
-  return all;
+  if (wholeMs !== undefined) all.longestWholeMs = Math.max(all.longestWholeMs ?? 0, wholeMs);
 }
 
 /** The work before a rep that failed, minus what a rest of twice the hold brings back, plus the rep's own. */
@@ -190,15 +179,24 @@ function nothingOf(block: number): BlockSummary {
   };
 }
 
-function mostHeldMs(reps: readonly RepRecord[], { block, heldCount, missedCount }: BlockSummary): number {
-  const held = new Float64Array(reps.length);
-  let count = 0;
+function mostHeldMs(reps: readonly RepRecord[], of: BlockSummary): number {
+  const most = Math.max(1, Math.ceil((of.heldCount + of.missedCount) * MOST_SHARE));
+  const { mostHeldMs: leastFullMs } = of;
+  let asLongCount = 0;
+  let longerCount = 0;
   for (const rep of reps) {
-    const { block: of, why } = rep;
-    if (of === block && trueOutcome(rep) !== 'unsure' && why !== 'interrupted' && why !== 'form')
-      held[count++] = trueHeldMs(rep);
+    if (!isCounted(rep, of)) continue;
+    const heldMs = trueHeldMs(rep);
+    if (heldMs >= leastFullMs) asLongCount += 1;
+    if (heldMs > leastFullMs) longerCount += 1;
   }
-  held.subarray(0, count).sort();
-  const most = Math.max(1, Math.ceil((heldCount + missedCount) * MOST_SHARE));
-  return most > count ? 0 : held[count - most]!;
+  // Full holds are mostly of one length, and then nothing need be sorted.
+  if (longerCount < most && most <= asLongCount) return leastFullMs;
+  const held = reps.filter((rep) => isCounted(rep, of)).map(trueHeldMs);
+  return held.sort((a, b) => b - a)[most - 1] ?? 0;
+}
+
+function isCounted(rep: RepRecord, { block }: BlockSummary): boolean {
+  const { why } = rep;
+  return rep.block === block && why !== 'interrupted' && why !== 'form' && trueOutcome(rep) !== 'unsure';
 }

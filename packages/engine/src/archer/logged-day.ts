@@ -10,8 +10,8 @@ export interface LoggedDay {
   entry?: DayEntry;
   /** It represents itself and everything before it, folded already; see `dayOfPast`. */
   isPast?: true;
-  /** What it comes to; made when it is first asked for. */
-  sum?: DaySum;
+  /** What each drill comes to; made when it is first asked for. */
+  summaries?: readonly DrillSummary[];
 }
 
 /** What one day asked of the body. */
@@ -26,11 +26,4 @@ export interface DayLoad {
   drillCount: number;
   /** Length of the drills, milliseconds, where it was kept. */
   durationMs: number;
-}
-
-/** A day's drills, summed up. */
-export interface DaySum {
-  /** One a drill, in the day's order. */
-  drills: readonly DrillSummary[];
-  load: DayLoad;
 }

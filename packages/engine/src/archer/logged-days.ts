@@ -137,8 +137,20 @@ function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
 const MARKS = 8;
 type Marks = unknown[];
 
-function addMarks(marks: Marks, { reps, date, effort, pain, removed, program, prescribedReps }: DrillRecord): void {
-  marks.push(reps, reps.length, date, effort, pain, removed, program, prescribedReps);
+function setMarks(
+  marks: Marks,
+  at: number,
+  { reps, date, effort, pain, removed, program, prescribedReps }: DrillRecord,
+): void {
+  const from = at * MARKS;
+  marks[from] = reps;
+  marks[from + 1] = reps.length;
+  marks[from + 2] = date;
+  marks[from + 3] = effort;
+  marks[from + 4] = pain;
+  marks[from + 5] = removed;
+  marks[from + 6] = program;
+  marks[from + 7] = prescribedReps;
 }
 
 function isMarked(record: DrillRecord, marks: Marks, at: number): boolean {
@@ -180,63 +192,84 @@ function append(before: KeptLog, records: readonly DrillRecord[]): KeptLog | und
     const drills = inOrder([...(known?.drills ?? []), record], day);
     days.splice(at, known ? 1 : 0, logged(day, drills, known?.entry));
     byId.set(record.id, record);
-    addMarks(marks, record);
+    setMarks(marks, marks.length / MARKS, record);
   }
   return { ...before, records: [...records], marks, days };
 }
 
 function build(records: readonly DrillRecord[], entries: readonly DayEntry[], before: KeptLog | undefined): KeptLog {
-  const byId = new Map<string, DrillRecord>();
-  for (const record of records) {
-    const other = byId.get(record.id);
-    byId.set(record.id, other ? oneOf(other, record) : record);
-  }
+  const byId = oneOfEach(records);
   const impossibleDates: string[] = [];
-  const drillsOf = new Map<number, DrillRecord[]>();
+  const loose: LooseDay[] = [];
   for (const record of byId.values()) {
     if (record.removed) continue;
     const day = dayNumberOf(record.date);
     if (day === undefined) impossibleDates.push(String(record.date));
-    else {
-      const drills = drillsOf.get(day);
-      if (drills) drills.push(record);
-      else drillsOf.set(day, [record]);
-    }
+    else loose.push(logged(day, [record], undefined));
   }
-  const entryOf = entriesByDay(entries);
-  const known = before && new Map(before.days.map((one) => [one.day, one]));
-  const dayNumbers = [...drillsOf.keys()];
-  for (const day of entryOf.keys()) if (!drillsOf.has(day)) dayNumbers.push(day);
-  const days = dayNumbers.sort(byNumber).map((day): LoggedDay => {
-    const drills = inOrder(drillsOf.get(day) ?? [], day);
-    const entry = entryOf.get(day);
-    const same = known?.get(day);
-    return same && same.entry === entry && isSameList(same.drills, drills) ? same : logged(day, drills, entry);
-  });
-  const marks: Marks = [];
-  for (const record of records) addMarks(marks, record);
-  // A record that was changed in place makes its day a new one.
-  const isStale = before && !isUnchanged(before);
+  for (const [day, entry] of entriesByDay(entries)) loose.push(logged(day, [], entry));
+  const days = joined(loose);
+  const marks: Marks = new Array(records.length * MARKS);
+  for (let at = 0; at < records.length; at++) setMarks(marks, at, records[at]!);
   return {
     records: [...records],
     entries: [...entries],
     entryMarks: entries.map(entryMarks),
     ...{ marks, byId, impossibleDates: impossibleDates.sort() },
-    days: isStale ? days.map(({ day, drills, entry }) => logged(day, drills, entry)) : days,
+    // A record that was changed in place makes its day a new one.
+    days: before && isUnchanged(before) ? sameDays(days, before.days) : days,
   };
 }
 
-function logged(day: number, drills: readonly DrillRecord[], entry: DayEntry | undefined): LoggedDay {
-  return { day, drills, entry, sum: undefined };
+/** By id, in order; of a record that is there in several versions, the one that counts. */
+function oneOfEach(records: readonly DrillRecord[]): Map<string, DrillRecord> {
+  const byId = new Map<string, DrillRecord>();
+  for (const record of records) byId.set(record.id, record);
+  if (byId.size === records.length) return byId;
+  byId.clear();
+  for (const record of records) {
+    const other = byId.get(record.id);
+    byId.set(record.id, other ? oneOf(other, record) : record);
+  }
+  return byId;
+}
+
+interface LooseDay extends LoggedDay {
+  drills: DrillRecord[];
+}
+
+/** One a day, in order. Most journals are in order, with one drill a day, and stay as they are. */
+function joined(loose: LooseDay[]): LoggedDay[] {
+  if (loose.every(({ day }, at) => at === 0 || loose[at - 1]!.day < day)) return loose;
+  const days: LooseDay[] = [];
+  for (const one of loose.sort((a, b) => a.day - b.day)) {
+    const last = days.at(-1);
+    if (last?.day !== one.day) days.push(one);
+    else {
+      last.drills.push(...one.drills);
+      last.entry ??= one.entry;
+    }
+  }
+  for (const { day, drills } of days) inOrder(drills, day);
+  return days;
+}
+
+/** The same days, as the objects that they were before where nothing of them changed. */
+function sameDays(days: readonly LoggedDay[], before: readonly LoggedDay[]): LoggedDay[] {
+  const known = new Map(before.map((one) => [one.day, one]));
+  return days.map((one) => {
+    const same = known.get(one.day);
+    return same && same.entry === one.entry && isSameList(same.drills, one.drills) ? same : one;
+  });
+}
+
+function logged<D extends readonly DrillRecord[]>(day: number, drills: D, entry: DayEntry | undefined) {
+  return { day, drills, entry, summaries: undefined };
 }
 
 function isUnchanged(before: KeptLog): boolean {
   const { records, entries, marks } = before;
   return records.every((one, at) => isMarked(one, marks, at)) && entries.every((_, at) => isEntryMarked(before, at));
-}
-
-function byNumber(a: number, b: number): number {
-  return a - b;
 }
 
 function oneOf(a: DrillRecord, b: DrillRecord): DrillRecord {

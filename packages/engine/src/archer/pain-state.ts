@@ -1,4 +1,4 @@
-import { sumOfDay } from './day-sum.ts';
+import { summariesOf } from './day-sum.ts';
 import type { LoggedDay } from './logged-day.ts';
 
 /** The stages of the way back after pain, in order; `clear` is none of them. */
@@ -107,7 +107,7 @@ function doneAfter(since: DoneSincePain, today: LoggedDay): DoneSincePain | unde
   const { firstDay, fadingDays = 0 } = since;
   const isOver = firstDay !== undefined && day - firstDay > CLIMB_DAYS && since.days >= CLIMB_DRILL_DAYS;
   if (isOver && fadingDays >= FADING_DAYS) return undefined;
-  const done = sumOfDay(today).drills.filter(({ heldMs }) => heldMs > 0);
+  const done = summariesOf(today).filter(({ heldMs }) => heldMs > 0);
   if (done.length === 0) return since;
   const next: DoneSincePain = { ...since, firstDay: firstDay ?? day, days: since.days + 1 };
   if (isOver) {

@@ -31,18 +31,17 @@ const SMALLER = 0.95;
  * @param isAfterClean whether a clean drill went before it on the day: what this one asks for may then be the next step, which the archer did not choose
  * @returns the verdict
  */
-export function judgeDrill(
+function judgeDrill(
   record: DrillRecord,
   summary: DrillSummary,
   { dose, level }: { dose: Dose; level: number },
   rules: BlockRules,
-  isAfterClean = false,
+  isAfterClean: boolean,
 ): Verdict {
   const place = rules.path[level]!;
   const of = blockIn(summary, rules.index);
   if (!of) return 'absent';
-  const isLast = summary.blocks.every(({ block }) => block <= rules.index);
-  const notBegunCount = isLast ? summary.notBegunCount : 0;
+  const notBegunCount = summary.notBegunCount > 0 && isLastBlock(summary, rules) ? summary.notBegunCount : 0;
   const saysCount = of.repCount + notBegunCount - of.formCount - of.doubtfulCount;
   const missedMatters = of.missedCount > 0 && (isAfterClean || !isBeyond(of, dose));
   const { reps, sets } = place;
@@ -55,6 +54,10 @@ export function judgeDrill(
   if (notBegunCount > 0 || !isMostlyHeld(of)) return 'neutral';
   if (of.longestAskedMs < dose.hold * 1000 * NEARLY) return 'lighter';
   return of.askedMs / 1000 < leastSecondsToClimb(rules, dose) - 1e-6 ? 'small' : 'clean';
+}
+
+function isLastBlock({ blocks }: DrillSummary, { index }: BlockRules): boolean {
+  return blocks.every(({ block }) => block <= index);
 }
 
 /**
@@ -80,7 +83,38 @@ function isBeyond({ longestAskedMs, mostHeldMs }: BlockSummary, dose: Dose): boo
 
 const order: readonly Verdict[] = ['absent', 'neutral', 'small', 'lighter', 'clean', 'strained', 'hard', 'missed'];
 
-/** A day counts once, however many drills: the gravest verdict counts. */
-export function gravest(verdicts: readonly Verdict[]): Verdict {
-  return verdicts.reduce((worst, one) => (order.indexOf(one) > order.indexOf(worst) ? one : worst), 'absent');
+/** What a day's drills say of one block: the gravest verdict, the first drill that has it, and how many have it. */
+export interface DayVerdict {
+  verdict: Verdict;
+  at: number;
+  count: number;
+}
+
+/**
+ * Judges one block of a day's drills. A day counts once, however many drills: the gravest verdict counts.
+ * @param records the day's drills of the program
+ * @param summaries of the records, in the same order
+ * @param state what was worked with on the day, and its place on the ladder
+ * @param rules the block's
+ * @returns the verdict and its drills
+ */
+export function judgeDay(
+  records: readonly DrillRecord[],
+  summaries: readonly DrillSummary[],
+  state: { dose: Dose; level: number },
+  rules: BlockRules,
+): DayVerdict {
+  const day: DayVerdict = { verdict: 'absent', at: 0, count: 0 };
+  let isAfterClean = false;
+  for (let at = 0; at < records.length; at++) {
+    const verdict = judgeDrill(records[at]!, summaries[at]!, state, rules, isAfterClean);
+    if (verdict === 'clean') isAfterClean = true;
+    if (order.indexOf(verdict) > order.indexOf(day.verdict)) {
+      day.verdict = verdict;
+      day.at = at;
+      day.count = 0;
+    }
+    if (verdict === day.verdict) day.count += 1;
+  }
+  return day;
 }

@@ -307,7 +307,7 @@ function oneUp(
     const step = Math.max(dose.hold < 5 ? 0.5 : 1, halfSeconds(dose.hold * 0.12), back);
     // The last step may be half as long again: a place that is missed by half a second is not worth a day.
     const hold = dose.hold + 1.5 * step >= place.hold ? place.hold : dose.hold + step;
-    return { level, dose: { ...dose, hold } };
+    return { level, dose: { hold, reps: dose.reps, sets: dose.sets, addedWeight: dose.addedWeight } };
   }
   if (dose.reps * dose.sets < place.reps * place.sets && !may.isCut) {
     const reps = Math.min(place.reps, dose.reps + Math.max(1, Math.floor(dose.reps * 0.2)));
@@ -333,7 +333,7 @@ function nextPlace(
     if (isHeavier && !weight) return undefined;
     if (isCut && !isHeavier && next.hold <= place.hold) continue;
     const addedWeight = Math.min(next.addedWeight, dose.addedWeight + (isHeavier ? STEP_LBF : 0));
-    return { level: at, dose: { ...next, addedWeight } };
+    return { level: at, dose: { hold: next.hold, reps: next.reps, sets: next.sets, addedWeight } };
   }
   return undefined;
 }

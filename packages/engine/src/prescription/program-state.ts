@@ -1,5 +1,5 @@
 import { type BodyDay, bodyDays, LOAD_DAYS, unknownBody } from '../archer/body-state.ts';
-import { sumOfDay } from '../archer/day-sum.ts';
+import { summariesOf } from '../archer/day-sum.ts';
 import { blockIn, type DrillSummary } from '../archer/drill-summary.ts';
 import { foldDays } from '../archer/fold-days.ts';
 import type { LoggedDay } from '../archer/logged-day.ts';
@@ -14,7 +14,7 @@ import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, growthLimitsOf, rulesOf } from './block-rules.ts';
 import { type BlockState, copyOf, notBegun, placeOf } from './block-state.ts';
 import { leastHold, shrink } from './dose.ts';
-import { gravest, isMostlyHeld, judgeDrill, type Verdict } from './judge-drill.ts';
+import { type DayVerdict, isMostlyHeld, judgeDay } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 import { goDown, goUp, holdPlace, layOff, takeLighter } from './move-block.ts';
 
@@ -98,15 +98,19 @@ export function unknownProgram(program: Program): ProgramState {
 }
 
 function foldProgram(program: Program, isOlder: boolean) {
-  const rules = rulesOf(program);
-  const limitsGrowth = growthLimitsOf(program).length > 0;
+  const context: Context = { rules: rulesOf(program), isOlder, limitsGrowth: growthLimitsOf(program).length > 0 };
   return foldDays(unknownProgram(program), (state, today, at, days) => {
     const past = pastOf(today);
     if (past) return programOfPast(past, program, isOlder);
     const bodies = bodyDays(days);
-    const own = ownDrills(program, today);
-    const context = { rules, isOlder, limitsGrowth, before: bodies[at - 1] ?? unknownBody, after: bodies[at]! };
-    return stepProgram(context, state, today, own);
+    return stepProgram(
+      context,
+      state,
+      today.day,
+      ownDrills(program, today),
+      bodies[at - 1] ?? unknownBody,
+      bodies[at]!,
+    );
   });
 }
 
@@ -135,52 +139,68 @@ interface OwnDrills {
 
 function ownDrills(program: Program, today: LoggedDay): OwnDrills {
   const { drills } = today;
-  const summaries = sumOfDay(today).drills;
-  const isOwn = (record: DrillRecord) => record.kind !== 'test' && isOfProgram(record, program);
-  if (drills.every(isOwn)) return { records: drills, summaries };
-  return { records: drills.filter(isOwn), summaries: summaries.filter((_, at) => isOwn(drills[at]!)) };
+  const summaries = summariesOf(today);
+  // On most days all of them are, and no list need be made.
+  if (drills.every((one) => isOwn(one, program))) return { records: drills, summaries };
+  return {
+    records: drills.filter((one) => isOwn(one, program)),
+    summaries: summaries.filter((_, at) => isOwn(drills[at]!, program)),
+  };
 }
 
+function isOwn(record: DrillRecord, program: Program): boolean {
+  return record.kind !== 'test' && isOfProgram(record, program);
+}
+
+/** What is the same on all days. */
 interface Context {
   rules: readonly BlockRules[];
   isOlder: boolean;
   limitsGrowth: boolean;
-  /** The body before and after the day. */
-  before: BodyDay;
-  after: BodyDay;
 }
 
-function stepProgram(context: Context, state: ProgramState, { day }: LoggedDay, own: OwnDrills): ProgramState {
-  const { rules, isOlder, before, after } = context;
+/** `before` and `after`: the body before and after the day. */
+function stepProgram(
+  { rules, isOlder, limitsGrowth }: Context,
+  state: ProgramState,
+  day: number,
+  own: OwnDrills,
+  before: BodyDay,
+  after: BodyDay,
+): ProgramState {
   const isOwn = own.records.length > 0;
   const days = after.lastDay === day && before.lastDay !== undefined ? day - before.lastDay : 0;
   // A painful day eases once; while it goes on hurting, only a drill that hurt again does.
   const isPainful = after.pain.painDay === day && (before.pain.stage === undefined || isOwn);
   if (!isOwn && !isPainful && days === 0) return state;
   const weeks = weeksAfter(state.weeks, day, days, isOwn);
-  const isLighterWeek = rules.map(({ block }) => isLighter(block.ladder?.deload?.everyWeeks, weeks.count));
   let { weight } = state;
   const addedLbf = isOwn ? addedOn(state, own.summaries, before, day) : undefined;
   if (addedLbf !== undefined && addedLbf !== weight.lbf) {
     weight = addedLbf > weight.lbf ? { lbf: addedLbf, raisedDay: day } : { ...weight, lbf: addedLbf };
   }
   let isSmall = isOwn ? false : state.isSmall;
+  let isLighterDay = limitsGrowth && isSeventhDay(before, day);
   const about = { before, day, isPainful, mayRaise: mayRaiseWeight(after, weight, day) };
-  const blocks = state.blocks.map((block, index) => {
+  const blocks = state.blocks.slice();
+  for (let index = 0; index < blocks.length; index++) {
     const rule = rules[index]!;
-    let now = days > 0 ? layOff(block, rule, day, days, isOlder) : block;
+    let now = blocks[index]!;
+    if (days > 0) now = layOff(now, rule, day, days, isOlder);
     if (isOwn) {
-      const done = drilled(now, rule, own, about, isLighterWeek[index]!);
-      now = done.state;
-      if (done.verdict === 'small') isSmall = true;
+      const isLighterWeek = isLighter(rule.block.ladder?.deload?.everyWeeks, weeks.count);
+      if (limitsGrowth && isLighterWeek) isLighterDay = true;
+      const begun = begin(now, rule, own, day);
+      const judged = judgeDay(own.records, own.summaries, begun, rule);
+      if (judged.verdict === 'small') isSmall = true;
+      now = drilled(now, begun, rule, own, judged, about, isLighterWeek);
     }
-    return isPainful && now.isBegun ? hurt(now, rule, day) : now;
-  });
+    blocks[index] = isPainful && now.isBegun ? hurt(now, rule, day) : now;
+  }
   if (!isOwn) {
     const isSame = blocks.every((block, index) => block === state.blocks[index]);
     return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
   }
-  const isLighterDay = context.limitsGrowth && (isLighterWeek.includes(true) || isSeventhDay(before, day));
   const lighterDays = isLighterDay ? withLighterDay(state.lighterDays, day) : state.lighterDays;
   const asked = lastAsked(state.asked, own, addedLbf ?? 0);
   return { blocks, asked, weeks, weight, isSmall, lighterDays, lastDay: day };
@@ -195,8 +215,9 @@ function lastAsked(before: readonly AskedDrill[], own: OwnDrills, addedLbf: numb
   let now = before;
   for (let at = 0; at < own.summaries.length; at++) {
     if (own.records[at]!.reps.length === 0) continue;
-    // Joined, not pushed: a list that is pushed to takes room for sixteen more, and there is one a day for ten years.
-    now = now.slice(1 - LAST_DRILLS).concat({ summary: own.summaries[at]!, addedLbf });
+    const drill = { summary: own.summaries[at]!, addedLbf };
+    // Written out, of five: to cut off the oldest and join the newest takes two lists a day, for ten years.
+    now = now.length < LAST_DRILLS ? [...now, drill] : [now[1]!, now[2]!, now[3]!, now[4]!, drill];
   }
   return now;
 }
@@ -235,29 +256,26 @@ interface DrilledDay {
   mayRaise: boolean;
 }
 
+/** A block after a day of drills. `before`: as the day found it; `state`: the same, begun where a drill of the day begins it. */
 function drilled(
   before: BlockState,
+  state: BlockState,
   rules: BlockRules,
   own: OwnDrills,
+  { verdict, at, count }: DayVerdict,
   about: DrilledDay,
   isLighterWeek: boolean,
-): { state: BlockState; verdict: Verdict } {
-  const state = begin(before, rules, own, about.day);
-  const verdicts = judgeDay(own, state, rules);
-  const verdict = gravest(verdicts);
+): BlockState {
   // What eases, eases the next drill: one that left the block out was it. Else a limit that leaves it out would never end.
-  if (!state.isBegun || verdict === 'absent') {
-    return { state: before.easedFrom ? { ...before, easedFrom: undefined } : before, verdict };
-  }
+  if (!state.isBegun || verdict === 'absent') return before.easedFrom ? { ...before, easedFrom: undefined } : before;
   const counted = copyOf(state);
   counted.easedFrom = undefined;
   if (about.isPainful) {
     counted.cleanDays = 0;
-    return { state: counted, verdict };
+    return counted;
   }
-  const gravestAt = verdicts.indexOf(verdict);
-  const record = own.records[gravestAt]!;
-  const of = blockIn(own.summaries[gravestAt]!, rules.index)!;
+  const record = own.records[at]!;
+  const of = blockIn(own.summaries[at]!, rules.index)!;
   const asked = of.longestAskedMs / 1000;
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
   const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
@@ -265,69 +283,51 @@ function drilled(
   if (verdict !== 'lighter') counted.lighterDays = 0;
   switch (verdict) {
     case 'clean': {
-      if (isOnWay) return { state: counted, verdict };
-      if (isLighterWeek)
-        return { state: holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false }), verdict };
+      if (isOnWay) return counted;
+      if (isLighterWeek) return holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false });
       const level = higherPlace(counted, rules, asked, of.repCount);
-      return {
-        state: goUp(level, rules, about.day, { weight: about.mayRaise, isCut: counted.cutDays >= CUT_DAYS }),
-        verdict,
-      };
+      return goUp(level, rules, about.day, { weight: about.mayRaise, isCut: counted.cutDays >= CUT_DAYS });
     }
     case 'small':
     case 'lighter': {
-      if (isOnWay) return { state: counted, verdict };
+      if (isOnWay) return counted;
       // One hold alone is what a rest day or few minutes leave of a drill; of more, the shorter hold was meant.
       const isMeant = verdict === 'lighter' && of.repCount > 1;
-      const held = { heldSeconds: asked, isWhole: false };
-      return {
-        state: isMeant ? takeLighter(counted, rules, asked) : holdPlace(counted, rules, about.day, held),
-        verdict,
-      };
+      if (isMeant) return takeLighter(counted, rules, asked);
+      return holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false });
     }
     case 'strained':
     case 'hard':
     case 'missed': {
-      const drills = verdicts.filter((one) => one === verdict).length;
       const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
       const bad = counted;
       bad.cleanDays = 0;
-      bad.strainedDays += drills;
-      if (verdict === 'missed') bad.missedDays += drills;
-      if (verdict === 'hard') bad.hardDays += drills;
+      bad.strainedDays += count;
+      if (verdict === 'missed') bad.missedDays += count;
+      if (verdict === 'hard') bad.hardDays += count;
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
-      if (bad.hardDays >= HARD_IN_A_ROW) {
-        return { state: goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays }), verdict };
-      }
+      if (bad.hardDays >= HARD_IN_A_ROW) return goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays });
       // Hard, but everything was held: no reason to stay below what was proven.
       if (of.missedCount === 0 && isMostlyHeld(of) && verdict === 'strained' && !isOnWay) {
         const isWhole = (record.effort ?? 0) <= EFFORT_AT_MOST && !record.pain;
-        return { state: holdPlace(bad, rules, about.day, { heldSeconds: asked, isWhole }), verdict };
+        return holdPlace(bad, rules, about.day, { heldSeconds: asked, isWhole });
       }
       const isFailed = bad.missedDays >= missedNeeded || (of.missedCount > 0 && bad.strainedDays >= TIMES_IN_A_ROW);
-      if (!isFailed) return { state: bad, verdict };
+      if (!isFailed) return bad;
       const because = Math.max(1, bad.missedDays);
       let lower = goDown(bad, rules, { ...down, cause: 'stepDown', because });
       // A day counts once; but who fails one drill after another on it is not asked for the same again.
-      for (let more = drills - 1; more >= TIMES_IN_A_ROW; more -= TIMES_IN_A_ROW) {
+      for (let more = count - 1; more >= TIMES_IN_A_ROW; more -= TIMES_IN_A_ROW) {
         const { hold } = lower.dose;
         const { easedFrom } = lower;
         lower = goDown(lower, rules, { ...down, asked: hold, mostHeld: hold, cause: 'stepDown', because });
         lower.easedFrom = easedFrom;
       }
-      return { state: lower, verdict };
+      return lower;
     }
     default:
-      return { state: counted, verdict };
+      return counted;
   }
-}
-
-function judgeDay({ records, summaries }: OwnDrills, state: BlockState, rules: BlockRules): Verdict[] {
-  const verdicts: Verdict[] = [];
-  for (const [at, record] of records.entries()) {
-    verdicts.push(judgeDrill(record, summaries[at]!, state, rules, verdicts.includes('clean')));
-  }
-  return verdicts;
 }
 
 /** A rest day, on which half is asked for: whoever drills all the same is not short of minutes. */
