@@ -1,4 +1,4 @@
-import { builtInPrograms, ladderPath, layOut, type PrescribedBlock, READY_MS } from '@larkhold/engine';
+import { builtInPrograms, ladderPath, layOut, type PrescribedBlock } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
 
 /** Seconds as published; `total` is the seconds of hold and rest that S(R h + (R-1) r) + (S-1) Q gives, worked out by hand. */
@@ -89,7 +89,7 @@ describe('published drills last as long as their numbers say', () => {
     expect(sets * (reps * hold + (reps - 1) * between) + (sets - 1) * setRest).toBe(drill.total);
     expect(msOf('hold', 'rest', 'setRest')).toBe(drill.total * 1000);
     expect(msOf('hold')).toBe(drill.underTension * 1000);
-    expect(durationMs).toBe(drill.total * 1000 + READY_MS + sets * reps * (DRAW_MS + LET_DOWN_MS));
+    expect(durationMs).toBe(drill.total * 1000 + 10_000 + sets * reps * (DRAW_MS + LET_DOWN_MS));
     expect(steps.at(-1)?.kind).toBe('letDown');
   });
 });

@@ -1,8 +1,7 @@
 import type { Cue } from '@larkhold/engine';
 import fc from 'fast-check';
 import { describe, expect, it, vi } from 'vitest';
-import { createCuePlayer, DORMANT_AFTER_MS } from './cue-player.ts';
-import { STALE_MS } from './plan-cues.ts';
+import { createCuePlayer } from './cue-player.ts';
 import { type TrialAudio, trialAudio } from './trial-audio.ts';
 
 const counts = (times: readonly number[]): Cue[] => times.map((atMs) => ({ atMs, kind: 'count' }));
@@ -120,7 +119,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
         for (const heard of audio.heardMs) {
           const lateMs = Math.min(...times.map((atMs) => Math.abs(heard - originMs - atMs)));
           // Hardly late is still said, and takes its way out.
-          expect(lateMs).toBeLessThanOrEqual(STALE_MS + 50);
+          expect(lateMs).toBeLessThanOrEqual(200);
         }
         const due = times.map((atMs) => originMs + atMs);
         const surely = due.filter((dueMs) => dueMs < stoppedMs - 60 || dueMs > backMs + 400);
@@ -184,7 +183,7 @@ describe('createCuePlayer on clocks moved by hand', () => {
     walk(1000);
     player.disarm();
     walk(500);
-    vi.advanceTimersByTime(DORMANT_AFTER_MS - 1);
+    vi.advanceTimersByTime(9999);
     expect(audio.context.state).toBe('running');
     vi.advanceTimersByTime(1);
     expect(audio.context.state).toBe('suspended');

@@ -1,6 +1,6 @@
 import type { Step } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
-import { drawAmount, SET_UP_RATIO } from './draw-amount.ts';
+import { drawAmount } from './draw-amount.ts';
 
 const at = (kind: Step['kind'], done: number, to?: 'set-up') => ({
   step: { kind, startMs: 0, durationMs: 1000, block: 0, set: 0, rep: 0, hand: 'usual' as const, ...(to && { to }) },
@@ -21,9 +21,9 @@ describe('drawAmount', () => {
   });
 
   it('stays at set-up between the reps of a power drill', () => {
-    expect(drawAmount(at('letDown', 1, 'set-up'))).toBeCloseTo(SET_UP_RATIO, 9);
-    expect(drawAmount(at('rest', 0.5), { fromSetUp: true })).toBe(SET_UP_RATIO);
-    expect(drawAmount(at('draw', 0), { fromSetUp: true })).toBe(SET_UP_RATIO);
+    expect(drawAmount(at('letDown', 1, 'set-up'))).toBeCloseTo(0.14, 9);
+    expect(drawAmount(at('rest', 0.5), { fromSetUp: true })).toBe(0.14);
+    expect(drawAmount(at('draw', 0), { fromSetUp: true })).toBe(0.14);
   });
 
   it('takes few places when it may not move', () => {

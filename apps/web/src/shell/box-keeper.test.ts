@@ -1,11 +1,16 @@
 import { createMemoryBox, createPairing, deriveBoxKeys } from '@larkhold/box';
 import { createLocalStore, createMemoryAdapter } from '@larkhold/store';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { createBoxKeeper, FIRST_WAIT_MS, LONGEST_WAIT_MS, RESTS_MS } from './box-keeper.ts';
+import { createBoxKeeper } from './box-keeper.ts';
 import { meetOnOccasions } from './box-occasions.ts';
 
 beforeEach(() => void vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'performance', 'Date'] }));
 afterEach(() => void vi.useRealTimers());
+
+/** How long an edit rests before it is sent, and the first and the longest wait for a host in trouble, milliseconds: docs/devices.md. */
+const RESTS_MS = 10_000;
+const FIRST_WAIT_MS = 60_000;
+const LONGEST_WAIT_MS = 3_600_000;
 
 const pairing = createPairing('/box');
 await deriveBoxKeys(pairing);

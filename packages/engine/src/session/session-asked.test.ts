@@ -1,6 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../prescription/timeline-duration.ts';
-import { REST_OVER_MS } from '../timeline/lay-out.ts';
 import {
   begun,
   DRAW_MS,
@@ -9,14 +7,16 @@ import {
   HOLD_MS,
   held,
   LET_DOWN_MS,
+  MORE_REST_MS,
   outcomes,
+  READY_MS,
   REST_MS,
+  REST_OVER_MS,
   SET_REST_MS,
   send,
   timelineOf,
   walk,
 } from './trial-session.ts';
-import { MORE_REST_MS } from './walk.ts';
 
 describe('what the archer asks for', () => {
   it('[S6] a let-down in a hold is short, and later steps keep their length', () => {

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../prescription/timeline-duration.ts';
 import { createSession, type Session } from './create-session.ts';
 import type { SessionEvent } from './session-view.ts';
 import {
@@ -12,6 +11,7 @@ import {
   LET_DOWN_MS,
   made,
   outcomes,
+  READY_MS,
   REST_MS,
   send,
   timelineOf,

@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../prescription/timeline-duration.ts';
-import { GAP_LIMIT_MS } from './create-session.ts';
 import {
   begun,
   DRAW_MS,
   FIRST_HOLD_MS,
   FIRST_REST_MS,
+  GAP_LIMIT_MS,
   HOLD_MS,
   held,
   made,
   outcomes,
+  READY_MS,
   REST_MS,
   send,
   timelineOf,

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../prescription/timeline-duration.ts';
 import {
   begun,
   FIRST_HOLD_MS,
@@ -9,6 +8,7 @@ import {
   LET_DOWN_MS,
   made,
   outcomes,
+  READY_MS,
   REP_MS,
   REST_MS,
   send,

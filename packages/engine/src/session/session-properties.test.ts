@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { PrescribedBlock } from '../prescription/prescription.ts';
 import { layOut } from '../timeline/lay-out.ts';
 import type { Timeline } from '../timeline/timeline.ts';
-import { createSession, GAP_LIMIT_MS, type Session } from './create-session.ts';
+import { createSession, type Session } from './create-session.ts';
 import type { SessionSnapshot } from './session-snapshot.ts';
 import type { SessionEvent } from './session-view.ts';
+import { GAP_LIMIT_MS } from './trial-session.ts';
 
 /** What one archer does in one session: the time that passes, then what is asked for. */
 type Script = { waitMs: number; type: SessionEvent['type'] | 'nothing' }[];

@@ -1,7 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { disagreementMs, trueHeldMs } from '../journal/true-held-ms.ts';
-import { READY_MS } from '../prescription/timeline-duration.ts';
 import { createSession, type Session } from './create-session.ts';
 import type { SeenForm } from './session-view.ts';
 import {
@@ -14,6 +13,7 @@ import {
   LET_DOWN_MS,
   made,
   outcomes,
+  READY_MS,
   REST_MS,
   send,
   start,

@@ -1,5 +1,4 @@
 import { describe, expect, it } from 'vitest';
-import { READY_MS } from '../prescription/timeline-duration.ts';
 import {
   begun,
   DRAW_MS,
@@ -7,6 +6,7 @@ import {
   FIRST_REST_MS,
   HOLD_MS,
   made,
+  READY_MS,
   REP_MS,
   REST_MS,
   SET_REST_MS,

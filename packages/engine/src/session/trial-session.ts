@@ -1,11 +1,17 @@
 import type { PrescribedBlock } from '../prescription/prescription.ts';
-import { READY_MS } from '../prescription/timeline-duration.ts';
 import { layOut } from '../timeline/lay-out.ts';
 import type { Timeline } from '../timeline/timeline.ts';
 import { createSession, type Session, type SessionInput } from './create-session.ts';
 import type { SessionEvent } from './session-view.ts';
 
 // A small session that the tests of this room walk. Its numbers are made up; no two lengths are alike, so that none is mistaken for another.
+
+/** From the rules of SPEC.md, written out so that a test does not expect what the code says, milliseconds. */
+export const READY_MS = 10_000;
+export const MORE_REST_MS = 30_000;
+export const GAP_LIMIT_MS = 5_000;
+/** When the end of a rest is announced, before it is over, milliseconds. */
+export const REST_OVER_MS = 5_000;
 
 /** Lengths, milliseconds; the last two are the moments at which the first hold and the first rest begin. */
 export const DRAW_MS = 3000;

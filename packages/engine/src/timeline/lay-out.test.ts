@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { PrescribedBlock, Prescription } from '../prescription/prescription.ts';
-import { READY_MS, timelineDurationMs } from '../prescription/timeline-duration.ts';
-import { layOut, REST_OVER_MS } from './lay-out.ts';
+import { timelineDurationMs } from '../prescription/timeline-duration.ts';
+import { layOut } from './lay-out.ts';
 import { spokenAmounts } from './spoken-amount.ts';
 
 const plain: PrescribedBlock = {
@@ -128,7 +128,7 @@ describe('cues', () => {
 
   it('of a 30 s hold', () => {
     const one = today({ sets: 1, reps: 1, calls: ['Shoulders low', 'Reach'] });
-    const holdStartMs = READY_MS + 3000;
+    const holdStartMs = 10_000 + 3000;
     const within = layOut(one, { allowedCalls: ['Reach'] })
       .cues.filter((cue) => cue.atMs >= holdStartMs)
       .map((cue) => [cue.atMs - holdStartMs, cue.kind, cue.words]);
@@ -191,7 +191,7 @@ describe('cues', () => {
   it('calls the archer 5 s before a draw after a rest of 10 s or more', () => {
     const { cues, steps } = layOut(today({ sets: 1 }));
     const draw = steps.filter((step) => step.kind === 'draw')[1];
-    expect(cues.find((cue) => cue.kind === 'restOver')?.atMs).toBe((draw?.startMs ?? 0) - REST_OVER_MS);
+    expect(cues.find((cue) => cue.kind === 'restOver')?.atMs).toBe((draw?.startMs ?? 0) - 5000);
     expect(saidBy(today({ sets: 1, restMs: 9999 }), 'restOver')).toEqual([]);
   });
 
