@@ -175,6 +175,7 @@ export { heldBefore } from './summary/held-before.ts';
 export * from './summary/load-sums.ts';
 export * from './summary/milestones-shown.ts';
 export * from './summary/month-days.ts';
+export * from './summary/months-of.ts';
 export * from './summary/notes-shown.ts';
 export { pastEnd, pastPrograms } from './summary/plan-past.ts';
 export * from './summary/program-outline.ts';

@@ -6,6 +6,7 @@ import {
   formatDuration,
   formatImpulse,
   formatLength,
+  formatMonth,
   formatReps,
   formatSeconds,
   formatShare,
@@ -77,4 +78,9 @@ test('an impulse keeps to a few figures, a ratio to two', () => {
   expect(plain(formatImpulse(849.6))).toBe('850 N s');
   expect(plain(formatImpulse(10_675.7))).toBe('10.7 kN s');
   expect(presentWords().ratio(1.2497)).toBe('1.25');
+});
+
+test('a month has its name and its letter', () => {
+  expect(formatMonth('2026-11')).toBe('November 2026');
+  expect(formatMonth('2026-11', 'first')).toBe('N');
 });

@@ -96,6 +96,18 @@ export function formatDay(day: string, style: DayStyle = 'long'): string {
 }
 
 /**
+ * A month in the present language.
+ * @param month 'yyyy-mm'
+ * @param style `long` 'November 2026', `first` the first letter of its name, where a screen reader hears the long one
+ * @returns the month in words
+ */
+export function formatMonth(month: string, style: 'long' | 'first' = 'long'): string {
+  const at = new Date(`${month}-15T00:00:00Z`);
+  const look = style === 'long' ? ({ month: 'long', year: 'numeric' } as const) : ({ month: 'narrow' } as const);
+  return new Intl.DateTimeFormat(presentWords().locale, { ...look, timeZone: 'UTC' }).format(at);
+}
+
+/**
  * A day as seen from today.
  * @param day ISO 8601
  * @param today ISO 8601

@@ -1,4 +1,4 @@
-import { compareInstants, DEMO_PREFIX, type DrillRecord } from '@larkhold/engine';
+import { compareInstants, DEMO_PREFIX, type DrillRecord, monthsOf } from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
 import { ribbonWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
@@ -10,7 +10,6 @@ import { removedNotices } from '../shell/removed-notices.ts';
 import { hrefOf } from '../shell/routing.ts';
 import './month-calendar.ts';
 import './month-drills.ts';
-import { monthsOf } from './shown-month.ts';
 import './year-strip.ts';
 
 /**

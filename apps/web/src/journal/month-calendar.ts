@@ -1,11 +1,18 @@
-import { daysOfMonth, daysOfWeek, type MonthDay, type MonthWeek, weeksOfMonth } from '@larkhold/engine';
+import {
+  daysOfMonth,
+  daysOfWeek,
+  type MonthDay,
+  type MonthWeek,
+  monthBeside,
+  monthsOf,
+  weeksOfMonth,
+} from '@larkhold/engine';
 import { limbPath } from '@larkhold/ui';
-import { formatDay, formatDuration, say, weekTitle } from '@larkhold/words';
+import { formatDay, formatDuration, formatMonth, say, weekTitle } from '@larkhold/words';
 import { html, nothing, svg, type TemplateResult } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import { monthCalendarStyles } from './month-calendar-styles.ts';
-import { monthBeside, monthName, monthsOf } from './shown-month.ts';
 
 /** A day's drawing in its own units: holds rise from the ground line, arrows hang below it. */
 const BOX = { width: 16, ground: 40, height: 54 } as const;
@@ -46,7 +53,7 @@ export class MonthCalendar extends PlaceElement {
     const names = daysOfWeek(weeks[0]?.week ?? '', kit.weekStart).map((date) => formatDay(date, 'short').slice(0, 2));
     return html`<section aria-labelledby="month">
       <div class="top">
-        <h2 id="month">${monthName(month)}</h2>
+        <h2 id="month">${formatMonth(month)}</h2>
         <div class="row">
           <button aria-label=${say('month.before')} @click=${() => this.#turn(month, -1)}>←</button>
           <button aria-label=${say('month.after')} ?disabled=${month >= monthsOf(journal, today).last} @click=${() => this.#turn(month, 1)}>→</button>

@@ -1,12 +1,11 @@
-import { drillsByDay } from '@larkhold/engine';
+import { drillsByDay, monthBeside } from '@larkhold/engine';
 import { tallestOf } from '@larkhold/ui';
-import { formatDay, say } from '@larkhold/words';
+import { formatDay, formatMonth, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { repeat } from 'lit/directives/repeat.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import './lark-drill-entry.ts';
-import { monthBeside, monthName } from './shown-month.ts';
 
 /**
  * The drills of a month, a row of strokes each, all on one scale: the newest day first.
@@ -90,7 +89,7 @@ export class MonthDrills extends PlaceElement {
       )}
       <div class="row">
         <button @click=${() => this.dispatchEvent(new CustomEvent('lark-month', { detail: { month: before } }))}>
-          ${say('month.show', { month: monthName(before) })}
+          ${say('month.show', { month: formatMonth(before) })}
         </button>
       </div>
     </section>`;

@@ -1,9 +1,9 @@
+import { monthsBeside, monthsOf } from '@larkhold/engine';
 import { limbPath } from '@larkhold/ui';
-import { say } from '@larkhold/words';
+import { formatMonth, say } from '@larkhold/words';
 import { css, html, nothing, svg } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
-import { monthName, monthsBeside, monthsOf } from './shown-month.ts';
 
 /** A month's stroke in its own units. */
 const BOX = { width: 16, height: 36 } as const;
@@ -102,7 +102,7 @@ export class YearStrip extends PlaceElement {
         return html`<li>
           <button
             aria-pressed=${one === month}
-            aria-label=${say('month.one', { month: monthName(one), ms })}
+            aria-label=${say('month.one', { month: formatMonth(one), ms })}
             @click=${() => this.dispatchEvent(new CustomEvent('lark-month', { detail: { month: one } }))}
           >
             <svg viewBox="0 0 ${BOX.width} ${BOX.height}" aria-hidden="true">
@@ -112,7 +112,7 @@ export class YearStrip extends PlaceElement {
                   : svg`<path class="nothing" d="M${BOX.width / 2} ${BOX.height - 2}v0.01"></path>`
               }
             </svg>
-            <span aria-hidden="true">${monthName(one, 'first')}</span>
+            <span aria-hidden="true">${formatMonth(one, 'first')}</span>
           </button>
         </li>`;
       })}

@@ -19,6 +19,8 @@ export const trendKinds = [
   'ratio',
   'feel',
 ] as const;
+/** Trends that are worked out from the load: for those who know what they mean, a coach above all. */
+export const derivedTrends: ReadonlySet<TrendKind> = new Set<TrendKind>(['monotony', 'strain', 'ratio']);
 /** One of the trends. */
 export type TrendKind = (typeof trendKinds)[number];
 

@@ -1,5 +1,6 @@
 import {
   createTrends,
+  derivedTrends,
   type TrendKind,
   type Trends,
   type TrendVerdict,
@@ -19,9 +20,6 @@ const spans = [
   { key: 'trend.year', weekCount: 52 },
   { key: 'trend.everything', weekCount: undefined },
 ] as const;
-
-/** Worked out from the load: for whoever knows what they mean, a coach above all. */
-const derived: ReadonlySet<TrendKind> = new Set(['monotony', 'strain', 'ratio']);
 
 /** How things went over weeks and years: eight trends, each a chart and a table. */
 @customElement('trends-page')
@@ -97,10 +95,10 @@ export class TrendsPage extends PlaceElement {
       <p class="dim small unrated">
         ${say('trend.pressPoint', { point: step === 'day' ? say('trend.pointDay') : say('trend.pointWeek'), unrated: unratedCount > 0 ? say('trend.unrated', { n: unratedCount }) : '' })}
       </p>
-      <div class="charts">${charts(trendKinds.filter((kind) => !derived.has(kind)))}</div>
+      <div class="charts">${charts(trendKinds.filter((kind) => !derivedTrends.has(kind)))}</div>
       <details>
         <summary>${say('trend.derived')}</summary>
-        <div class="charts">${charts(trendKinds.filter((kind) => derived.has(kind)))}</div>
+        <div class="charts">${charts(trendKinds.filter((kind) => derivedTrends.has(kind)))}</div>
       </details>`;
   }
 

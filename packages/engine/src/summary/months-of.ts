@@ -1,11 +1,10 @@
-import type { Journal } from '@larkhold/engine';
-import { totalsByDay } from '@larkhold/engine';
-import { presentWords } from '@larkhold/words';
+import type { Journal } from '../journal/journal.ts';
+import { totalsByDay } from '../load/totals.ts';
 
-/** Months beside each other, to be chosen from. */
-export const MONTHS_SHOWN = 12;
+/** Months beside each other, to choose from. */
+const MONTHS_SHOWN = 12;
 
-/** What the journal offers to be looked at, month by month. */
+/** What a journal offers to look at, month by month. */
 export interface Months {
   /** The newest month that anything may be in, 'yyyy-mm': the present one, or a later one where a clock was wrong. */
   last: string;
@@ -68,16 +67,4 @@ export function monthsBeside(month: string, last: string): string[] {
   const turns = Math.floor(Math.max(0, end - numberOf(month)) / MONTHS_SHOWN);
   const first = end - (turns + 1) * MONTHS_SHOWN + 1;
   return Array.from({ length: MONTHS_SHOWN }, (_, at) => monthOf(first + at));
-}
-
-/**
- * A month's name.
- * @param month 'yyyy-mm'
- * @param style `long` is 'November 2026', `first` the first letter of its name, for where a screen reader hears the long one
- * @returns in the present language
- */
-export function monthName(month: string, style: 'long' | 'first' = 'long'): string {
-  const at = new Date(`${month}-15T00:00:00Z`);
-  const look = style === 'long' ? ({ month: 'long', year: 'numeric' } as const) : ({ month: 'narrow' } as const);
-  return new Intl.DateTimeFormat(presentWords().locale, { ...look, timeZone: 'UTC' }).format(at);
 }

@@ -1,6 +1,7 @@
-import { createJournal, type DrillRecord } from '@larkhold/engine';
 import { expect, test } from 'vitest';
-import { monthBeside, monthName, monthsBeside, monthsOf } from './shown-month.ts';
+import type { DrillRecord } from '../journal/drill-record.ts';
+import { createJournal } from '../journal/merge-journals.ts';
+import { monthBeside, monthsBeside, monthsOf } from './months-of.ts';
 
 const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 5000, heldMs: 5000, outcome: 'held' } as const;
 const drill = (date: string): DrillRecord => ({
@@ -37,9 +38,4 @@ test('the newest month with something in it is shown first, also on the first of
   expect(monthsOf(createJournal(), '2026-12-01')).toMatchObject({ newest: '2026-12', last: '2026-12' });
   // A device whose clock ran ahead: its drill can be reached.
   expect(monthsOf({ ...createJournal(), drills: [drill('2031-01-05')] }, '2026-12-01').last).toBe('2031-01');
-});
-
-test('a month has its name and its letter', () => {
-  expect(monthName('2026-11')).toBe('November 2026');
-  expect(monthName('2026-11', 'first')).toBe('N');
 });
