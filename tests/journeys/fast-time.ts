@@ -8,11 +8,17 @@ const stepMs = 1000;
 const toStopMs = 20_000;
 
 /**
- * Makes the clock of all pages of a context stand still, so that only `pass` and `passUntil` move it.
+ * Makes the clock of all pages of a context stand still, so that only `pass` and `passUntil` move it. The leap there would be time in vain for an app
+ * that still waits for its database on a busy machine, so it is open first.
  * @param at milliseconds since 1970; now unless a test says otherwise
  * @returns where it is
  */
 export async function standStill(context: BrowserContext, at = Date.now()): Promise<number> {
+  const isOpen = () => {
+    const app: { app?: unknown } | null = document.querySelector('lark-app');
+    return app === null || app.app !== undefined;
+  };
+  await Promise.all(context.pages().map((page) => page.waitForFunction(isOpen)));
   await context.clock.install({ time: at });
   await context.clock.pauseAt(at + toStopMs);
   return at + toStopMs;
