@@ -1,7 +1,7 @@
 import '@larkhold/ui/tokens.css';
 import { createCuePlayer } from '@larkhold/cues';
 import { formatLocalInstant } from '@larkhold/runner';
-import { askForPersistence, dumpDatabase, openStore, storedWitness } from '@larkhold/store';
+import { askForPersistence, createSquadShelf, dumpDatabase, openStore, storedWitness } from '@larkhold/store';
 import { createAppState } from './shell/app-state.ts';
 import { folderPicker } from './shell/backup-folder.ts';
 import { createBoxKeeper } from './shell/box-keeper.ts';
@@ -35,7 +35,7 @@ const post = await createCoachPost(boxParts);
 
 const state = createAppState({
   store,
-  ...{ box, post },
+  ...{ box, post, squad: createSquadShelf() },
   today,
   instant: () => store.instant(),
   newId: () => crypto.randomUUID?.() ?? newIdWithoutSecureContext(),

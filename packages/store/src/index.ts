@@ -21,6 +21,7 @@ export { dumpDatabase } from './raw-dump.ts';
 export { RefusedValueError, type StoredThing } from './refused-value.ts';
 export { type ReplacedProgram, readReplaced } from './replaced-program.ts';
 export * from './running-drill.ts';
+export * from './squad-shelf.ts';
 export type * from './store.ts';
 export type { TabChannel } from './table-keeper.ts';
 export type { Incoming, LeftValue, TakenIn } from './taken-in.ts';

@@ -21,6 +21,7 @@ import type {
   Persistence,
   ReplacedProgram,
   RunningDrill,
+  SquadShelf,
   StoredThing,
   StoreTrouble,
   TakenIn,
@@ -30,7 +31,7 @@ import type { BoxKeeper } from './box-keeper.ts';
 import type { CoachPost } from './coach-post.ts';
 import type { FolderBackup, FolderBackupEnd } from './folder-backup.ts';
 import type { OddEntry } from './odd-entries.ts';
-import type { RemovedThing } from './removed-thing.ts';
+import type { KeptHandOver, RemovedThing } from './removed-thing.ts';
 
 /** What the places show, as it is now. Never changed in place: every change gives a new one. */
 export interface AppView {
@@ -154,6 +155,12 @@ export interface AppActions {
   box?: BoxKeeper;
   /** Hand-overs and answers by way of a coach's box; absent where nothing is wired to it. */
   post?: CoachPost;
+  /** Hand-overs that a coach keeps on this device; absent where nothing is wired to it. */
+  squad?: SquadShelf;
+  /** Keeps a hand-over that a coach opened, in the place of any other one of the archer. */
+  keepHandOver(handOver: KeptHandOver): Promise<boolean>;
+  /** Takes an archer's hand-over off the coach's table. */
+  removeHandOver(handOver: KeptHandOver): Promise<boolean>;
   newId(): string;
   /** The instant, ISO 8601 UTC. */
   instant(): string;

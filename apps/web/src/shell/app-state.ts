@@ -297,6 +297,7 @@ export function createAppState(around: Surroundings): AppState {
     trySound: (kind) => around.trySound(kind, kit),
     ...(around.box ? { box: around.box } : {}),
     ...(around.post ? { post: around.post } : {}),
+    ...(around.squad ? { squad: around.squad } : {}),
     newId: around.newId,
     instant: around.instant,
   };

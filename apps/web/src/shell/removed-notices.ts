@@ -29,5 +29,6 @@ export function removedNotices({ view, act }: App, kind: RemovedThing['kind']) {
 function titleOf({ kind, value }: RemovedThing): string {
   if (kind === 'program') return value.title;
   if (kind === 'drill') return `${value.program}, ${formatDay(value.date)}`;
+  if (kind === 'handOver') return value.archer;
   return value.text ?? say('removed.drawing');
 }

@@ -1,11 +1,21 @@
 import type { DrillRecord, Milestone, NoteScrap, Program } from '@larkhold/engine';
 
+/** A hand-over on a coach's table. */
+export interface KeptHandOver {
+  /** The archer's id in it. */
+  id: string;
+  archer: string;
+  /** The file, whole. */
+  text: string;
+}
+
 /** Something that was removed, as it was. */
 export type RemovedThing =
   | { kind: 'program'; value: Program }
   | { kind: 'drill'; value: DrillRecord }
   | { kind: 'note'; value: NoteScrap }
-  | { kind: 'milestone'; value: Milestone };
+  | { kind: 'milestone'; value: Milestone }
+  | { kind: 'handOver'; value: KeptHandOver };
 
 /** More is not kept for an undo than this. */
 const MOST = 200;
@@ -72,6 +82,7 @@ export function putBack(
     putDrill(value: DrillRecord): Promise<boolean>;
     putNote(value: NoteScrap): Promise<boolean>;
     putMilestone(value: Milestone): Promise<boolean>;
+    keepHandOver(value: KeptHandOver): Promise<boolean>;
   },
   editedAt: string,
 ): Promise<boolean> {
@@ -84,5 +95,7 @@ export function putBack(
       return act.putNote({ ...value, editedAt });
     case 'milestone':
       return act.putMilestone({ ...value, editedAt });
+    case 'handOver':
+      return act.keepHandOver(value);
   }
 }

@@ -20,6 +20,7 @@ type OwnActions =
   | 'trySound'
   | 'box'
   | 'post'
+  | 'squad'
   | 'newId'
   | 'instant';
 
@@ -104,6 +105,8 @@ export function createStoredActions(
         ? remove('milestones', [{ kind: 'milestone', value }], () => store.putMilestone(milestone))
         : write('milestones', () => store.putMilestone(milestone));
     },
+    keepHandOver: ({ id, text }) => write('fault', async () => around.squad?.keep(id, text)),
+    removeHandOver: (value) => remove('fault', [{ kind: 'handOver', value }], async () => around.squad?.remove(value.id)),
     putSeason: (season) => write('season', () => store.putSeason(season)),
     putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),

@@ -1,5 +1,5 @@
 import type { CueKind } from '@larkhold/engine';
-import type { Kit, Persistence, Store, WitnessPlace } from '@larkhold/store';
+import type { Kit, Persistence, SquadShelf, Store, WitnessPlace } from '@larkhold/store';
 import type { BoxKeeper } from './box-keeper.ts';
 import type { CoachPost } from './coach-post.ts';
 import type { DrillLock } from './drill-lock.ts';
@@ -16,6 +16,8 @@ export interface Surroundings {
   box?: BoxKeeper;
   /** Hand-overs and answers by way of a coach's box; where left out there are only files. */
   post?: CoachPost;
+  /** Where a coach's hand-overs are kept; where left out they are gone with the page. */
+  squad?: SquadShelf;
   newId(): string;
   saveFile(name: string, text: string): void;
   trySound(kind: CueKind, kit: Kit): void;

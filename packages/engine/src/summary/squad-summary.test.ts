@@ -30,7 +30,7 @@ test('an archer is summed up by planned days, pain and the last day written', ()
     handOverOf('Ines', ['2026-11-09', '2026-11-10', '2026-11-18'], '2026-11-10'),
     '2026-11-27',
   );
-  expect(line).toMatchObject({ drillsCount: 3, plannedCount: 6, doneCount: 2, painDays: ['2026-11-10'] });
+  expect(line).toMatchObject({ drilledDays: 3, plannedCount: 6, doneCount: 2, painDays: ['2026-11-10'] });
   expect(line).toMatchObject({ lastDay: '2026-11-18', silentDays: 9 });
 });
 

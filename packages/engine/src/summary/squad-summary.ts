@@ -11,7 +11,10 @@ export const SILENT_DAYS = 7;
 /** One archer's line in the squad's table, over the last days of the file. */
 export interface ArcherLine {
   handOver: HandOver;
-  drillsCount: number;
+  /** Days with a drill. */
+  drilledDays: number;
+  /** The last drill with a rep; absent when there is none in the file. */
+  lastDrill?: HandOver['drills'][number];
   plannedCount: number;
   /** Of the planned days: those with a drill. */
   doneCount: number;
@@ -33,23 +36,29 @@ export function summarizeArcher(handOver: HandOver, today: string): ArcherLine {
   const totals = totalsByDay(handOver);
   const painDays = new Set<string>();
   for (const { date, pain } of [...handOver.drills, ...handOver.days]) if (pain && date >= first) painDays.add(date);
-  let [drillsCount, plannedCount, doneCount] = [0, 0, 0];
+  let [drilledDays, plannedCount, doneCount] = [0, 0, 0];
   for (let index = 0; index < LOOK_BACK_DAYS; index += 1) {
     const date = shiftDay(first, index);
-    const drilled = totals.get(date)?.drillsCount ?? 0;
-    drillsCount += drilled;
+    const isDrilled = (totals.get(date)?.drillsCount ?? 0) > 0;
+    if (isDrilled) drilledDays += 1;
     if (date < handOver.from || !plannedDaysOf(handOver, date).includes(weekdayOf(date))) continue;
     plannedCount += 1;
-    if (drilled > 0) doneCount += 1;
+    if (isDrilled) doneCount += 1;
   }
   const lastDay = [...totals.keys()].reduce<string | undefined>(
     (latest, date) => (latest === undefined || date > latest ? date : latest),
     undefined,
   );
+  const lastDrill = handOver.drills.reduce<HandOver['drills'][number] | undefined>(
+    (latest, drill) =>
+      drill.reps.length > 0 && (!latest || drill.startedAt > latest.startedAt) ? drill : latest,
+    undefined,
+  );
   const since = lastDay ?? handOver.from;
   return {
     handOver,
-    drillsCount,
+    drilledDays,
+    ...(lastDrill ? { lastDrill } : {}),
     plannedCount,
     doneCount,
     painDays: [...painDays].sort(),

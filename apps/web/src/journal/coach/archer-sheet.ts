@@ -33,6 +33,7 @@ const RIBBONS_SHOWN = 6;
  * One archer's hand-over as a coach reads it, and the answer.
  *
  * @prop handOver the archer's file; it is never changed
+ * @prop text the file, whole, as it was read
  * @prop owner the archer's name in the coach's box, where the hand-over came by it
  */
 @customElement('archer-sheet')
@@ -102,6 +103,7 @@ export class ArcherSheet extends PostElement {
   ];
 
   @property({ attribute: false }) handOver: HandOver | undefined;
+  @property({ attribute: false }) text = '';
   @property({ attribute: false }) owner: string | undefined;
   @state() private by = '';
   @state() private comment = '';
@@ -263,6 +265,7 @@ export class ArcherSheet extends PostElement {
             }}
           ></textarea>
         </label>
+        ${this.#rack(app)}
         <file-drop words=${say('coach.attach')} @files-take=${this.#attach}></file-drop>
         ${
           this.program
@@ -291,7 +294,7 @@ export class ArcherSheet extends PostElement {
         <div class="row">
           ${this.owner ? html`<button class="main" value="box">${say('post.sendAnswer')}</button>` : nothing}
           <button class=${this.owner ? '' : 'main'}>${say('coach.saveAnswer')}</button>
-          ${this.owner ? html`<button type="button" class="quiet" @click=${() => this.#forget()}>${say('post.forget', { archer: handOver.archer })}</button>` : nothing}
+          <button type="button" class="quiet" @click=${() => this.#forget(app, handOver)}>${say('post.forget', { archer: handOver.archer })}</button>
         </div>
         ${this.#lastAnswer()}
       </form>`;
@@ -302,8 +305,27 @@ export class ArcherSheet extends PostElement {
     return answer ? html`<p class="dim small">${say('post.lastAnswer', localWhen(answer.madeAt))}</p>` : nothing;
   }
 
-  async #forget(): Promise<void> {
+  /** Programs of the coach's own rack, to go with the answer. */
+  #rack({ view }: App) {
+    return html`<label
+      >${say('coach.fromRack')}
+      <select
+        name="rack"
+        .value=${this.program?.id ?? ''}
+        @change=${(event: Event) => {
+          const { value } = event.target as HTMLSelectElement;
+          this.program = view.programs.find(({ id }) => id === value);
+        }}
+      >
+        <option value="">${say('coach.noProgram')}</option>
+        ${view.programs.map(({ id, title }) => (id === undefined ? nothing : html`<option value=${id} ?selected=${id === this.program?.id}>${title}</option>`))}
+      </select>
+    </label>`;
+  }
+
+  async #forget({ act }: App, { archerId, archer }: HandOver): Promise<void> {
     if (this.owner !== undefined) await this.post?.forget(this.owner);
+    await act.removeHandOver({ id: archerId, archer, text: this.text });
   }
 
   readonly #attach = async ({ detail }: CustomEvent<readonly File[]>): Promise<void> => {

@@ -1,11 +1,13 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
 import { larkMark, tableStyles } from '@larkhold/ui';
+import { nextTask } from '@larkhold/store';
 import { formatDay, problemWords, say } from '@larkhold/words';
-import { css, html, nothing } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { LARGEST_BYTES } from '../../shell/files/read-incoming-file.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { PostElement } from '../../shell/post-element.ts';
+import { removedNotices } from '../../shell/removed-notices.ts';
 import './coach-box.ts';
 import './coach-invite.ts';
 import '@larkhold/ui';
@@ -20,7 +22,8 @@ import {
 } from '@larkhold/engine';
 
 /**
- * Where a coach reads hand-overs. Those that were opened as files stay in this page and are gone with it; those that came by the coach's box are remembered.
+ * Where a coach reads hand-overs: those that were opened as files and those that came by the coach's box. Both are kept on this device until the coach
+ * removes an archer, which can be undone until the next day.
  *
  * @prop payload the end of a coach's invitation, where an archer has opened one
  */
@@ -54,6 +57,9 @@ export class CoachPage extends PostElement {
       }
       [role='status'] > * {
         margin-top: 0.8rem;
+      }
+      td.drill {
+        max-width: 14rem;
       }
       .look {
         font-weight: 650;
@@ -102,8 +108,24 @@ export class CoachPage extends PostElement {
   @state() private chosenId: string | undefined;
   @state() private said: readonly string[] = [];
   @state() private unreadCount = 0;
+  /** By the text of its file; each is read once. */
   #read = new Map<string, HandOver>();
+  #stopShelf: (() => void) | undefined;
   #lines = new WeakMap<HandOver, { today: string; line: ArcherLine }>();
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#stopShelf?.();
+    this.#stopShelf = undefined;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    super.willUpdate(changed);
+    const squad = this.app?.act.squad;
+    if (!squad || this.#stopShelf) return;
+    this.#stopShelf = squad.subscribe((archerId, text) => this.#follow(archerId, text));
+    void this.#readShelf(squad.read());
+  }
 
   override render() {
     const { app } = this;
@@ -121,24 +143,52 @@ export class CoachPage extends PostElement {
         ${this.unreadCount > 0 ? html`<p class="dim">${say('coach.unread', { n: this.unreadCount })}</p>` : nothing}
         ${this.said.length > 0 ? html`<ul class="notice">${this.said.map((line) => html`<li>${line}</li>`)}</ul>` : nothing}
       </div>
+      ${removedNotices(app, 'handOver')}
       ${lines.length > 0 ? this.#squad(lines) : html`<div class="none">${larkMark()}<p class="dim">${say('coach.noneOpen')}</p></div>`}
-      ${chosen ? html`<archer-sheet .handOver=${chosen} .owner=${owners.get(chosen)}></archer-sheet>` : nothing}`;
+      ${chosen ? html`<archer-sheet .handOver=${chosen} .text=${this.#textOf(chosen)} .owner=${owners.get(chosen)}></archer-sheet>` : nothing}`;
   }
 
   /** Hand-overs that came by the box, each read once; whom an answer goes to. */
   #desk(): Map<HandOver, string> {
     const found = new Map<HandOver, string>();
-    for (const [owner, { text, file }] of Object.entries(this.post?.desk?.archers ?? {})) {
-      let handOver = this.#read.get(file);
-      if (handOver === undefined) {
-        const read = parseHandOver(text);
-        if (!read.ok) continue;
-        handOver = read.handOver;
-        this.#read.set(file, handOver);
-      }
-      found.set(handOver, owner);
+    for (const [owner, { text }] of Object.entries(this.post?.desk?.archers ?? {})) {
+      const read = this.#parse(text);
+      if (read.ok) found.set(read.handOver, owner);
     }
     return found;
+  }
+
+  #parse(text: string): ReturnType<typeof parseHandOver> {
+    const known = this.#read.get(text);
+    if (known) return { ok: true, handOver: known };
+    const read = parseHandOver(text);
+    if (read.ok) this.#read.set(text, read.handOver);
+    return read;
+  }
+
+  #textOf(handOver: HandOver): string {
+    return [...this.#read].find(([, one]) => one === handOver)?.[0] ?? '';
+  }
+
+  /** Hand-overs that were kept here before, one a task: they may be large. */
+  async #readShelf(reading: Promise<readonly string[]>): Promise<void> {
+    // Where nothing can be kept there is nothing to read; keeping the first file then says so.
+    const texts = await reading.catch(() => []);
+    this.unreadCount += texts.length;
+    for (const text of texts) {
+      await nextTask();
+      const read = this.#parse(text);
+      if (read.ok) this.open = addHandOver(this.open, read.handOver).open;
+      this.unreadCount -= 1;
+    }
+  }
+
+  /** A hand-over was kept, brought back or removed. */
+  #follow(archerId: string, text: string | undefined): void {
+    const read = text === undefined ? undefined : this.#parse(text);
+    this.open = read?.ok
+      ? addHandOver(this.open, read.handOver).open
+      : this.open.filter((one) => one.archerId !== archerId);
   }
 
   #squad(lines: readonly ArcherLine[]) {
@@ -150,6 +200,7 @@ export class CoachPage extends PostElement {
         <thead>
           <tr>
             <th scope="col">${say('coach.archer')}</th>
+            <th scope="col">${say('coach.lastDrill')}</th>
             <th scope="col">${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}</th>
             <th scope="col">${say('coach.painHead')}</th>
             <th scope="col">${say('coach.lastWritten')}</th>
@@ -162,16 +213,22 @@ export class CoachPage extends PostElement {
     </div>`;
   }
 
-  #line({ handOver, drillsCount, plannedCount, doneCount, painDays, lastDay, silentDays }: ArcherLine) {
+  #line({ handOver, lastDrill, drilledDays, plannedCount, doneCount, painDays, lastDay, silentDays }: ArcherLine) {
     const isOpen = handOver.archerId === this.chosenId;
     const planned = say('coach.plannedOf', { done: doneCount, planned: plannedCount });
+    const drilled = { drilled: drilledDays, days: LOOK_BACK_DAYS };
     const pain = painDays.at(-1);
     const last = lastDay === undefined ? say('coach.nothingIn') : formatDay(lastDay, 'short');
     return html`<tr class=${isOpen ? 'open' : ''}>
       <th scope="row">
         <button aria-pressed=${isOpen ? 'true' : 'false'} @click=${() => this.#choose(handOver.archerId)}>${handOver.archer}</button>
       </th>
-      <td data-name=${say('coach.drills')}>${plannedCount > 0 ? say('coach.drilledPlanned', { drills: drillsCount, planned }) : say('coach.drilled', { drills: drillsCount })}</td>
+      <td class="drill" data-name=${say('coach.lastDrill')}>
+        ${lastDrill ? html`<lark-hold-ribbon .reps=${lastDrill.reps} .unit=${0.03}></lark-hold-ribbon>` : say('coach.nothing')}
+      </td>
+      <td data-name=${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}>
+        ${plannedCount > 0 ? say('coach.drilledPlanned', { ...drilled, planned }) : say('coach.drilled', drilled)}
+      </td>
       <td data-name=${say('coach.painHead')} class=${pain ? 'look' : ''}>
         ${
           pain
@@ -206,22 +263,26 @@ export class CoachPage extends PostElement {
       const text = await next?.catch(() => undefined);
       // The browser fetches the next file while this one is read.
       next = textOf(detail[index + 1]);
-      this.#add(file.name, text);
+      const archerId = this.#add(file.name, text);
+      if (detail.length === 1 && archerId !== undefined) this.chosenId = archerId;
       this.unreadCount -= 1;
     }
-    const [only] = this.open;
-    if (this.open.length === 1 && only) this.chosenId = only.archerId;
   };
 
-  #add(name: string, text: string | undefined): void {
-    const read = text === undefined ? undefined : parseHandOver(text);
-    if (!read?.ok) {
-      this.#say(name, read?.problems[0] ? problemWords(read.problems[0]) : say('coach.cannotRead'));
-      return;
+  /** @returns the archer's id, where the file could be read */
+  #add(name: string, text: string | undefined): string | undefined {
+    const read = text === undefined ? undefined : this.#parse(text);
+    if (text === undefined || !read?.ok) {
+      const problem = read?.ok === false ? read.problems[0] : undefined;
+      this.#say(name, problem ? problemWords(problem) : say('coach.cannotRead'));
+      return undefined;
     }
+    const { archer, archerId } = read.handOver;
     const { open, isTaken } = addHandOver(this.open, read.handOver);
-    if (!isTaken) this.#say(name, say('coach.asNew', { archer: read.handOver.archer }));
+    if (isTaken) void this.app?.act.keepHandOver({ id: archerId, archer, text });
+    else this.#say(name, say('coach.asNew', { archer }));
     this.open = open;
+    return archerId;
   }
 
   #say(name: string, words: string): void {

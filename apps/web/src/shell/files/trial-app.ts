@@ -1,5 +1,5 @@
 import type { Journal } from '@larkhold/engine';
-import { openStore, type Store } from '@larkhold/store';
+import { createSquadShelf, openStore, type SquadShelf, type Store } from '@larkhold/store';
 import type { App } from '../app-context.ts';
 import { createAppState } from '../app-state.ts';
 
@@ -16,15 +16,22 @@ let count = 0;
  * Gives a page the app over a store of its own, on a Wednesday, 25 November 2026. For tests in a browser.
  * @param page the element; its `app` follows the store
  * @param journal what is in it
+ * @param squad the coach's shelf, of another page before; an own one if left out
  * @returns the store and what was saved
  */
-export async function openTrialApp(page: { app: App | undefined }, journal: Journal): Promise<TrialApp> {
+export async function openTrialApp(
+  page: { app: App | undefined },
+  journal: Journal,
+  squad?: SquadShelf,
+): Promise<TrialApp> {
   count += 1;
-  const store = await openStore({ name: `trial-${count}-${crypto.randomUUID()}` });
+  const name = `trial-${count}-${crypto.randomUUID()}`;
+  const store = await openStore({ name });
   await store.replaceJournal(journal);
   const saved: TrialApp['saved'] = [];
   const state = createAppState({
     store,
+    squad: squad ?? createSquadShelf(`${name}-squad`),
     today: () => '2026-11-25',
     instant: () => '2026-11-25T20:00:00Z',
     newId: () => `new-${count}`,
