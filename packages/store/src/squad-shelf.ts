@@ -34,7 +34,9 @@ export function createSquadShelf(name = 'larkhold-squad'): SquadShelf {
   };
   return {
     read: () =>
-      withShelf(async (shelf) => (await shelf.getAll(HAND_OVERS)).filter((one): one is string => typeof one === 'string')),
+      withShelf(async (shelf) =>
+        (await shelf.getAll(HAND_OVERS)).filter((one): one is string => typeof one === 'string'),
+      ),
     async keep(archerId, text) {
       await withShelf((shelf) => shelf.put(HAND_OVERS, text, archerId));
       tell(archerId, text);

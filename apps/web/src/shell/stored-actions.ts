@@ -106,7 +106,8 @@ export function createStoredActions(
         : write('milestones', () => store.putMilestone(milestone));
     },
     keepHandOver: ({ id, text }) => write('fault', async () => around.squad?.keep(id, text)),
-    removeHandOver: (value) => remove('fault', [{ kind: 'handOver', value }], async () => around.squad?.remove(value.id)),
+    removeHandOver: (value) =>
+      remove('fault', [{ kind: 'handOver', value }], async () => around.squad?.remove(value.id)),
     putSeason: (season) => write('season', () => store.putSeason(season)),
     putMajorGoal: (goal) => write('majorGoal', () => store.putMajorGoal(goal)),
     storedJournal: () => store.journal(),

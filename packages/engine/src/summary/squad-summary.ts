@@ -50,8 +50,7 @@ export function summarizeArcher(handOver: HandOver, today: string): ArcherLine {
     undefined,
   );
   const lastDrill = handOver.drills.reduce<HandOver['drills'][number] | undefined>(
-    (latest, drill) =>
-      drill.reps.length > 0 && (!latest || drill.startedAt > latest.startedAt) ? drill : latest,
+    (latest, drill) => (drill.reps.length > 0 && (!latest || drill.startedAt > latest.startedAt) ? drill : latest),
     undefined,
   );
   const since = lastDay ?? handOver.from;

@@ -2,6 +2,7 @@ import { createHandOver, createJournal, formatHandOver, parseHandOver } from '@l
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import '@larkhold/ui/tokens.css';
+import { createSquadShelf, type SquadShelf } from '@larkhold/store';
 import { openTrialApp } from '../../shell/files/trial-app.ts';
 import './coach-page.ts';
 
@@ -19,9 +20,9 @@ const handOver = createHandOver({
   includesNotes: true,
 });
 
-async function open() {
+async function open(squad?: SquadShelf) {
   const page = document.createElement('coach-page');
-  const { saved } = await openTrialApp(page, createJournal());
+  const { saved } = await openTrialApp(page, createJournal(), squad);
   document.body.append(page);
   await page.updateComplete;
   const take = async (files: File[]) => {
@@ -148,4 +149,62 @@ test('planned against done is on the sheet, in days, reps and seconds', async ()
   expect(text).toContain(
     'Planned: 2 days, 40 reps, 20 min at full draw. Done: 1 day, 18 reps, 8 min 20 s. Kept: 1 of 2.',
   );
+});
+
+test('archers stay until they are removed, which can be undone; each has the ribbon of the last drill and days of 28', async () => {
+  const shelf = createSquadShelf(`squad-${crypto.randomUUID()}`);
+  const rep = {
+    block: 0,
+    set: 0,
+    prescribedMs: 20_000,
+    heldMs: 20_000,
+    outcome: 'held' as const,
+    hand: 'usual' as const,
+  };
+  const drills = ['2026-11-20', '2026-11-23'].map((date) => ({
+    ...{ id: date, date, program: 'Slow mornings', startedAt: `${date}T06:30:00Z`, endedAt: `${date}T06:40:00Z` },
+    reps: [0, 1, 2].map((one) => ({ ...rep, rep: one })),
+  }));
+  const text = formatHandOver({ ...handOver, drills });
+  const first = await open(shelf);
+  await first.take([new File([text], 'ines.json')]);
+  await expect.poll(() => shelf.read()).toEqual([text]);
+  first.page.remove();
+
+  const { page } = await open(shelf);
+  const row = () => page.renderRoot.querySelector('tbody tr');
+  await expect.poll(() => row()?.textContent).toContain('Ines');
+  expect(row()?.textContent?.replaceAll(/\s+/g, ' ')).toContain('2 of 28 days');
+  expect(row()?.querySelector('lark-hold-ribbon')?.reps).toHaveLength(3);
+  row()?.querySelector('button')?.click();
+  await page.updateComplete;
+  const sheet = page.renderRoot.querySelector('archer-sheet')!;
+  sheet.app = page.app;
+  await sheet.updateComplete;
+  const buttonOf = (root: ParentNode, words: string) =>
+    [...root.querySelectorAll('button')].find((one) => one.textContent?.trim() === words);
+  buttonOf(sheet.renderRoot, 'Forget Ines')?.click();
+  await expect.poll(row).toBeNull();
+  expect(await shelf.read()).toEqual([]);
+  await expect.poll(() => buttonOf(page.renderRoot, 'Undo')).toBeDefined();
+  buttonOf(page.renderRoot, 'Undo')?.click();
+  await expect.poll(() => row()?.textContent).toContain('Ines');
+  expect(await shelf.read()).toEqual([text]);
+});
+
+test('a program of the coach’s own rack goes with the answer', async () => {
+  const { take, saved, sheet: sheetOf } = await open();
+  await take([new File([formatHandOver(handOver)], 'ines.json')]);
+  const { renderRoot, updateComplete } = await sheetOf();
+  const [by] = renderRoot.querySelectorAll<HTMLInputElement>('form input');
+  by!.value = 'Kim';
+  by!.dispatchEvent(new InputEvent('input'));
+  const rack = renderRoot.querySelector<HTMLSelectElement>('select[name=rack]')!;
+  rack.value = [...rack.options].find(({ text }) => text === 'Power')?.value ?? '';
+  rack.dispatchEvent(new Event('change'));
+  await updateComplete;
+  renderRoot.querySelector('form')?.requestSubmit();
+  await expect.poll(() => saved.length).toBe(1);
+  const read = parseHandOver(saved[0]!.text);
+  expect(read.ok && read.handOver.answers[0]?.program?.title).toBe('Power');
 });

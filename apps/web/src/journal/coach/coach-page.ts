@@ -1,6 +1,6 @@
 import { type HandOver, parseHandOver } from '@larkhold/engine';
-import { larkMark, tableStyles } from '@larkhold/ui';
 import { nextTask } from '@larkhold/store';
+import { larkMark, tableStyles } from '@larkhold/ui';
 import { formatDay, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
