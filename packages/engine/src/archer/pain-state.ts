@@ -17,7 +17,7 @@ const TWO_WEEKS = 14;
 /** The climb after pain is over after this many days from its first drill on, and this many days with one. Own, careful: no source. */
 const CLIMB_DAYS = 28;
 const CLIMB_DRILL_DAYS = 10;
-/** Its limit then fades over so many days with a drill, by a fifth on each, so that nothing jumps when it ends. Own, careful: no source. */
+/** Days with a drill over which its limit then fades, by a fifth on each, so that nothing jumps when it ends. Own, careful: no source. */
 const FADING_DAYS = 20;
 const FADES = 1.2;
 const nothing: DoneSincePain = { days: 0, holdMs: 0, heldMs: 0, addedLbf: 0 };
