@@ -23,11 +23,9 @@ const knownWeaker = {
 };
 
 describe('the JSON Schema of the season file', () => {
-  it('is the one in the docs and in the package', () => {
-    const published = readFileSync(new URL('../../docs/season.schema.json', import.meta.url), 'utf8');
-    expect(JSON.parse(published)).toEqual(seasonJsonSchema);
+  it('is the one in the package', () => {
     const packaged = createRequire(import.meta.url).resolve('@larkhold/engine/season.schema.json');
-    expect(readFileSync(packaged, 'utf8')).toBe(published);
+    expect(JSON.parse(readFileSync(packaged, 'utf8'))).toEqual(seasonJsonSchema);
   });
 
   it('accepts what the reader accepts', () => {
