@@ -27,7 +27,8 @@ export function leadsWords({ reasons, rest, kind }: Prescription, words: Words =
     if (!facts) return [];
     const { title } = facts;
     if (reason.rule === 'fixed') return [words.say('leads.fixed', { title })];
-    if (isPlace) return [words.say('leads.place', { title })];
+    if (isPlace || reasons.some(({ rule, block }) => rule === 'holdsPlace' && block === reason.block))
+      return [words.say('leads.place', { title })];
     return [words.say(isEased ? 'leads.next' : 'leads.clean', { title, next: nextStep(facts, words) })];
   });
 }

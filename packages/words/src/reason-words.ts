@@ -130,6 +130,7 @@ const sentences: Sentences = {
       ...{ clock: s(f.clockSeconds), seen: s(f.seenSeconds) },
     }),
   small: ({ title }, w) => w.say('reason.small', { title }),
+  holdsPlace: ({ title }, w) => w.say('reason.holdsPlace', { title }),
   restLess: ({ title, sets, reps, hold }, w) => w.say('reason.restLess', { title, sets, reps, hold: s(hold) }),
   clicker: ({ title }, w) => w.say('reason.clicker', { title }),
   impossibleDate: ({ records, dates }, w) => w.say('reason.impossibleDate', { records, dates }),

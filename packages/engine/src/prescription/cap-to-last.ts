@@ -11,6 +11,8 @@ import { reasonOf } from './reason-words.ts';
 
 /** From one drill to the next the time at full draw grows by a fifth at most. Own: no source. */
 const GROWS_AT_MOST = 1.2;
+/** Up to where the program begins it may double: after mornings of one hold the whole drill does not come back at once. Own: no source. */
+const GROWS_TO_FOOT = 2;
 
 /**
  * While something eases, nothing rises above the most of the last five drills: not the hold, not the time at full draw, not the weight; and no
@@ -56,7 +58,7 @@ function longRest(block: PrescribedBlock, asked: readonly AskedDrill[], program:
 }
 
 /**
- * Lets the time at full draw grow by a fifth, or by one rep, at most over the most of the last five drills, or to where the program begins.
+ * Lets the time at full draw grow by a fifth, or by one rep, at most over the most of the last five drills; up to where the program begins it may double.
  * @param blocks today's
  * @param state the program's
  * @param program for its foot
@@ -73,7 +75,8 @@ export function keepPace(
   const mostSeconds = Math.max(0, ...asked.map(({ summary }) => summary.askedMs)) / 1000;
   // One rep more is always allowed: a fifth of a few reps is less than one, and nothing would ever grow.
   const repSeconds = Math.max(0, ...blocks.map(({ holdMs }) => holdMs)) / 1000;
-  const limit = Math.max(footSeconds, GROWS_AT_MOST * mostSeconds, mostSeconds + repSeconds);
+  const toFootSeconds = asked.length === 0 ? footSeconds : Math.min(footSeconds, GROWS_TO_FOOT * mostSeconds);
+  const limit = Math.max(toFootSeconds, GROWS_AT_MOST * mostSeconds, mostSeconds + repSeconds);
   if (heldSeconds(blocks) <= limit + 1e-6) return { blocks, reasons: [] };
   const less = fewerOverall(blocks, limit, false);
   const reasons = less.flatMap((block, at) => {

@@ -56,7 +56,7 @@ export function firstDose(
   const begun = { ...state, level, dose, restHold: Math.max(foot.hold, place.hold) };
   const told = longest ?? (from === 'answer' ? archer.longestHoldSeconds : undefined);
   const facts = {
-    ...ladderFacts(rules, begun, dose, false, mostAddedLbf(program, archer)),
+    ...ladderFacts(rules, begun, dose, { weight: false, isCut: false }, mostAddedLbf(program, archer)),
     ...{ from, knownHold: Math.round(held * 10) / 10 },
     ...(told === undefined ? {} : { longestHold: Math.round(told) }),
   };

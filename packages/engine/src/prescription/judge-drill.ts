@@ -83,11 +83,12 @@ function isBeyond({ longestAskedMs, mostHeldMs }: BlockSummary, dose: Dose): boo
 
 const order: readonly Verdict[] = ['absent', 'neutral', 'small', 'lighter', 'clean', 'strained', 'hard', 'missed'];
 
-/** What a day's drills say of one block: the gravest verdict, the first drill that has it, and how many have it. */
+/** What a day's drills say of one block: the gravest verdict, the first drill that has it, how many have it, and how many went badly in any way. */
 export interface DayVerdict {
   verdict: Verdict;
   at: number;
   count: number;
+  badCount: number;
 }
 
 /**
@@ -104,11 +105,12 @@ export function judgeDay(
   state: { dose: Dose; level: number },
   rules: BlockRules,
 ): DayVerdict {
-  const day: DayVerdict = { verdict: 'absent', at: 0, count: 0 };
+  const day: DayVerdict = { verdict: 'absent', at: 0, count: 0, badCount: 0 };
   let isAfterClean = false;
   for (let at = 0; at < records.length; at++) {
     const verdict = judgeDrill(records[at]!, summaries[at]!, state, rules, isAfterClean);
     if (verdict === 'clean') isAfterClean = true;
+    if (isBad(verdict)) day.badCount += 1;
     if (order.indexOf(verdict) > order.indexOf(day.verdict)) {
       day.verdict = verdict;
       day.at = at;
@@ -117,4 +119,9 @@ export function judgeDay(
     if (verdict === day.verdict) day.count += 1;
   }
   return day;
+}
+
+/** It ends a row of clean days, and three of them running lead down. */
+function isBad(verdict: Verdict): boolean {
+  return order.indexOf(verdict) >= order.indexOf('strained');
 }

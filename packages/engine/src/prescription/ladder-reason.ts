@@ -5,7 +5,7 @@ import { levers } from './asked-number.ts';
 import type { BlockRules } from './block-rules.ts';
 import type { BlockMove, BlockState } from './block-state.ts';
 import type { Dose } from './dose.ts';
-import { cleanDaysFor, neededAfter, stepUp } from './move-block.ts';
+import { type May, nextUp, stepUp } from './move-block.ts';
 import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
 
@@ -15,7 +15,7 @@ import { reasonOf } from './reason-words.ts';
  * @param rules the block's
  * @param state where it is
  * @param work what is worked with today
- * @param mayRaise whether weight may rise
+ * @param may whether weight may rise, and whether more reps lead on no longer
  * @param mostLbf the most weight that may be added, pounds-force
  * @returns one reason, and another at the top or where a hold fails again and again
  */
@@ -24,10 +24,10 @@ export function ladderReasons(
   rules: BlockRules,
   state: BlockState,
   work: Dose,
-  mayRaise: boolean,
+  may: May,
   mostLbf: number,
 ): Reason[] {
-  const facts = ladderFacts(rules, state, work, mayRaise, mostLbf);
+  const facts = ladderFacts(rules, state, work, may, mostLbf);
   const reasons = [standReason(rules, state, work, facts)];
   if (isAtTop(rules, state, facts)) reasons.push(topReason(program, rules, work));
   return [...reasons, ...stuckReason(rules, state)];
@@ -89,13 +89,7 @@ function stuckReason({ block, index }: BlockRules, { failed, easedFrom }: BlockS
 }
 
 /** The place on the ladder, where the program begins, what leads on, and where the rests come from. */
-export function ladderFacts(
-  rules: BlockRules,
-  state: BlockState,
-  work: Dose,
-  mayRaise: boolean,
-  mostLbf: number,
-): LadderFacts {
+export function ladderFacts(rules: BlockRules, state: BlockState, work: Dose, may: May, mostLbf: number): LadderFacts {
   const { block, path } = rules;
   const place = path[state.level]!;
   const { rest } = block;
@@ -116,7 +110,7 @@ export function ladderFacts(
     workSets: work.sets,
     workAddedWeight: work.addedWeight,
   };
-  addNext(facts, rules, state, mayRaise, mostLbf);
+  addNext(facts, rules, state, may, mostLbf);
   if (rules.isCut) facts.isCut = 1;
   if ('timesHold' in rest) {
     facts.restTimesHold = rest.timesHold;
@@ -128,20 +122,15 @@ export function ladderFacts(
 }
 
 /** What leads on, where anything does. */
-function addNext(facts: LadderFacts, rules: BlockRules, state: BlockState, mayRaise: boolean, mostLbf: number): void {
-  const isCut = state.cutDays > 1;
-  const next = stepUp(state, rules, { weight: mayRaise, isCut });
+function addNext(facts: LadderFacts, rules: BlockRules, state: BlockState, may: May, mostLbf: number): void {
+  const next = nextUp(state, rules, may);
   if (!next) {
-    if (!stepUp(state, rules, { weight: true, isCut })) return;
+    if (!stepUp(state, rules, { ...may, weight: true })) return;
     if (facts.workAddedWeight >= mostLbf) facts.weightMost = mostLbf;
     else facts.weightWaits = 1;
     return;
   }
-  const needed = cleanDaysFor(state, next, rules);
-  const { failed, provenHold } = state;
-  const afterFailing =
-    failed && next.dose.hold >= failed.hold ? neededAfter(failed, provenHold, rules) - failed.cleanDays : 0;
-  facts.needDays = Math.max(1, needed - state.cleanDays, afterFailing);
+  facts.needDays = next.days;
   facts.nextHold = next.dose.hold;
   facts.nextReps = next.dose.reps;
   facts.nextSets = next.dose.sets;

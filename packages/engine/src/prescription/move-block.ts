@@ -26,6 +26,12 @@ const DAYS_AWAY_A_DRILL = 3.5;
 const LONGER_REST = 0.25;
 const MOST_REST_FACTOR = 2;
 
+/** What limits a step up: `weight` whether more may be added, `isCut` whether reps and sets beyond today's do not fit the minutes. */
+export interface May {
+  weight: boolean;
+  isCut: boolean;
+}
+
 /** Goes down after failing. `mostHeld` is what most reps held, `asked` what they were asked for, seconds. */
 export function goDown(
   state: BlockState,
@@ -153,6 +159,23 @@ function comeBack(state: BlockState, rules: BlockRules, day: number): BlockState
   return state;
 }
 
+/**
+ * What clean days will lead to, walked as they will be.
+ * @param state where a block is; it is left as it is
+ * @param rules the block's
+ * @param may as for `goUp`
+ * @returns how many it takes, and the dose then; undefined where nothing leads on
+ */
+export function nextUp(state: BlockState, rules: BlockRules, may: May): { days: number; dose: Dose } | undefined {
+  const most = rules.cleanSessions + MOST_MORE_CLEAN_DAYS + (state.back?.days ?? 0);
+  const now = copyOf(state);
+  for (let days = 1; days <= most; days++) {
+    goUp(now, rules, 0, may);
+    if (now.level !== state.level || !isSame(now.dose, state.dose)) return { days, dose: now.dose };
+  }
+  return undefined;
+}
+
 function isSame(a: Dose, b: Dose): boolean {
   return a.hold === b.hold && a.reps === b.reps && a.sets === b.sets && a.addedWeight === b.addedWeight;
 }
@@ -162,15 +185,10 @@ function isSame(a: Dose, b: Dose): boolean {
  * @param state before the clean day counted, the caller's own: it is changed
  * @param rules the block's
  * @param day days from 1970-01-01
- * @param may what limits it: `weight` whether more may be added, `isCut` whether reps and sets beyond today's do not fit the minutes
+ * @param may what limits it
  * @returns the state after it; the same dose where nothing leads on
  */
-export function goUp(
-  state: BlockState,
-  rules: BlockRules,
-  day: number,
-  may: { weight: boolean; isCut: boolean },
-): BlockState {
+export function goUp(state: BlockState, rules: BlockRules, day: number, may: May): BlockState {
   const { hold } = state.dose;
   countGoodDay(state);
   state.cleanDays += 1;
@@ -258,7 +276,7 @@ function moveUp(
 }
 
 /** Clean days in a row that a step up needs: fewer on the way back to a place that was climbed to before than for a new one. */
-export function cleanDaysFor(
+function cleanDaysFor(
   { provenHold, level }: BlockState,
   next: { level: number; dose: Dose },
   { cleanSessions }: BlockRules,
@@ -272,7 +290,7 @@ function isBarred({ failed, provenHold }: BlockState, { hold }: Dose, rules: Blo
 }
 
 /** Clean days before a hold that failed is asked for again: few for one bad day with a proven hold, more for each time that it failed. */
-export function neededAfter(
+function neededAfter(
   { hold, times }: { hold: number; times: number },
   provenHold: number,
   { cleanSessions }: BlockRules,
@@ -288,7 +306,7 @@ export function neededAfter(
 export function stepUp(
   state: Pick<BlockState, 'level' | 'dose' | 'provenHold'>,
   rules: BlockRules,
-  may: { weight: boolean; isCut: boolean },
+  may: May,
 ): { level: number; dose: Dose } | undefined {
   const step = oneUp(state, rules, may);
   if (step || !may.isCut || oneUp(state, rules, { ...may, weight: true })) return step;
@@ -298,7 +316,7 @@ export function stepUp(
 function oneUp(
   { level, dose, provenHold }: Pick<BlockState, 'level' | 'dose' | 'provenHold'>,
   { path }: BlockRules,
-  may: { weight: boolean; isCut: boolean },
+  may: May,
 ): { level: number; dose: Dose } | undefined {
   const place = path[level]!;
   if (dose.hold < place.hold) {

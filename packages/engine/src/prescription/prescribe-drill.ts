@@ -1,4 +1,5 @@
 import type { Tool } from '../archer/capacity-state.ts';
+import { leverRanges } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import { isTooYoungForWeight, mayRaiseWeight, mostAddedLbf, weightOn } from './added-weight.ts';
 import { limitToAge } from './age-limits.ts';
@@ -16,24 +17,28 @@ import { ladderReasons } from './ladder-reason.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 import { limitsAfterEase } from './limits-after-ease.ts';
 import type { PrescribedBlock } from './prescription.ts';
+import { isCutDay } from './program-state.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
 import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
-import { easeBlock } from './todays-eases.ts';
+import { deload, easeBlock } from './todays-eases.ts';
 
 /** Without minutes given a drill grows to this many, or to a fifth over its foot where that is longer. The half hour is that of most sources. */
 const USUAL_MINUTES = 30;
 const OVER_FOOT = 1.2;
 /** What somebody who drills on a rest day all the same should do at most. Own: no source. */
 const REST_DAY_KEEP = 0.5;
+/** No hold is shorter than the shortest that a file may ask for: less is nothing that anybody can hold. */
+const LEAST_SECONDS = leverRanges.hold.least;
 
 /** A block's full day, before anything eases. */
 interface FullDay {
   rules: BlockRules;
   state: BlockState;
   block: PrescribedBlock;
-  reasons: Reason[];
+  /** Where its numbers come from and what leads on; by what of it is left today. */
+  reasonsFor: (today: PrescribedBlock | undefined) => Reason[];
 }
 
 /**
@@ -53,8 +58,9 @@ export function prescribeDrill(
   const offered = rulesOf(program).filter(({ block }) => block.drill !== 'flexibility' || mayHaveClicker(known));
   const rest = restDay(known, tool) ?? noClicker(offered, known);
   const full = offered.map((rules) => fullDay(rules, known, tool));
-  const reasons = full.flatMap((one) => one.reasons);
-  if (rest?.isEmpty) return { blocks: [], reasons, rest: rest.reason };
+  const standing = (blocks: readonly PrescribedBlock[]) =>
+    full.flatMap(({ rules, reasonsFor }) => reasonsFor(blocks.find(({ block }) => block === rules.index)));
+  if (rest?.isEmpty) return { blocks: [], reasons: standing([]), rest: rest.reason };
 
   const room = roomFor(rulesOf(program), minutes);
   const fitted = fitBlocks(
@@ -78,7 +84,9 @@ export function prescribeDrill(
     const state = full.find(({ rules }) => rules.index === index)?.state;
     return state?.easedFrom && state.dose;
   };
-  reasons.push(
+  const isSaid = fitted.reasons.some(({ facts }) => 'counts' in facts && facts.counts === 'place');
+  const reasons = [
+    ...standing(blocks),
     ...limitsAfterEase([...fitted.reasons, ...paced.reasons, ...aged.reasons], leftOf),
     ...eased.flatMap((one) => one.reasons),
     ...lessened.reasons,
@@ -86,8 +94,9 @@ export function prescribeDrill(
     ...(fitted.reasons.length > 0 ? [] : again.reasons),
     ...seenReasons(known, offered),
     ...smallReasons(known, offered),
+    ...(rest || isSaid ? [] : blocks.flatMap((block) => placeReason(block, full, known))),
     ...clickerReasons(known, offered),
-  );
+  ];
   return { blocks, reasons, ...(rest ? { rest: rest.reason } : {}) };
 }
 
@@ -109,7 +118,7 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
     ...(state.easedFrom ? state.dose : work),
     addedWeight: Math.min(addedWeight, state.dose.addedWeight),
   };
-  const reasons = reason ? [reason] : ladderReasons(program, rules, state, shown, mayRaise, most);
+  const reasons: Reason[] = [];
   if (addedWeight < wishedLbf && addedWeight < Math.max(wished.addedWeight, rules.path[0]!.addedWeight)) {
     const { title } = rules.block;
     const { ageYears } = archer;
@@ -121,7 +130,12 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
         : reasonOf('weightWaits', { title, wished: wishedLbf, addedWeight, ...limit }, where),
     );
   }
-  return { rules, state, block: blockOf(rules, work, Math.max(state.restHold, work.hold), state.restFactor), reasons };
+  const reasonsFor = (today: PrescribedBlock | undefined) => {
+    const may = { weight: mayRaise, isCut: isCutDay(state, today && doseOf(today)) };
+    return [...(reason ? [reason] : ladderReasons(program, rules, state, shown, may, most)), ...reasons];
+  };
+  const block = blockOf(rules, work, Math.max(state.restHold, work.hold), state.restFactor);
+  return { rules, state, block, reasonsFor };
 }
 
 function roomFor(rules: readonly BlockRules[], minutes: number | undefined): Room {
@@ -154,7 +168,7 @@ function restLess(blocks: PrescribedBlock[]): { blocks: PrescribedBlock[]; reaso
     if (dose.sets > 1) return withDose(block, { ...dose, sets: Math.floor(dose.sets * REST_DAY_KEEP) });
     return withDose(block, {
       ...dose,
-      hold: Math.max(0.1, halfSeconds(dose.hold * REST_DAY_KEEP) || Math.floor(dose.hold * 5) / 10),
+      hold: Math.min(dose.hold, Math.max(LEAST_SECONDS, halfSeconds(dose.hold * REST_DAY_KEEP))),
     });
   });
   const reasons = less.map(({ block, title, reps, sets, holdMs }, at) => {
@@ -197,6 +211,14 @@ function seenReasons({ state: { asked, lastDay } }: KnownToday, offered: readonl
       { block: index },
     );
   });
+}
+
+/** Today leads no further: too little is left of it, or the fold lets nobody climb on such a day. */
+function placeReason(block: PrescribedBlock, full: readonly FullDay[], known: KnownToday): Reason[] {
+  const { rules, state } = full.find((one) => one.rules.index === block.block)!;
+  const isSmall = totalSeconds(doseOf(block)) < leastSecondsToClimb(rules, state.dose) - 1e-6;
+  if (!isSmall && known.stage === undefined && !deload({ rules }, known)) return [];
+  return [reasonOf('holdsPlace', { title: block.title }, { block: block.block })];
 }
 
 function smallReasons({ state, program }: KnownToday, offered: readonly BlockRules[]): Reason[] {

@@ -13,7 +13,7 @@ import { mondayNumber } from '../units/calendar-day.ts';
 import { mayRaiseWeight, type WeightInUse, weightOn } from './added-weight.ts';
 import { type BlockRules, growthLimitsOf, rulesOf } from './block-rules.ts';
 import { type BlockState, copyOf, notBegun, placeOf } from './block-state.ts';
-import { leastHold, shrink } from './dose.ts';
+import { type Dose, leastHold, shrink } from './dose.ts';
 import { type DayVerdict, isMostlyHeld, judgeDay } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
 import { goDown, goUp, holdPlace, layOff, takeLighter } from './move-block.ts';
@@ -262,7 +262,7 @@ function drilled(
   state: BlockState,
   rules: BlockRules,
   own: OwnDrills,
-  { verdict, at, count }: DayVerdict,
+  { verdict, at, count, badCount }: DayVerdict,
   about: DrilledDay,
   isLighterWeek: boolean,
 ): BlockState {
@@ -278,7 +278,7 @@ function drilled(
   const of = blockIn(own.summaries[at]!, rules.index)!;
   const asked = of.longestAskedMs / 1000;
   const isOnWay = painOn(about.before.pain, about.day).stage !== undefined;
-  const isCut = of.repCount < 0.95 * state.dose.reps * state.dose.sets;
+  const isCut = isCutShort(state.dose, of.repCount);
   counted.cutDays = isCut && !isLighterWeek ? state.cutDays + (isSeventhDay(about.before, about.day) ? 0 : 1) : 0;
   if (verdict !== 'lighter') counted.lighterDays = 0;
   switch (verdict) {
@@ -302,7 +302,7 @@ function drilled(
       const down = { day: about.day, asked, mostHeld: Math.min(asked, of.mostHeldMs / 1000) };
       const bad = counted;
       bad.cleanDays = 0;
-      bad.strainedDays += count;
+      bad.strainedDays += badCount;
       if (verdict === 'missed') bad.missedDays += count;
       if (verdict === 'hard') bad.hardDays += count;
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
@@ -313,7 +313,11 @@ function drilled(
         return holdPlace(bad, rules, about.day, { heldSeconds: asked, isWhole });
       }
       const isFailed = bad.missedDays >= missedNeeded || (of.missedCount > 0 && bad.strainedDays >= TIMES_IN_A_ROW);
-      if (!isFailed) return bad;
+      if (!isFailed) {
+        // Where not one rep was held, of however few, the next drill asks for no more than the last five did.
+        if (of.missedCount > 0 && of.heldCount === 0) bad.easedFrom = bad.dose;
+        return bad;
+      }
       const because = Math.max(1, bad.missedDays);
       let lower = goDown(bad, rules, { ...down, cause: 'stepDown', because });
       // A day counts once; but who fails one drill after another on it is not asked for the same again.
@@ -328,6 +332,20 @@ function drilled(
     default:
       return counted;
   }
+}
+
+/**
+ * Whether a day is one more of a row whose reps are cut, after which more reps no longer lead on.
+ * @param state where a block is before the day
+ * @param today what it asks; undefined where it is not known
+ * @returns as the fold will find it
+ */
+export function isCutDay({ cutDays, dose }: BlockState, today: Dose | undefined): boolean {
+  return cutDays + 1 >= CUT_DAYS && (today === undefined || isCutShort(dose, today.reps * today.sets));
+}
+
+function isCutShort({ reps, sets }: Dose, repCount: number): boolean {
+  return repCount < 0.95 * reps * sets;
 }
 
 /** A rest day, on which half is asked for: whoever drills all the same is not short of minutes. */

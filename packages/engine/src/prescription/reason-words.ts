@@ -91,7 +91,7 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   cap: (f) =>
     `${f.title}: ${lessWords(f)}. While something eases, nothing rises above the most of the last ${counted(f.drills, 'drill')}.`,
   pace: (f) =>
-    `${f.title}: ${f.sets} × ${f.reps} instead of ${f.fromSets} × ${f.fromReps}, so that the time at full draw grows by a fifth at most from one drill to the next. This limit is ours.`,
+    `${f.title}: ${f.sets} × ${f.reps} instead of ${f.fromSets} × ${f.fromReps}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may double. This limit is ours.`,
   weeklyGrowth: (f) => {
     const less =
       f.sets === f.fromSets && f.reps === f.fromReps
@@ -124,6 +124,7 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   seen: (f) =>
     `${f.title}: on ${dateWords(f.on)} the camera saw ${f.seenSeconds} s at full draw in ${counted(f.reps, 'rep')} that the clock has as ${f.clockSeconds} s. The numbers go by what was seen.`,
   small: (f) => `${f.title}: the last drill was too short to count. It holds the place and does not climb.`,
+  holdsPlace: (f) => `${f.title}: today holds the place and does not climb, however clean it is.`,
   restLess: (f) => `${f.title}: ${f.sets} × ${f.reps}, hold ${f.hold} s, is the most if you drill all the same.`,
   clicker: (f) => `${f.title} is left out: it needs a clicker.`,
   impossibleDate: (f) =>

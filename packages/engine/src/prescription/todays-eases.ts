@@ -154,7 +154,8 @@ interface Cut {
   facts: Record<string, number | string>;
 }
 
-function deload({ rules }: Work, { state, day, daysAway = 0 }: KnownToday): Cut | undefined {
+/** The file's own lighter week, where this is one. */
+export function deload({ rules }: Pick<Work, 'rules'>, { state, day, daysAway = 0 }: KnownToday): Cut | undefined {
   const lighter = rules.block.ladder?.deload;
   if (!lighter || daysAway >= LAYOFF_FROM_DAYS) return undefined;
   const { count, monday } = state.weeks;

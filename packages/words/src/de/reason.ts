@@ -68,7 +68,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
   'reason.cap':
     '{title}: {change}. Solange etwas erleichtert ist, steigt nichts über das Höchste der letzten {drills, plural, one {Übung} other {# Übungen}}.',
   'reason.pace':
-    '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit die Zeit im Vollauszug von Übung zu Übung höchstens um ein Fünftel wächst. Diese Grenze ist unsere eigene.',
+    '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit die Zeit im Vollauszug von Übung zu Übung höchstens um ein Fünftel wächst; bis zum Beginn des Programms darf sie sich verdoppeln. Diese Grenze ist unsere eigene.',
   'reason.weeklyGrowth':
     '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit diese sieben Tage höchstens {growth, number, ratio}-mal die {mean, number, seconds} der letzten Trainingswochen enthalten; {done, number, seconds} sind getan. Das ist eine Gewohnheit, kein bewiesener Schutz: Buist und andere fanden 2008 mit einer solchen Grenze nicht weniger Verletzungen.',
   'reason.weeklyGrowthLeast':
@@ -98,6 +98,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit es in die Minuten passt.',
   'reason.seen':
     '{title}: Am {on, date, plain} sah die Kamera {seen, number, seconds} im Vollauszug in {reps, plural, one {# Wiederholung} other {# Wiederholungen}}, die bei der Uhr {clock, number, seconds} sind. Die Zahlen gehen nach dem, was gesehen wurde.',
+  'reason.holdsPlace': '{title}: Heute hält es die Stufe und steigt nicht, so sauber es auch ist.',
   'reason.small': '{title}: Die letzte Übung war zu kurz zum Zählen. Sie hält die Stufe und steigt nicht.',
   'reason.restLess':
     '{title}: {sets, number} × {reps, number}, {hold, number, seconds} halten, ist das Höchste, wenn du trotzdem übst.',

@@ -52,7 +52,7 @@ export const season: Readonly<Record<keyof typeof en, string>> = {
     'Ein Programm „{title}“ gibt es hier nicht. An seinen Tagen fehlt es, bis es geöffnet wird; nichts tritt an seine Stelle.',
   'leads.title': 'Wofür heute zählt',
   'leads.clean': '{title}: Sauber geübt zählt es ganz. {next}',
-  'leads.place': '{title}: heute zu kurz, um zu zählen. Es hält den Platz und steigt nicht.',
+  'leads.place': '{title}: heute hält es den Platz und steigt nicht, so sauber es auch ist.',
   'leads.fixed': '{title}: keine Leiter. Es bleibt, wie es ist.',
   'leads.next': '{title}: {next}',
   'next.title': 'Was nach {program} kommt',

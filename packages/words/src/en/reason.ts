@@ -65,7 +65,7 @@ export const reason = {
   'reason.cap':
     '{title}: {change}. While something eases, nothing rises above the most of the last {drills, plural, one {drill} other {# drills}}.',
   'reason.pace':
-    '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that the time at full draw grows by a fifth at most from one drill to the next. This limit is ours.',
+    '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may double. This limit is ours.',
   'reason.weeklyGrowth':
     '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that these seven days hold at most {growth, number, ratio} times the {mean, number, seconds} of the last training weeks; {done, number, seconds} are done. This is a habit, not a proven protection: Buist and others found no fewer injuries with such a limit in 2008.',
   'reason.weeklyGrowthLeast':
@@ -94,6 +94,7 @@ export const reason = {
     '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, to fit the minutes.',
   'reason.seen':
     '{title}: on {on, date, plain} the camera saw {seen, number, seconds} at full draw in {reps, plural, one {# rep} other {# reps}} that the clock has as {clock, number, seconds}. The numbers go by what was seen.',
+  'reason.holdsPlace': '{title}: today holds the place and does not climb, however clean it is.',
   'reason.small': '{title}: the last drill was too short to count. It holds the place and does not climb.',
   'reason.restLess':
     '{title}: {sets, number} × {reps, number}, hold {hold, number, seconds}, is the most if you drill all the same.',

@@ -48,7 +48,7 @@ export const season = {
     'There is no program “{title}” here. Its days are without it until it is opened; nothing is put in its place.',
   'leads.title': 'What today counts for',
   'leads.clean': '{title}: clean, it counts in full. {next}',
-  'leads.place': '{title}: too short to count today. It holds the place and does not climb.',
+  'leads.place': '{title}: today holds the place and does not climb, however clean it is.',
   'leads.fixed': '{title}: no ladder. It stays as it is.',
   'leads.next': '{title}: {next}',
   'next.title': 'What comes after {program}',

@@ -1,7 +1,7 @@
-import { prescribe } from '@larkhold/engine';
+import { type Prescription, prescribe } from '@larkhold/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyLifePlan, askedBy, drillOf, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
+import { anyLifePlan, askedBy, drillOf, inputOf, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import type { Program } from '../../program/program.ts';
@@ -61,6 +61,46 @@ describe('clean work leads on', { timeout: 300_000 }, () => {
           if (at > 0) expect(level).toBeGreaterThanOrEqual(levels[at - 1]!.level);
       }),
       { seed: 501, numRuns: 2000 },
+    );
+  });
+
+  it('what the reason promises comes: after so many clean days as it says, and not before', () => {
+    fc.assert(
+      fc.property(anyLifePlan(), (plan) => {
+        const life = live(plan);
+        const last = life.days.at(-1)!;
+        const { program } = last;
+        const isDated = program.blocks.some(({ ladder, addedWeight }) => {
+          const raisesWeight = addedWeight > 0 || ladder?.rungs.some(({ raise }) => raise === 'addedWeight');
+          return raisesWeight || ladder?.deload !== undefined || ladder?.layoff?.some(({ days }) => days < 3);
+        });
+        const hurt = [...last.records, ...last.entries].some(({ pain }) => pain) || last.record?.pain;
+        if (isDated || hurt || program.kind === 'test' || life.archer.ageYears! < 16) return;
+        let records = last.record ? [...last.records, last.record] : [...last.records];
+        const on = (day: number) =>
+          prescribe({ ...inputOf(life, last), records, minutes: undefined, today: dayOfNumber(day) });
+        const standOf = (given: Prescription) =>
+          given.reasons.find(({ block, facts }) => block === 0 && 'workHold' in facts)?.facts as
+            | LadderFacts
+            | undefined;
+        const first = on(last.day + 2);
+        const stand = standOf(first);
+        if (!stand?.needDays || first.reasons.some(({ rule }) => rule === 'away')) return;
+        const { needDays, workHold: hold, workReps: reps, workSets: sets } = stand;
+        const [block] = prescribe({ program, records: [], today: dayOfNumber(0), archer: { hasClicker: true } }).blocks;
+        for (let done = 1; done <= needDays; done++) {
+          const blocks = [{ ...block!, holdMs: hold * 1000, reps, sets, addedWeightLbf: 0 }];
+          const date = dayOfNumber(last.day + 2 * done);
+          const drill = { ...drillOf(program, { blocks, date }, clean, done), id: `clean ${done}`, effort: 0 };
+          records = [...records, { ...drill, tool: first.tool }];
+          const now = standOf(on(last.day + 2 * done + 2))!;
+          const isMoved =
+            now.level !== stand.level || now.workHold !== hold || now.workReps !== reps || now.workSets !== sets;
+          expect([done, needDays, isMoved]).toEqual([done, needDays, done === needDays]);
+          if (isMoved) expect([now.workHold, now.workReps]).toEqual([stand.nextHold, stand.nextReps]);
+        }
+      }),
+      { seed: 504, numRuns: 2000 },
     );
   });
 
@@ -202,6 +242,26 @@ describe('clean work, in numbers', () => {
     expect([2, 3].map(holdAfter)).toEqual([10_000, 15_000]);
   });
 
+  it('a day that leads no further says so: too little of it is left, a lighter week of the file, the way back after pain', () => {
+    const lighter = (keepRatio: number) =>
+      ({ rule: 'lighterWeek', keepRatio, block: 'Base', week: 3, ofWeeks: 4 }) as const;
+    const told = (more: object, change: object = {}) => {
+      const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 20 }, ...change });
+      const full = prescribe({ program, records: [], today: dayOfNumber(20_000) });
+      const records = [drillOf(program, full, clean, 0)];
+      return prescribe({ program, records, today: dayOfNumber(20_007), ...more }).reasons.some(
+        ({ rule, block }) => rule === 'holdsPlace' && block === 0,
+      );
+    };
+    // Three of ten reps are enough, two are not: 30 s of 100 s lead on.
+    expect([0.3, 0.2].map((keep) => told({ lighter: lighter(keep) }))).toEqual([false, true]);
+    const deload = { everyWeeks: 2, keep: 0.9 };
+    expect(told({}, { ladder: { ...trialProgram().blocks[0]!.ladder, deload } })).toBe(true);
+    const days = [20_001, 20_002, 20_003].map((day) => ({ date: dayOfNumber(day), pain: day === 20_001 }));
+    expect(told({ days })).toBe(true);
+    expect(told({})).toBe(false);
+  });
+
   it('a file whose foot is longer than that grows to a fifth more than its foot', () => {
     // 60 holds of 20 s with 46 s each are 45.7 minutes; its ladder goes on to holds of 60 s.
     const ladder = { rungs: [{ raise: 'hold', by: 5, until: 60 }] };
@@ -215,6 +275,21 @@ describe('clean work, in numbers', () => {
     const ladder = { rungs: [{ raise: 'reps', by: 10, until: 60 }] };
     const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 5 }, ladder });
     expect(cleanDrills(program, 5).map(({ blocks }) => blocks[0]!.reps)).toEqual([10, 10, 12, 14, 16]);
+  });
+
+  it('after mornings of one hold the whole drill comes back by doubling, up to where the program begins', () => {
+    // Given five mornings of two minutes, one hold of 30 s each, of a program that begins with 2 x 10 of them,
+    let records: DrillRecord[] = [];
+    const seconds = Array.from({ length: 14 }, (_, at) => {
+      const minutes = at < 5 ? 2 : undefined;
+      const given = prescribe({ program: holding, records, today: dayOfNumber(20_000 + 2 * at), minutes });
+      records = [...records, { ...drillOf(holding, given, clean, at), effort: 0 }];
+      return askedBy(given).totalMs / 1000;
+    });
+    // then with half an hour again it is 60 s, 120, 240 and 480, in whole holds, and not 600 at once.
+    expect(Math.max(...seconds.slice(0, 5))).toBeLessThanOrEqual(45);
+    for (const [at, one] of seconds.entries()) if (at >= 5) expect(one).toBeLessThanOrEqual(2 * seconds[at - 1]!);
+    expect(Math.max(...seconds)).toBeGreaterThanOrEqual(480);
   });
 
   it('on the third day on which the minutes cut the reps, more reps are no longer in the way of a longer hold', () => {

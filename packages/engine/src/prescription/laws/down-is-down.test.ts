@@ -153,6 +153,25 @@ describe('down is down', { timeout: 300_000 }, () => {
     expect(asked(clean, 19_998 + 35, { days })).toEqual([[4, 13_500]]);
   });
 
+  it('a single hold that failed, which few minutes left of many, leads to no more than the last five drills asked', () => {
+    // Given half an hour of fifteens in one minute, one hold of 15 s, and an archer who can hold 12,
+    const program = builtInPrograms.find(({ title }) => title === 'Half an hour of fifteens')!;
+    const given = prescribe({ program, records: [], today: dayOfNumber(20_000), minutes: 1 });
+    expect(askedBy(given).totalMs).toBe(15_000);
+    const records = [drillOf(program, given, { manner: 'all short', saysWhy: false }, 0)];
+    // when the next morning has more time, then it is one hold again, and after a clean one it grows.
+    const next = prescribe({ program, records, today: dayOfNumber(20_002), minutes: 20 });
+    expect(askedBy(next).totalMs).toBe(15_000);
+    expect(next.reasons.map(({ rule }) => rule)).toContain('cap');
+    const after = prescribe({
+      program,
+      records: [...records, drillOf(program, next, clean, 1)],
+      today: dayOfNumber(20_004),
+      minutes: 20,
+    });
+    expect(askedBy(after).totalMs).toBe(30_000);
+  });
+
   it('asks for half a day at most on a rest day, and for no more than the last five drills did', () => {
     // Given five drills of three holds of 10 s, which few minutes left of ten,
     const program = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { seconds: 30 }, ladder: undefined });

@@ -151,6 +151,18 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     ).toBeLessThan(30_000);
   });
 
+  it('two drills a day that go badly, each in its own way, are not asked for on a third day', () => {
+    // Given a file that waits for ten failed drills, and two days with a drill of which half failed and one that cost an effort of nine,
+    const program = trialProgram({ ladder: { ...trialLadder, stepDownAfter: { missedShare: 0.5, sessions: 10 } } });
+    const half = { 0: 'short', 2: 'short', 4: 'short', 6: 'short', 8: 'short' } as const;
+    const records = ['2026-11-06', '2026-11-08'].flatMap((date) => [
+      trialRecord(date, 30, half, { id: `${date} failed` }),
+      trialRecord(date, 30, {}, { id: `${date} hard`, effort: 9, startedAt: `${date}T18:00:00Z` }),
+    ]);
+    // then the fifth drill is not what the four before it were.
+    expect(askedBy(prescribe({ program, records, today: '2026-11-10' })).holdMs).toBeLessThan(30_000);
+  });
+
   it('let-downs for form are not among the reps of which a share was missed', () => {
     // Of ten holds five are let down for form and one for want of strength: one of five, the file's fifth, and not one of ten.
     const outcomes = { 0: 'short', 1: 'short', 2: 'short', 3: 'short', 4: 'short', 9: 'short' } as const;
