@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { inventedArchers } from '../simulation/invented-archers.ts';
 import { type LivedDay, type LivedYear, liveYear } from '../simulation/live-year.ts';
 import { failedCount } from '../simulation/year-beside-fixed.ts';
+import { yearsWithout } from '../simulation/year-cautions.ts';
 import { yearReport } from '../simulation/year-report.ts';
 
 // Bounds come from the program files and from docs/prescription.md; the archers are invented.
@@ -104,6 +105,14 @@ describe('a simulated year', () => {
       }
     }
     expect(own).toBeLessThan(plan / 2);
+  });
+
+  it('holds nobody back for nothing: who rests when told to, or is sixteen, comes to more than with the fixed plan, and fails less', () => {
+    for (const { what, own, fixed: plan } of yearsWithout()) {
+      expect(failedCount(own)).toBeLessThan(failedCount(plan));
+      if (!what.includes('Keen')) expect(own.endHoldSeconds).toBeGreaterThan(plan.endHoldSeconds);
+      else expect(own.endHoldSeconds).toBeGreaterThan(of('Keen').endHoldSeconds);
+    }
   });
 
   it('leads nobody down to nothing: at the end each is prescribed a hold that is worth holding', () => {

@@ -1,6 +1,7 @@
 import { inventedArchers } from './invented-archers.ts';
 import { liveYear } from './live-year.ts';
 import { besideFixed } from './year-beside-fixed.ts';
+import { singleCautions } from './year-cautions.ts';
 import { yearPicture } from './year-picture.ts';
 import { yearTable } from './year-table.ts';
 
@@ -12,7 +13,7 @@ export function yearReport(): { tables: string; picture: string } {
   const years = inventedArchers.map((archer) => liveYear(archer));
   const fixed = inventedArchers.map((archer) => liveYear(archer, 'fixed'));
   return {
-    tables: `${[besideFixed(years, fixed), ...years.map(yearTable)].join('\n\n')}\n`,
+    tables: `${[besideFixed(years, fixed), singleCautions(), ...years.map(yearTable)].join('\n\n')}\n`,
     picture: yearPicture(years),
   };
 }

@@ -11,8 +11,8 @@ import { reasonOf } from './reason-words.ts';
 
 /** From one drill to the next the time at full draw grows by a fifth at most. Own: no source. */
 const GROWS_AT_MOST = 1.2;
-/** Up to where the program begins it may double: after mornings of one hold the whole drill does not come back at once. Own: no source. */
-const GROWS_TO_FOOT = 2;
+/** Up to where the program begins it may treble: after mornings of one hold the whole drill does not come back at once. Own: no source. */
+const GROWS_TO_FOOT = 3;
 
 /**
  * While something eases, nothing rises above the most of the last five drills: not the hold, not the time at full draw, not the weight; and no
@@ -58,7 +58,7 @@ function longRest(block: PrescribedBlock, asked: readonly AskedDrill[], program:
 }
 
 /**
- * Lets the time at full draw grow by a fifth, or by one rep, at most over the most of the last five drills; up to where the program begins it may double.
+ * Lets the time at full draw grow by a fifth, or by one rep, at most over the most of the last five drills; up to where the program begins it may treble.
  * @param blocks today's
  * @param state the program's
  * @param program for its foot

@@ -91,7 +91,7 @@ const sentences: { [R in Rule]: (facts: RuleFacts[R]) => string } = {
   cap: (f) =>
     `${f.title}: ${lessWords(f)}. While something eases, nothing rises above the most of the last ${counted(f.drills, 'drill')}.`,
   pace: (f) =>
-    `${f.title}: ${f.sets} × ${f.reps} instead of ${f.fromSets} × ${f.fromReps}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may double. This limit is ours.`,
+    `${f.title}: ${f.sets} × ${f.reps} instead of ${f.fromSets} × ${f.fromReps}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may be three times as much. This limit is ours.`,
   weeklyGrowth: (f) => {
     const less =
       f.sets === f.fromSets && f.reps === f.fromReps

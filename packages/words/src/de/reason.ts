@@ -68,7 +68,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
   'reason.cap':
     '{title}: {change}. Solange etwas erleichtert ist, steigt nichts über das Höchste der letzten {drills, plural, one {Übung} other {# Übungen}}.',
   'reason.pace':
-    '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit die Zeit im Vollauszug von Übung zu Übung höchstens um ein Fünftel wächst; bis zum Beginn des Programms darf sie sich verdoppeln. Diese Grenze ist unsere eigene.',
+    '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit die Zeit im Vollauszug von Übung zu Übung höchstens um ein Fünftel wächst; bis zu dem, womit das Programm beginnt, darf sie sich verdreifachen. Diese Grenze ist unsere eigene.',
   'reason.weeklyGrowth':
     '{title}: {sets, number} × {reps, number} statt {fromSets, number} × {fromReps, number}, damit diese sieben Tage höchstens {growth, number, ratio}-mal die {mean, number, seconds} der letzten Trainingswochen enthalten; {done, number, seconds} sind getan. Das ist eine Gewohnheit, kein bewiesener Schutz: Buist und andere fanden 2008 mit einer solchen Grenze nicht weniger Verletzungen.',
   'reason.weeklyGrowthLeast':

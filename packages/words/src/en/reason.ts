@@ -65,7 +65,7 @@ export const reason = {
   'reason.cap':
     '{title}: {change}. While something eases, nothing rises above the most of the last {drills, plural, one {drill} other {# drills}}.',
   'reason.pace':
-    '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may double. This limit is ours.',
+    '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that the time at full draw grows by a fifth at most from one drill to the next; up to where the program begins it may be three times as much. This limit is ours.',
   'reason.weeklyGrowth':
     '{title}: {sets, number} × {reps, number} instead of {fromSets, number} × {fromReps, number}, so that these seven days hold at most {growth, number, ratio} times the {mean, number, seconds} of the last training weeks; {done, number, seconds} are done. This is a habit, not a proven protection: Buist and others found no fewer injuries with such a limit in 2008.',
   'reason.weeklyGrowthLeast':
