@@ -1,3 +1,4 @@
+import { CAPACITY_DAYS } from '../archer/capacity.ts';
 import type { Tool } from '../archer/capacity-state.ts';
 import { leverRanges } from '../program/program.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
@@ -5,7 +6,7 @@ import { isTooYoungForWeight, mayRaiseWeight, mostAddedLbf, weightOn } from './a
 import { limitToAge } from './age-limits.ts';
 import { blockOf, doseOf, withDose } from './block-dose.ts';
 import { type BlockRules, rulesOf } from './block-rules.ts';
-import type { BlockState } from './block-state.ts';
+import { type BlockState, notBegun } from './block-state.ts';
 import { keepPace } from './cap-to-last.ts';
 import { type Dose, halfSeconds, totalSeconds } from './dose.ts';
 import { firstDose } from './first-dose.ts';
@@ -85,8 +86,11 @@ export function prescribeDrill(
     return state?.easedFrom && state.dose;
   };
   const isSaid = fitted.reasons.some(({ facts }) => 'counts' in facts && facts.counts === 'place');
+  const stands = standing(blocks);
+  const leadsOn = ({ block }: PrescribedBlock) =>
+    stands.some((one) => one.block === block && 'needDays' in one.facts && one.facts.needDays !== undefined);
   const reasons = [
-    ...standing(blocks),
+    ...stands,
     ...limitsAfterEase([...fitted.reasons, ...paced.reasons, ...aged.reasons], leftOf),
     ...eased.flatMap((one) => one.reasons),
     ...lessened.reasons,
@@ -94,7 +98,7 @@ export function prescribeDrill(
     ...(fitted.reasons.length > 0 ? [] : again.reasons),
     ...seenReasons(known, offered),
     ...smallReasons(known, offered),
-    ...(rest || isSaid ? [] : blocks.flatMap((block) => placeReason(block, full, known))),
+    ...(rest || isSaid ? [] : blocks.filter(leadsOn).flatMap((block) => placeReason(block, full, known))),
     ...clickerReasons(known, offered),
   ];
   return { blocks, reasons, ...(rest ? { rest: rest.reason } : {}) };
@@ -102,10 +106,7 @@ export function prescribeDrill(
 
 function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
   const { body, day, program, archer, state: ofProgram } = known;
-  const before = ofProgram.blocks[rules.index]!;
-  const { state, reason } = before.isBegun
-    ? { state: before, reason: undefined }
-    : firstDose(rules, before, known, tool);
+  const { state, reason } = standOf(rules, known, tool);
   const wished = state.easedFrom ?? state.dose;
   const most = mostAddedLbf(program, archer);
   const wishedLbf = rules.path[state.level]!.addedWeight;
@@ -136,6 +137,24 @@ function fullDay(rules: BlockRules, known: KnownToday, tool: Tool): FullDay {
   };
   const block = blockOf(rules, work, Math.max(state.restHold, work.hold), state.restFactor);
   return { rules, state, block, reasonsFor };
+}
+
+/**
+ * Where a block stands: where its drills left it, or where a first dose begins. After eight weeks of other programs it is worth what was held in them, not
+ * what this one saw last, unless a hold as long failed here.
+ */
+function standOf(rules: BlockRules, known: KnownToday, tool: Tool): ReturnType<typeof firstDose> {
+  const { state: program, day, daysAway = 0, stage } = known;
+  const before = program.blocks[rules.index]!;
+  if (!before.isBegun) return firstDose(rules, before, known, tool);
+  const isLongAgo =
+    day - (program.lastDay ?? day) >= CAPACITY_DAYS && daysAway < LAYOFF_FROM_DAYS && stage === undefined;
+  if (!isLongAgo) return { state: before };
+  const anew = firstDose(rules, notBegun(rules), known, tool);
+  const { hold } = anew.state.dose;
+  const isHeld = anew.reason?.rule === 'firstDose' && anew.reason.facts.from === 'held';
+  const isMore = hold > before.dose.hold && hold < (before.failed?.hold ?? Number.POSITIVE_INFINITY);
+  return isHeld && isMore ? anew : { state: before };
 }
 
 function roomFor(rules: readonly BlockRules[], minutes: number | undefined): Room {

@@ -179,6 +179,36 @@ describe('what does not come about', () => {
     expect(takeDatedSessions(winter, structuredClone(answer!))).toBe(winter);
   });
 
+  it('is said of any months of coaches that overlap: each day is one of theirs, in whatever order they came, and none is lost', () => {
+    fc.assert(
+      fc.property(anySeason, fc.nat(), ({ dated, ...rest }, shuffle) => {
+        // Written at different instants, as answers are.
+        const answers = dated.map((one, at) => ({ ...one, madeAt: `2026-01-01T0${at}:00:00Z` }));
+        const bare = { ...rest, dated: [] };
+        const turned = [
+          ...answers.slice(shuffle % (answers.length + 1)),
+          ...answers.slice(0, shuffle % (answers.length + 1)),
+        ];
+        const taken = [answers, turned].map((list) => list.reduce(takeDatedSessions, bare));
+        for (const season of taken) expect(new Set(season.dated)).toEqual(new Set(answers));
+        const covers = ({ from, to }: (typeof answers)[number], day: string) => from <= day && day <= to;
+        for (const { from, to } of answers) {
+          for (const day of [from, to]) {
+            const last = answers.findLast((one) => covers(one, day))!;
+            const alone = dueToday({ ...bare, dated: [last] }, fresh, day);
+            for (const season of taken) expect(dueToday(season, fresh, day)).toEqual(alone);
+          }
+        }
+        const said = seasonNotices(taken[0]!).filter(({ rule }) => rule === 'answersOverlap').length;
+        const pairs = answers.flatMap((a, at) =>
+          answers.slice(at + 1).filter((b) => covers(a, b.from) || covers(b, a.from)),
+        );
+        expect(said).toBe(pairs.length);
+      }),
+      { numRuns: 300, seed: 20_261_128 },
+    );
+  });
+
   it('is said of blocks that overlap, of full weeks, of tests and sessions on days of rest', () => {
     const [base, powerBlock] = winter.blocks;
     const holding = base!.days.monday;

@@ -64,7 +64,7 @@ describe('clean work leads on', { timeout: 300_000 }, () => {
     );
   });
 
-  it('what the reason promises comes: after so many clean days as it says, and not before', () => {
+  it('what the reason promises comes: after the clean days that it names, and not before', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
         const life = live(plan);

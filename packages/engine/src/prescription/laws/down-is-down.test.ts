@@ -144,6 +144,10 @@ describe('down is down', { timeout: 300_000 }, () => {
     // Five weeks away leave 7 reps of 21 s: no lever is less because the day is heavy too.
     expect(asked(clean, 19_998 + 35)).toEqual([[7, 21_000]]);
     expect(asked(clean, 19_998 + 35, { readiness: 'heavy' })).toEqual([[7, 21_000]]);
+    // Before a competition half of the reps are left, 5 of 30 s; with five weeks away it is 5 of 21 s: of each lever the least that one of them leaves, no
+    // longer hold and no more reps than either. That is less time than either alone, and more than half of 147 s.
+    const competitionDay = dayOfNumber(19_998 + 35 + 5);
+    expect(asked(clean, 19_998 + 35, { competitionDay })).toEqual([[5, 21_000]]);
     // On the way back after pain, five weeks away leave what six days do: the stage is the deeper.
     const days = [
       { date: dayOfNumber(20_000), pain: true },
@@ -169,7 +173,7 @@ describe('down is down', { timeout: 300_000 }, () => {
       today: dayOfNumber(20_004),
       minutes: 20,
     });
-    expect(askedBy(after).totalMs).toBe(30_000);
+    expect(askedBy(after).totalMs).toBe(45_000); // three times as much
   });
 
   it('asks for half a day at most on a rest day, and for no more than the last five drills did', () => {

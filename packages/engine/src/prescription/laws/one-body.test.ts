@@ -96,6 +96,33 @@ describe('one body, in numbers', () => {
     expect([139, 140].map((count) => reps([own(20_008)], shot(20_009, count)))).toEqual([10, 8]);
   });
 
+  it('a program that was left for eight weeks is worth what was held in others since, and not what its own file saw last', () => {
+    // Given four drills of a program of 10 s, and then 50 s in another one, up to a day,
+    const ladder = { rungs: [{ raise: 'hold', by: 5, until: 60 }] };
+    const left = trialProgram({ sets: 1, reps: 10, hold: 10, rest: { timesHold: 2 }, ladder }, { title: 'Left' });
+    const [block] = prescribe({ program: left, records: [], today: dayOfNumber(20_000) }).blocks;
+    const drill = (title: string, day: number, holdMs: number, manner: 'clean' | 'all short' = 'clean') =>
+      drillOf(
+        { ...left, title },
+        { blocks: [{ ...block!, holdMs }], date: dayOfNumber(day), tool: 'bow' },
+        { manner, saysWhy: false },
+        day,
+      );
+    const own = [0, 2, 4, 6].map((day) => drill('Left', 20_000 + day, 10_000));
+    const hold = (untilDay: number, records = own) => {
+      const others = [];
+      for (let day = 20_008; day < untilDay; day += 2) others.push(drill('Other', day, 50_000));
+      const given = prescribe({ program: left, records: [...records, ...others], today: dayOfNumber(untilDay) });
+      return [given.blocks[0]!.holdMs, given.reasons.some(({ rule }) => rule === 'firstDose')];
+    };
+    // then it goes on where it was for eight weeks, and after them begins at 50 s;
+    expect(hold(20_061)).toEqual([10_000, false]);
+    expect(hold(20_062)).toEqual([50_000, true]);
+    // where its first drill, of 40 s, failed, it goes on below.
+    const failed = drill('Left', 20_006, 40_000, 'all short');
+    expect(hold(20_062, [failed])[0]).toBeLessThan(40_000);
+  });
+
   it('arrows are no days away', () => {
     const shots = [19_985, 19_990, 19_995, 20_000, 20_005].flatMap((day) => shot(day, 30));
     expect(reps([own(19_980)], shots)).toBe(10);
