@@ -191,12 +191,16 @@ describe('what does not come about', () => {
         ];
         const taken = [answers, turned].map((list) => list.reduce(takeDatedSessions, bare));
         for (const season of taken) expect(new Set(season.dated)).toEqual(new Set(answers));
+        const says = (season: Season, day: string) =>
+          dueToday(season, fresh, day).map((due) =>
+            due.kind === 'rest' ? due.because.rule : [due.program.title, 'minutes' in due ? due.minutes : undefined],
+          );
         const covers = ({ from, to }: (typeof answers)[number], day: string) => from <= day && day <= to;
         for (const { from, to } of answers) {
           for (const day of [from, to]) {
             const last = answers.findLast((one) => covers(one, day))!;
-            const alone = dueToday({ ...bare, dated: [last] }, fresh, day);
-            for (const season of taken) expect(dueToday(season, fresh, day)).toEqual(alone);
+            const alone = says({ ...bare, dated: [last] }, day);
+            for (const season of taken) expect(says(season, day)).toEqual(alone);
           }
         }
         const said = seasonNotices(taken[0]!).filter(({ rule }) => rule === 'answersOverlap').length;
@@ -205,7 +209,7 @@ describe('what does not come about', () => {
         );
         expect(said).toBe(pairs.length);
       }),
-      { numRuns: 300, seed: 20_261_128 },
+      { numRuns: 100, seed: 20_261_128 },
     );
   });
 
