@@ -11,6 +11,7 @@ const STEP = 12;
  *
  * @prop journal what was done
  * @prop today the strip's last day
+ * @prop bare whether the count is left out, where it stands beside the strip already
  */
 @customElement('lark-day-strip')
 export class LarkDayStrip extends LitElement {
@@ -47,8 +48,9 @@ export class LarkDayStrip extends LitElement {
     }
   `;
 
-  @property({ attribute: false }) journal: Journal | undefined;
+  @property({ attribute: false }) journal: Pick<Journal, 'drills'> | undefined;
   @property() today = '';
+  @property({ type: Boolean }) bare = false;
 
   override render() {
     const { journal, today } = this;
@@ -68,7 +70,7 @@ export class LarkDayStrip extends LitElement {
       <svg viewBox="0 0 ${DAYS * STEP} 30" aria-hidden="true">
         ${marks}${svg`<path class="today" d="M${(DAYS - 1) * STEP + 1.5} 28h9"></path>`}
       </svg>
-      <figcaption>${say('field.drilledOn', { n: count, of: DAYS })}</figcaption>
+      ${this.bare ? nothing : html`<figcaption>${say('field.drilledOn', { n: count, of: DAYS })}</figcaption>`}
     </figure>`;
   }
 }

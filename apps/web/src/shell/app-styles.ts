@@ -29,7 +29,7 @@ export const appStyles = css`
   }
   /* Places with two columns take the width there is. */
   @media (min-width: 68rem) {
-    main:has(> lark-line, > lark-journal, > week-page, > plan-page, > bench-page, > lark-kit, > files-page, > trends-page) {
+    main:has(> lark-line, > lark-journal, > week-page, > plan-page, > bench-page, > lark-kit, > files-page, > trends-page, > coach-page) {
       --page: 74rem;
     }
   }

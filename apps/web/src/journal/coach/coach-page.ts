@@ -53,7 +53,12 @@ export class CoachPage extends PostElement {
       }
       th button {
         min-width: 6.5rem;
+        justify-content: flex-start;
         text-align: left;
+      }
+      td lark-day-strip {
+        width: 11rem;
+        max-width: 100%;
       }
       [role='status'] > * {
         margin-top: 0.8rem;
@@ -69,9 +74,13 @@ export class CoachPage extends PostElement {
           position: absolute;
           clip-path: inset(50%);
         }
+        /* Three low rows an archer: who and since when, the last drill and pain, the days. */
         tr {
           display: grid;
-          padding: 0.6rem 0;
+          grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+          gap: 0 0.8rem;
+          align-items: center;
+          padding: 0.4rem 0;
           border-bottom: 1px solid var(--rule);
         }
         th,
@@ -79,10 +88,44 @@ export class CoachPage extends PostElement {
           display: block;
           padding: 0.1rem 0;
           border: 0;
+          font-size: var(--text-small);
+          line-height: 1.3;
         }
-        td::before {
+        th button {
+          width: 100%;
+          padding-inline: 0.7rem;
+        }
+        .written {
+          grid-area: 1 / 2;
+        }
+        .pain {
+          grid-area: 2 / 2;
+        }
+        .pain::before {
           content: attr(data-name) ': ';
           color: var(--dim);
+        }
+        .days {
+          grid-area: 3 / 1 / auto / -1;
+          display: flex;
+          gap: 0.8rem;
+          align-items: center;
+        }
+        .days lark-day-strip {
+          flex: 1 1 50%;
+        }
+        .days span {
+          flex: 1 1 50%;
+        }
+      }
+      @container (max-width: 15rem) {
+        tr {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .written,
+        .pain,
+        .days {
+          grid-area: auto;
         }
       }
       @container (max-width: 34rem) {
@@ -226,17 +269,18 @@ export class CoachPage extends PostElement {
       <td class="drill" data-name=${say('coach.lastDrill')}>
         ${lastDrill ? html`<lark-hold-ribbon .reps=${lastDrill.reps} .unit=${0.03}></lark-hold-ribbon>` : say('coach.nothing')}
       </td>
-      <td data-name=${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}>
-        ${plannedCount > 0 ? say('coach.drilledPlanned', { ...drilled, planned }) : say('coach.drilled', drilled)}
+      <td class="days" data-name=${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}>
+        <lark-day-strip bare .journal=${handOver} .today=${handOver.to}></lark-day-strip>
+        <span>${plannedCount > 0 ? say('coach.drilledPlanned', { ...drilled, planned }) : say('coach.drilled', drilled)}</span>
       </td>
-      <td data-name=${say('coach.painHead')} class=${pain ? 'look' : ''}>
+      <td data-name=${say('coach.painHead')} class="pain ${pain ? 'look' : ''}">
         ${
           pain
             ? say('coach.painDays', { days: painDays.length, last: pain })
             : say(handOver.includesPain === false ? 'coach.painNotTold' : 'coach.nonePain')
         }
       </td>
-      <td data-name=${say('coach.lastWritten')} class=${silentDays >= SILENT_DAYS ? 'look' : ''}>
+      <td class="written ${silentDays >= SILENT_DAYS ? 'look' : ''}">
         ${silentDays >= SILENT_DAYS ? say('coach.silent', { day: last, days: silentDays }) : last}
       </td>
     </tr>`;
