@@ -85,6 +85,47 @@ async function lengthOf(sitting) {
   return sitting.page.evaluate(() => (document.documentElement.scrollHeight / innerHeight).toFixed(2));
 }
 
+// What follows runs in the page, and changes journal, kit and rack of the app there.
+function lastDrillAgain(date) {
+  const { app } = document.querySelector('lark-app');
+  const last = app.view.journal.drills.reduce((a, b) => (a.date < b.date ? b : a));
+  const times = { startedAt: `${date}T06:00:00Z`, endedAt: `${date}T06:20:00Z` };
+  return app.act.putDrill({ ...last, id: crypto.randomUUID(), date, ...times });
+}
+function hurtsOn(date) {
+  const { act } = document.querySelector('lark-app').app;
+  return act.putDay({ date, pain: true, editedAt: act.instant() });
+}
+function isOfAge(ageBand) {
+  return document.querySelector('lark-app').app.act.changeKit({ ageBand, drawWeightLbf: 24 });
+}
+function takesTest() {
+  const { view, act } = document.querySelector('lark-app').app;
+  const test = view.programs.find(({ kind }) => kind === 'test');
+  return act.chooseProgram(test.id ?? test.title);
+}
+function removesLast() {
+  const { app } = document.querySelector('lark-app');
+  return app.act.removeDrills([app.view.journal.drills.reduce((a, b) => (a.date < b.date ? b : a)).id]);
+}
+function seesOtherwise(date) {
+  const { app } = document.querySelector('lark-app');
+  const last = app.view.journal.drills.reduce((a, b) => (a.date < b.date ? b : a));
+  const times = { startedAt: `${date}T06:00:00Z`, endedAt: `${date}T06:20:00Z` };
+  const [full, ...others] = last.reps;
+  const { prescribedMs } = full;
+  const late = { ...full, heldMs: prescribedMs, outcome: 'held', seen: { fromMs: 3000, toMs: prescribedMs + 200 } };
+  const short = { ...full, heldMs: 40_000, outcome: 'short', why: 'form', seen: { fromMs: 0, toMs: 33_000 } };
+  const unsure = { ...full, outcome: 'unsure' };
+  return app.act.putDrill({
+    ...last,
+    id: 'apart',
+    date,
+    ...times,
+    reps: [full, late, short, unsure, ...others.slice(3)],
+  });
+}
+
 const parts = {
   async lengths() {
     const lines = [];
@@ -235,6 +276,80 @@ const parts = {
     await page.locator('lark-after').click();
     await sitting.pass(1500);
     await sheetOf('after', sitting);
+  },
+  /** The line as it is on other days, what was removed, what went wrong, and where clock and camera are apart. */
+  async states() {
+    const shown = [['light'], sizes];
+    const state = async (name, hash, change, given) => {
+      const sitting = await studio.sitting({ hasDemo: true });
+      if (change) await sitting.page.evaluate(change, given);
+      await sitting.go(hash);
+      await sheetOf(`state-${name}`, sitting, [{}], shown);
+      return sitting;
+    };
+    await state('rest-day', '#/line', lastDrillAgain, '2026-11-24');
+    await state('done', '#/line', lastDrillAgain, '2026-11-25');
+    await state('pain', '#/line', hurtsOn, '2026-11-25');
+    await state('young', '#/line', isOfAge, '12 to 15');
+    await state('test', '#/line', takesTest);
+    await state('removed', '#/journal', removesLast);
+    await state('apart', '#/journal/apart', seesOtherwise, '2026-11-25');
+    const broken = await state('refused', '#/rack');
+    const program = { format: 'larkhold/program', version: 1, title: '', blocks: [{ reps: -3 }] };
+    await broken.page
+      .locator('input[type=file]')
+      .first()
+      .setInputFiles({
+        name: 'winter.drill.json',
+        mimeType: 'application/json',
+        buffer: Buffer.from(JSON.stringify(program)),
+      });
+    await broken.settle();
+    await sheetOf('state-refused', broken, [{}], shown);
+    const away = await studio.sitting();
+    await away.go('#/line');
+    await away.begin();
+    await away.passTo(({ kind }) => kind === 'rest');
+    await away.page.reload();
+    await away.settle();
+    await away.go('#/line');
+    await sheetOf('state-interrupted', away, [{}], shown);
+  },
+  /** A coach with thirty archers, and one of them opened. */
+  async squad() {
+    const { builtInPrograms, createDemoJournal, createHandOver, formatHandOver } = await import('@larkhold/engine');
+    const names = 'Ines Mo Ada Kofi Lena Ravi Tomás Yui Bo Maximiliane-Charlotte'.split(' ');
+    const files = Array.from({ length: 30 }, (_, at) => {
+      const name = `${names[at % 10]}${at < 10 ? '' : ` ${'ABC'[Math.floor(at / 10)]}.`}`;
+      const journal = createDemoJournal({
+        endDay: `2026-11-${25 - (at % 7) * 2}`,
+        programs: builtInPrograms,
+        seed: at + 1,
+      });
+      const handOver = createHandOver({
+        ...{ journal, archer: name, archerId: `a${at}`, from: '2026-10-29', to: '2026-11-25' },
+        ...{ madeAt: '2026-11-25T05:00:00Z', includesNotes: true, includesPain: true, programs: [builtInPrograms[0]] },
+      });
+      return {
+        name: `${at}.hand-over.json`,
+        mimeType: 'application/json',
+        buffer: Buffer.from(formatHandOver(handOver)),
+      };
+    });
+    const sitting = await studio.sitting();
+    await sitting.go('#/coach');
+    await sitting.page.locator('input[type=file]').first().setInputFiles(files);
+    const isRead = () =>
+      sitting.page.evaluate(() => {
+        const coach = document.querySelector('lark-app').shadowRoot.querySelector('coach-page');
+        return coach.renderRoot.querySelectorAll('tbody tr').length >= 30;
+      });
+    while (!(await isRead())) await sitting.settle();
+    await sheetOf('squad', sitting);
+    await sitting.look({ width: 390, height: 844, scheme: 'light' });
+    await sitting.page.screenshot({ path: `${folder}/whole-squad.png`, fullPage: true });
+    await sitting.look({ width: 1440, height: 900, scheme: 'light' });
+    await sitting.page.screenshot({ path: `${folder}/whole-squad-1440.png`, fullPage: true });
   },
 };
 try {
