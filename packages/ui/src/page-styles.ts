@@ -271,6 +271,18 @@ export const controlStyles = css`
     border-left: 5px solid var(--accent);
     background: var(--raised);
   }
+  /* What happened, and beside it what can be done about it. */
+  .notice .said {
+    display: flex;
+    flex-wrap: wrap;
+    gap: 0.4rem 1rem;
+    align-items: center;
+    justify-content: space-between;
+    width: 100%;
+  }
+  .notice .said p {
+    flex: 1 1 9rem;
+  }
   @media (forced-colors: active) {
     button.main,
     button[aria-pressed='true'] {

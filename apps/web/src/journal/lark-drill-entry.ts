@@ -115,7 +115,9 @@ export class LarkDrillEntry extends PlaceElement {
     return html`<details
       ?open=${this.isOpen}
       @toggle=${(event: Event) => {
-        if (event.target instanceof HTMLDetailsElement) this.isUnfolded = event.target.open;
+        if (!(event.target instanceof HTMLDetailsElement)) return;
+        this.isUnfolded = event.target.open;
+        this.toggleAttribute('data-open', this.isUnfolded);
       }}
     >
       <summary>
@@ -144,7 +146,7 @@ export class LarkDrillEntry extends PlaceElement {
   #inside(record: DrillRecord) {
     const units = this.app?.view.kit.units ?? 'metric';
     const effort = record.effort === undefined ? [] : [say('journal.effortOf', { effort: record.effort })];
-    const facts = [formatTimeOfDay(record.startedAt), drillWords(record), ...effort];
+    const facts = [formatTimeOfDay(record.startedAt), ...effort, drillWords(record)];
     return html`<p class="facts dim small">${facts.join(' · ')}</p>
     ${
       this.uncorrected

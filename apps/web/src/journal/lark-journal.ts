@@ -101,10 +101,10 @@ export class LarkJournal extends PlaceElement {
       </header>
       ${
         hasDemo
-          ? html`<div class="notice">
+          ? html`<div class="notice"><div class="said">
               <p>${say('journal.demoIn')}</p>
               <button @click=${() => app.act.removeDemo()}>${say('journal.removeDemo')}</button>
-            </div>`
+            </div></div>`
           : nothing
       }
       ${removedNotices(app, 'drill')}

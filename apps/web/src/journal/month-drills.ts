@@ -50,6 +50,14 @@ export class MonthDrills extends PlaceElement {
           padding-bottom: 0;
         }
       }
+      @media (max-width: 40rem) {
+        .day:has([data-open]) {
+          grid-template-columns: minmax(0, 1fr);
+        }
+        .day:has([data-open]) h3 {
+          padding-bottom: 0;
+        }
+      }
     `,
   ];
 

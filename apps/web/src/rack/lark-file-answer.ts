@@ -36,6 +36,14 @@ export class LarkFileAnswer extends LitElement {
       p + p {
         margin-top: 0.4rem;
       }
+      /* In sight however long the list above is. */
+      .foot {
+        position: sticky;
+        bottom: calc(-1 * var(--gap));
+        margin-bottom: calc(-1 * var(--gap));
+        padding: 0.6rem 0 var(--gap);
+        background: var(--ground);
+      }
     `,
   ];
 
@@ -44,7 +52,10 @@ export class LarkFileAnswer extends LitElement {
 
   protected override updated(): void {
     const dialog = this.renderRoot.querySelector('dialog');
-    if (dialog && !dialog.open) dialog.showModal();
+    if (!dialog || dialog.open) return;
+    dialog.showModal();
+    // The focus is on the first button, at the end: what it is about is read first.
+    dialog.scrollTop = 0;
   }
 
   override render() {
@@ -73,7 +84,7 @@ export class LarkFileAnswer extends LitElement {
           </li>`;
         })}
       </ol>
-      <button class="main" @click=${this.#close}>${say('rack.close')}</button>`;
+      <div class="foot"><button class="main" @click=${this.#close}>${say('rack.close')}</button></div>`;
   }
 
   #question({ program, there }: Extract<ReadProgramFile, { kind: 'same' }>) {

@@ -17,8 +17,10 @@ export function removedNotices({ view, act }: App, kind: RemovedThing['kind']) {
         ? nothing
         : html`<div class="notice">
             ${things.map(
-              (thing) => html`<p>${say('removed.thing', { title: titleOf(thing) })}</p>
-                <button @click=${() => act.bringBack(thing)}>${say('removed.undo')}</button>`,
+              (thing) => html`<div class="said">
+                <p>${say('removed.thing', { title: titleOf(thing) })}</p>
+                <button @click=${() => act.bringBack(thing)}>${say('removed.undo')}</button>
+              </div>`,
             )}
             <p class="dim small">${say('removed.until')}</p>
           </div>`

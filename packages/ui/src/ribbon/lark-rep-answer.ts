@@ -87,6 +87,9 @@ export class LarkRepAnswer extends LitElement {
       .why {
         justify-content: flex-start;
       }
+      .outcomes button {
+        padding-inline: 0.4rem;
+      }
     }
   `;
 

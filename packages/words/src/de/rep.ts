@@ -8,7 +8,7 @@ export const rep: Readonly<Record<keyof typeof en, string>> = {
   'rep.drill':
     '{held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten. {ms, number, duration} im Vollauszug.',
   'rep.drillSeen':
-    '{held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten. {ms, number, duration} im Vollauszug, nach der Kamera, wo sie es sah.',
+    '{held, number} von {reps, plural, one {# Wiederholung} other {# Wiederholungen}} gehalten. {ms, number, duration} im Vollauszug, nach der Kamera, wo sie den Halt sah.',
   'rep.place': 'Wiederholung {rep, number}',
   'rep.placeInSet': 'Satz {set, number}, Wiederholung {rep, number}',
   'rep.placeInBlock': 'Block {block, number}, Wiederholung {rep, number}',

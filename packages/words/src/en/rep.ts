@@ -6,7 +6,7 @@ export const rep = {
   'rep.drill':
     '{held, number} of {reps, plural, one {# rep} other {# reps}} held. {ms, number, duration} at full draw.',
   'rep.drillSeen':
-    '{held, number} of {reps, plural, one {# rep} other {# reps}} held. {ms, number, duration} at full draw, as the camera saw it where it did.',
+    '{held, number} of {reps, plural, one {# rep} other {# reps}} held. {ms, number, duration} at full draw, by the camera where it saw the hold.',
   'rep.place': 'Rep {rep, number}',
   'rep.placeInSet': 'Set {set, number}, rep {rep, number}',
   'rep.placeInBlock': 'Block {block, number}, rep {rep, number}',
