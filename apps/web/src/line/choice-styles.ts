@@ -5,11 +5,10 @@ export const choiceStyles = css`
   details {
     border: 1.5px solid var(--faint);
     border-radius: var(--radius);
-    padding: 0 0.9rem;
+    padding: 0 0.7rem;
   }
   details summary {
-    flex-wrap: wrap;
-    gap: 0 0.5rem;
+    gap: 0.5rem;
     padding: 0.35rem 0;
     min-height: var(--touch);
     font-weight: 600;

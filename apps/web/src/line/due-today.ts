@@ -7,6 +7,17 @@ import { PlaceElement } from '../shell/place-element.ts';
 
 type DueProgram = Exclude<Due, { kind: 'rest' }>;
 
+/**
+ * Whether all there is to say of what is due is how often one should drill: it can wait below the numbers.
+ * @param view the app's
+ * @returns false where a season, a test, a coach or another program has a word for today
+ */
+export function isDueAsEver({ season, chosen, programs }: App['view']): boolean {
+  const [due, ...others] = season.due;
+  if (due?.kind !== 'program' || others.length > 0 || due.lighter) return false;
+  return !season.isOwn && due.because.rule === 'weekday' && findProgram(due.program, programs) === chosen;
+}
+
 /** Why the program on the line is today's, and what else is due. */
 @customElement('due-today')
 export class DueToday extends PlaceElement {

@@ -12,7 +12,7 @@ import './lark-in-mind.ts';
 import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import './readiness-choice.ts';
-import './due-today.ts';
+import { isDueAsEver } from './due-today.ts';
 import './leads-on.ts';
 import './rest-day.ts';
 import './minutes-choice.ts';
@@ -170,8 +170,11 @@ export class LarkLine extends PlaceElement {
     const prescription = todaysPrescription(view, chosen, this.minutes ?? dueMinutes(view));
     const done = doneToday(app);
     const next = this.#nextTime(view, done ?? cleanRecord(prescription, app));
-    // What this is and what Begin will begin are on the first screen; how often comes after them.
     const isFirst = view.journal.drills.length === 0 && !view.past;
+    // What Begin will begin is on the first screen; how often one should drill comes after it.
+    // On a rest day a sentence leads to the numbers, on a first run nobody knows yet what there is to choose.
+    const isChoiceFirst = !isFirst && (prescription.rest ?? seasonRest(view)) === undefined;
+    const isDueLow = isFirst || isDueAsEver(view);
     return html`<div class="page">
       <div class="today">
         <header>
@@ -179,7 +182,7 @@ export class LarkLine extends PlaceElement {
           <h1>${chosen.title}</h1>
           <p>${toolLine(prescription, view.kit)}</p>
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
-          ${isFirst ? nothing : html`<due-today></due-today>`}
+          ${isDueLow ? nothing : html`<due-today></due-today>`}
         </header>
         ${isFirst ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
@@ -191,19 +194,12 @@ export class LarkLine extends PlaceElement {
                 <lark-prescription .prescription=${next} .units=${view.kit.units}></lark-prescription>`
             : prescription.blocks.length === 0
               ? nothing
-              : html`<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
-                <div class="choices">
-                  <readiness-choice .prescription=${prescription}></readiness-choice>
-                  <minutes-choice
-                    .minutes=${this.minutes ?? dueMinutes(view)}
-                    .prescription=${prescription}
-                    @lark-minutes=${this.#onMinutes}
-                  ></minutes-choice>
-                </div>
+              : html`${isChoiceFirst ? this.#choices(view, prescription) : nothing}<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
+                ${isChoiceFirst ? nothing : this.#choices(view, prescription)}
                 <too-small></too-small>
               </lark-prescription>`
         }
-        ${isFirst ? html`<due-today></due-today>` : nothing}
+        ${isDueLow ? html`<due-today class="low"></due-today>` : nothing}
         <leads-on .prescription=${done && next ? next : prescription} ?isDone=${done !== undefined}></leads-on>
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
@@ -213,6 +209,17 @@ export class LarkLine extends PlaceElement {
         () => this.#begin(app, prescription),
       )}
       <div class="beside">${this.#beside(app, prescription, next)}</div>
+    </div>`;
+  }
+
+  #choices(view: App['view'], prescription: Prescription) {
+    return html`<div class="choices">
+      <readiness-choice .prescription=${prescription}></readiness-choice>
+      <minutes-choice
+        .minutes=${this.minutes ?? dueMinutes(view)}
+        .prescription=${prescription}
+        @lark-minutes=${this.#onMinutes}
+      ></minutes-choice>
     </div>`;
   }
 

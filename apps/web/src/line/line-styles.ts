@@ -70,10 +70,18 @@ export const lineStyles = css`
     display: flex;
     flex-wrap: wrap;
     gap: 0.6rem;
+    margin-top: min(var(--gap), 1.6vh);
+  }
+  .low {
+    display: block;
     margin-top: var(--gap);
   }
+  .choices + lark-prescription {
+    margin-top: 0.7rem;
+  }
   .choices > * {
-    flex: 1 1 9.5rem;
+    flex: 1 1 8rem;
+    min-width: 0;
   }
   .choices > [data-open] {
     flex-basis: 100%;

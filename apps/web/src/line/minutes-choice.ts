@@ -46,7 +46,7 @@ export class MinutesChoice extends PlaceElement {
       one === undefined ? say('line.timeForAll') : say('line.minutes', { ms: one * 60_000 });
     const cuts = prescription.reasons.filter(({ rule }) => rule === 'minutes');
     return html`<details name="choice" class="minutes" @toggle=${this.#onToggle}>
-      <summary><span class="dim">${say('line.iHave')}</span> <span>${name(minutes)}</span></summary>
+      <summary><span><span class="dim">${say('line.iHave')}</span> ${name(minutes)}</span></summary>
       <div class="row" role="group" aria-label=${say('line.iHave')}>
         ${[undefined, ...choices].map(
           (one) =>

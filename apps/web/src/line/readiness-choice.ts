@@ -36,7 +36,7 @@ export class ReadinessChoice extends PlaceElement {
     const { journal, today } = app.view;
     const said = journal.days.find(({ date }) => date === today)?.readiness;
     return html`<details name="choice" @toggle=${this.#onToggle}>
-      <summary>${said ? html`<span class="dim">${say('readiness.today')}</span> <span>${readinessWord(said)}</span>` : html`<span>${say('readiness.ask')}</span>`}</summary>
+      <summary>${said ? html`<span><span class="dim">${say('readiness.today')}</span> ${readinessWord(said)}</span>` : html`<span>${say('readiness.ask')}</span>`}</summary>
       <div class="row" role="group" aria-label=${say('readiness.today')}>
         ${readinessChoices.map(
           (word) => html`<button

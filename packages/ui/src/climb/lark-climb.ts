@@ -20,7 +20,7 @@ export class LarkClimb extends LitElement {
       svg {
         display: block;
         width: min(100%, 36rem);
-        margin-top: 0.9rem;
+        margin-top: 0.6rem;
         overflow: visible;
       }
       .ground {
@@ -73,8 +73,7 @@ export class LarkClimb extends LitElement {
     const sentence = sentenceOf(weeks);
     const ground = CLIMB.above + CLIMB.tall;
     const width = Math.max(12, weeks.length) * CLIMB.step;
-    return html`${sentence === '' ? nothing : html`<p>${sentence}</p>`}
-      <svg viewBox="0 0 ${width} ${ground + CLIMB.below}" role="img" aria-label=${pictureWords(weeks)}>
+    return html`<svg viewBox="0 0 ${width} ${ground + CLIMB.below}" role="img" aria-label=${pictureWords(weeks)}>
         ${svg`<path class="ground" d=${`M0 ${ground}H${width}`}></path>
         ${strokes.map(
           ({ week, held, planned }) => svg`<g class=${week.kind}>
@@ -83,6 +82,7 @@ export class LarkClimb extends LitElement {
         )}
         ${labelled(strokes).map((one) => label(one, ground, width))}`}
       </svg>
+      ${sentence === '' ? nothing : html`<p>${sentence}</p>`}
       <details>
         <summary>${say('known.climbTable')}</summary>
         ${this.#table(weeks)}

@@ -38,8 +38,8 @@ export class KnownPage extends PlaceElement {
     const { known, climb } = this.#known(app.view);
     return html`<p><a href=${hrefOf('kit')}>${say('kit.kit')}</a></p>
       <h1>${say('known.title')}</h1>
+      ${climb.length === 0 ? nothing : html`<section class="climb" aria-labelledby="climb"><h2 id="climb">${say('known.climb')}</h2><lark-climb .weeks=${climb}></lark-climb><p class="dim">${say('known.climbAbout')}</p></section>`}
       <p class="about">${say('known.about')}</p>
-      ${climb.length === 0 ? nothing : html`<section aria-labelledby="climb"><h2 id="climb">${say('known.climb')}</h2><p class="dim">${say('known.climbAbout')}</p><lark-climb .weeks=${climb}></lark-climb></section>`}
       ${this.#capacity(app, known)} ${this.#exposure(app, known)} ${this.#pain(app, known)} ${this.#rhythm(app, known)}
       ${this.#tests(app, known)} ${this.#response(app, known)}`;
   }

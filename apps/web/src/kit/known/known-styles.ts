@@ -6,6 +6,11 @@ export const knownStyles = css`
     margin-top: 0.6rem;
     max-width: 40rem;
   }
+  .climb {
+    margin-top: 0.6rem;
+    padding-top: 0;
+    border-top: 0;
+  }
   h3 {
     margin-top: 0.9rem;
   }
