@@ -74,10 +74,9 @@ export function nextBlockWords(title: string): string {
  * @returns 'Get ready', with the hand and the rep after it when given
  */
 export function getReadyWords(hand?: 'usual' | 'opposite', coming?: ComingRep): string {
-  const handWords = hand === undefined ? '' : hand === 'opposite' ? 'Opposite hand' : 'Usual hand';
-  return ['Get ready', handWords, coming === undefined ? '' : repWords(coming)]
-    .filter((words) => words !== '')
-    .join('. ');
+  const handWords = hand === undefined ? '' : hand === 'opposite' ? '. Opposite hand' : '. Usual hand';
+  const words = coming === undefined ? '' : repWords(coming);
+  return `Get ready${handWords}${words === '' ? '' : `. ${words}`}`;
 }
 
 /**

@@ -35,6 +35,8 @@ export function holdCues(
     cues.push({ atMs: endMs - 2000, kind: 'count', words: 'two' });
     cues.push({ atMs: endMs - 1000, kind: 'count', words: 'one' });
   }
+  // In order already: in most drills nothing else is said.
+  if (lines.length === 0 && spoken !== 'most') return cues;
   const taken = [...cues.map((cue) => cue.atMs), endMs];
   let earliestMs = startMs;
   for (const [index, words] of lines.entries()) {
