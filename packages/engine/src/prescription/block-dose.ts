@@ -49,7 +49,25 @@ export function doseOf({ holdMs, reps, sets, addedWeightLbf }: PrescribedBlock):
 
 /** The same block with another dose; rests stay as they are. */
 export function withDose(block: PrescribedBlock, { hold, reps, sets, addedWeight }: Dose): PrescribedBlock {
-  return { ...block, holdMs: toMs(hold), reps, sets, addedWeightLbf: addedWeight };
+  const { title, drill, letDownTo, hand, calls, drawMs, letDownMs, restMs, setRestMs, countFrom } = block;
+  const made: PrescribedBlock = {
+    block: block.block,
+    title,
+    drill,
+    sets,
+    reps,
+    letDownTo,
+    hand,
+    calls,
+    addedWeightLbf: addedWeight,
+    drawMs,
+    holdMs: toMs(hold),
+    letDownMs,
+    restMs,
+    setRestMs,
+  };
+  if (countFrom !== undefined) made.countFrom = countFrom;
+  return made;
 }
 
 /** Time at full draw in all blocks, seconds. */

@@ -14,7 +14,8 @@ type BlockTimes = Pick<PrescribedBlock, 'sets' | 'reps' | 'drawMs' | 'holdMs' | 
 export function timelineDurationMs(blocks: readonly BlockTimes[]): number {
   checkBlocks(blocks);
   let totalMs = blocks.length === 0 ? 0 : READY_MS;
-  for (const [place, block] of blocks.entries()) {
+  for (let place = 0; place < blocks.length; place++) {
+    const block = blocks[place]!;
     const { sets, reps } = block;
     const repMs = Math.round(block.drawMs) + Math.round(block.holdMs) + Math.round(block.letDownMs);
     const setRestCount = place === blocks.length - 1 ? sets - 1 : sets;
@@ -30,16 +31,25 @@ export function timelineDurationMs(blocks: readonly BlockTimes[]): number {
  * @throws RangeError naming the block, the key and its value
  */
 export function checkBlocks(blocks: readonly BlockTimes[]): void {
-  for (const [place, block] of blocks.entries()) {
-    for (const key of ['sets', 'reps'] as const) {
-      if (!Number.isSafeInteger(block[key]) || block[key] < 1) {
-        throw new RangeError(`blocks[${place}].${key} is ${block[key]}; expected a whole number, at least 1`);
-      }
-    }
-    for (const key of ['drawMs', 'holdMs', 'letDownMs', 'restMs', 'setRestMs'] as const) {
-      if (!Number.isFinite(block[key]) || block[key] < 0) {
-        throw new RangeError(`blocks[${place}].${key} is ${block[key]}; expected milliseconds, at least 0`);
-      }
-    }
+  // Key by key, not in a loop over their names: five checks a day made a tenth of a prescription.
+  for (let place = 0; place < blocks.length; place++) {
+    const { sets, reps, drawMs, holdMs, letDownMs, restMs, setRestMs } = blocks[place]!;
+    checkCount(sets, 'sets', place);
+    checkCount(reps, 'reps', place);
+    checkMs(drawMs, 'drawMs', place);
+    checkMs(holdMs, 'holdMs', place);
+    checkMs(letDownMs, 'letDownMs', place);
+    checkMs(restMs, 'restMs', place);
+    checkMs(setRestMs, 'setRestMs', place);
   }
+}
+
+function checkCount(count: number, key: string, place: number): void {
+  if (Number.isSafeInteger(count) && count >= 1) return;
+  throw new RangeError(`blocks[${place}].${key} is ${count}; expected a whole number, at least 1`);
+}
+
+function checkMs(spanMs: number, key: string, place: number): void {
+  if (Number.isFinite(spanMs) && spanMs >= 0) return;
+  throw new RangeError(`blocks[${place}].${key} is ${spanMs}; expected milliseconds, at least 0`);
 }
