@@ -35,6 +35,7 @@ it('says comments, test names, docs and sentences in usual words', () => {
       .filter((name) => !/node_modules|[/\\]?dist(-types)?[/\\]|[/\\]de[/\\]|fixtures|plain-english\.test/.test(name))
       .map((name) => join(folder, name)),
   );
+  files.push('README.md', 'DEVELOPERS.md', 'CONTRIBUTING.md', 'SECURITY.md', 'CHANGELOG.md');
   expect(files.length).toBeGreaterThan(900);
   const all = files.flatMap((file) => found(readFileSync(join(root, file), 'utf8')).map((line) => `${file}:${line}`));
   expect(all).toEqual([]);
@@ -48,6 +49,16 @@ it('finds each turn, and leaves usual English alone', () => {
     '@param record the record as it stands.',
     'What the app stands on',
     'A rep is told once.',
+    'The number stands beside it.',
+    'A live page is not taken for lost time.',
+    'Where the drill stood when it was last drawn.',
+    'A day that is none.',
+    'Reads everything anew.',
+    'What of a season comes about.',
+    'The kit as it shall be.',
+    'A program and its likes.',
+    '/** So soon after a one a zero makes it ten, milliseconds. */',
+    'The hand is off by so much.',
   ])
     expect([text, found(text).length]).toEqual([text, 1]);
   for (const text of [
@@ -55,6 +66,8 @@ it('finds each turn, and leaves usual English alone', () => {
     'read from where the archer is standing',
     'Nobody vouches for that rep, and the drill is told to go on.',
     'where the clock stands still',
+    '`{id}` stands for a program of the rack',
+    'It is taken as 96 to the inch, so much is known.',
   ])
     expect([text, found(text)]).toEqual([text, []]);
 });

@@ -53,7 +53,7 @@ describe('a simulated year', () => {
     }
   });
 
-  it('starts lower after ten weeks away than it stood, and climbs back over sessions', () => {
+  it('starts lower after ten weeks away than before, and climbs back over sessions', () => {
     const { days } = of('Returning');
     const at = days.findIndex(({ day }) => day >= 170);
     expect(days[at]!.day - days[at - 1]!.day).toBeGreaterThan(60);

@@ -8,7 +8,7 @@ interface CheckedFile {
   path: string;
   kind?: OpenedFile['kind'];
   faults: readonly FileFault[];
-  /** What of a right season does not come about as it is written. */
+  /** What will not happen as a valid season says. */
   notices?: readonly string[];
 }
 

@@ -118,7 +118,7 @@ describe('season files', () => {
   });
 });
 
-it('check says what of a season does not come about, and leaves it right', async () => {
+it('check says what will not happen as a season says, and calls the file valid', async () => {
   const days = Object.fromEntries(
     ['monday', 'tuesday', 'wednesday', 'thursday', 'friday', 'saturday', 'sunday'].map((name) => [
       name,

@@ -53,7 +53,7 @@ describe('a box in a folder', () => {
     ['NotAllowedError', 'refused'],
     ['QuotaExceededError', 'full'],
     ['InvalidStateError', 'fault'],
-  ])('whose disk answers %s: it is said, and the file that was there stays', async (name, kind) => {
+  ])('whose disk answers %s: it is reported, and the file that was there stays', async (name, kind) => {
     const { folder } = await openFolder();
     await createFolderBox(folder).put(PHONE, new Uint8Array([1, 2]));
     // A handle whose files cannot be written, as a browser gives one when its leave has lapsed or the disk is full.

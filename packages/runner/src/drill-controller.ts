@@ -61,7 +61,7 @@ export class DrillController {
   #isUnheard = false;
   #soundLevel: number;
   readonly #warmUp: WarmUpWalk;
-  /** Questions are asked where words are heard, and not where as little as can be is said. */
+  /** Questions are asked where words are heard, and not at the lowest amount of speech. */
   readonly #asksAloud: boolean;
 
   /**

@@ -26,7 +26,7 @@ export function createSquadShelf(name = 'larkhold-squad'): SquadShelf {
   const listeners = new Set<(archerId: string, text?: string) => void>();
   const withShelf = async <T>(work: (shelf: IDBPDatabase) => Promise<T>): Promise<T> => {
     const shelf = await openDB(name, 1, { upgrade: (database) => void database.createObjectStore(HAND_OVERS) });
-    // Closed after each use: nothing then stands in the way of a later version in another tab.
+    // Closed after each use: nothing then blocks a later version in another tab.
     return work(shelf).finally(() => shelf.close());
   };
   const tell = (archerId: string, text?: string): void => {

@@ -90,7 +90,7 @@ function noSessionWords(
 }
 
 /**
- * What of a season does not come about as it is written.
+ * What of a season will not happen as written.
  * @param notice as `seasonNotices` gives it
  * @param words the language
  * @returns one or two plain sentences

@@ -19,7 +19,7 @@ afterEach(() => {
 const journal = { ...createJournal(), days: [{ date: '2026-11-20', feel: 4 }] };
 type Permissions = Pick<BackupFolder, 'queryPermission' | 'requestPermission'>;
 
-/** A real folder of the browser's own; what the archer's leave would be is said from outside. */
+/** A real folder of the browser's own; the test says whether the archer permits it. */
 async function open(options: { folder?: BackupFolder; leavesChoice?: boolean; name?: string } = {}) {
   const name = options.name ?? `backup-${crypto.randomUUID()}`;
   const store = await openStore({ name });

@@ -8,7 +8,7 @@ test('a store in order is described in two sentences', () => {
   ).toEqual(['Everything that was read is in order.', 'Read on this device: 2\u00a0drills, 1\u00a0day.']);
 });
 
-test('what is wrong comes first, and nothing is said to be lost', () => {
+test('problems come first, and nothing is called lost', () => {
   const setAside = [{ table: 'drills', key: 'a', message: 'reps: expected array', value: 1 }];
   const trouble = { kind: 'full' as const, message: 'No room.' };
   expect(reportWords({ where: 'memory', trouble, counts: {}, setAside, unwrittenCount: 3 })).toEqual([

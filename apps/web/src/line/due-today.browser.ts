@@ -84,7 +84,7 @@ test('with pain nothing is offered at all', async () => {
   expect(begin()).toBeNull();
 });
 
-test('a test is due alone; a program that nobody has is said', async () => {
+test('a test is due alone; a program that nobody has is reported', async () => {
   await putSeason({ tests: [{ day: today, program: { title: 'Baseline test' } }] });
   await expect.poll(title).toBe('Baseline test');
   expect(textOf(part('due-today'))).toContain('A test is due today');

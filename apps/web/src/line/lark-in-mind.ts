@@ -7,7 +7,7 @@ import '@larkhold/ui';
 import { nothingDrawn, type Strokes } from '@larkhold/ui';
 
 /**
- * What the archer keeps in mind: the week's focus and the shot process, in words and drawn. Nothing where neither is said.
+ * What the archer keeps in mind: the week's focus and the shot process, in words and drawn. Nothing where neither is written.
  *
  * @prop isDrilling small and calm, in one strip, for beside a drill
  */

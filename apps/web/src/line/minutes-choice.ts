@@ -13,7 +13,7 @@ const MOST_OFFERED = 3;
 const LEAST_SHARE = 0.4;
 
 /**
- * How long the archer has. What it does to the numbers is said where it is pressed, and programs that fit whole are offered.
+ * How long the archer has. Its effect on the numbers is shown where it is pressed, and programs that fit whole are offered.
  *
  * @prop minutes the time there is; undefined for time enough
  * @prop prescription today's numbers in that time

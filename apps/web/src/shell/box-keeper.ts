@@ -44,7 +44,7 @@ export interface BoxKeeper {
   readonly isMeeting: boolean;
   /** The last round here brought something that can be taken back. */
   readonly canUndo: boolean;
-  /** The device whose controls were taken over last, while that can be taken back. */
+  /** The device whose controls were copied last, while that can be undone. */
   readonly controlsOf: string | undefined;
   /**
    * Makes or joins a box, and meets it.

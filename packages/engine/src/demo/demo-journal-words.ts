@@ -61,7 +61,7 @@ export const weekWords: readonly Omit<WeekPage, 'week'>[] = [
   {
     goal: 'Keep expanding through the hold.',
     focus: 'Reach, then keep reaching',
-    wentRight: 'The last five seconds no longer stand still.',
+    wentRight: 'The last five seconds are no longer steady.',
     needsWork: 'Breath stops half way.',
     carriedForward: 'Breathe out before anchor.',
   },

@@ -14,7 +14,7 @@ import { journalFileSchema, journalVersion } from './journal-file.ts';
  * @returns a plain object. What a schema can't say (days that exist, texts without lone surrogates) the parser says
  */
 export function fileJsonSchema(schema: z.ZodType, name: string, version: number): Record<string, unknown> {
-  // Reps are read by hand for speed: what their list is, is said here.
+  // Reps are read by hand for speed: their list is described here.
   const reps = { type: 'array', maxItems: 20_000, items: z.toJSONSchema(repRecordSchema, { io: 'input' }) };
   const made = z.toJSONSchema(schema, {
     target: 'draft-2020-12',

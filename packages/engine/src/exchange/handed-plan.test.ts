@@ -107,7 +107,7 @@ describe('planned against done in a hand-over', () => {
       ['2026-12-13', false, 1],
       ['2026-12-15', true, 0],
     ]);
-    // A second month that overlaps the first is said; the later written one counts there, and nothing is lost.
+    // A second month that overlaps the first is reported; the one written later counts there, and nothing is lost.
     const later = { ...month, madeAt: '2026-12-10T10:00:00Z', from: '2026-12-14', sessions: [] };
     const both = takeDatedSessions(taken, later);
     expect(both.dated).toHaveLength(2);

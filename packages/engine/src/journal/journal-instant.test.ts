@@ -55,7 +55,7 @@ it.each([
     { drills: [], days: [], weeks: [], majorGoal: { text: 'Calm', editedAt: odd } },
     'majorGoal/editedAt',
   ],
-])('%s at hour 25 or in words is refused, and it is said where', (_, schema, value, path) => {
+])('%s at hour 25 or in words is refused, with its place', (_, schema, value, path) => {
   const { error } = schema.safeParse(value);
   expect(error?.issues.map((issue) => issue.path.join('/'))).toEqual([path]);
   expect(error?.issues[0]?.message).toContain('such as 2026-11-25T06:30:00Z');

@@ -301,7 +301,7 @@ function neededAfter(
 
 /**
  * The next step up from a dose, if there is one. In the minutes there are, more reps would not be seen: a longer hold, or more weight, leads on, and only
- * where there is neither do reps and sets, so that nobody stands still on a ladder of reps.
+ * where there is neither do reps and sets, so that nobody is stuck on a ladder of reps.
  */
 export function stepUp(
   state: Pick<BlockState, 'level' | 'dose' | 'provenHold'>,

@@ -155,8 +155,8 @@ describe('the winter season of the fixture', () => {
   });
 });
 
-describe('what does not come about', () => {
-  it('is said, with its place: a program nobody has, and nothing is put in its stead', () => {
+describe('what will not happen as written', () => {
+  it('is reported, with its place: a program nobody has, and nothing replaces it', () => {
     expect(seasonNotices(winter, builtInPrograms)).toMatchObject([
       { rule: 'programMissing', pointer: '/blocks/0/days/wednesday/0', title: 'Weekday holding' },
     ]);
@@ -167,7 +167,7 @@ describe('what does not come about', () => {
     ]);
   });
 
-  it('is said of two answers for the same days: the later made one counts, whichever came first', () => {
+  it('is reported for two answers for the same days: the one made later counts, whichever came first', () => {
     const [answer] = winter.dated;
     const later = { ...answer!, by: 'Coach Niamh', madeAt: '2026-12-28T18:00:00Z', sessions: [] };
     for (const season of [takeDatedSessions(winter, later), { ...winter, dated: [later, answer!] }]) {
@@ -179,7 +179,7 @@ describe('what does not come about', () => {
     expect(takeDatedSessions(winter, structuredClone(answer!))).toBe(winter);
   });
 
-  it('is said of any months of coaches that overlap: each day is one of theirs, in whatever order they came, and none is lost', () => {
+  it('is reported for any months of coaches that overlap: each day is one of theirs, in whatever order they came, and none is lost', () => {
     fc.assert(
       fc.property(anySeason, fc.nat(), ({ dated, ...rest }, shuffle) => {
         // Written at different instants, as answers are.
@@ -213,7 +213,7 @@ describe('what does not come about', () => {
     );
   });
 
-  it('is said of blocks that overlap, of full weeks, of tests and sessions on days of rest', () => {
+  it('is reported for blocks that overlap, for full weeks, for tests and sessions on days of rest', () => {
     const [base, powerBlock] = winter.blocks;
     const holding = base!.days.monday;
     const everyDay = {

@@ -6,9 +6,9 @@ import { isNearCompetition, MOST_DAYS_IN_ROW } from './due-today.ts';
 import { findProgram } from './find-program.ts';
 import { type ProgramRef, type Season, weekdays } from './season.ts';
 
-/** Something in a valid season that does not come about as it is written. Nothing of it is lost, and never is more done because of it. */
+/** Something in a valid season that will not happen as written. Nothing of it is lost, and it never leads to more work. */
 export type SeasonNotice = {
-  /** RFC 6901 pointer into the file, to what does not come about. */
+  /** RFC 6901 pointer into the file, to what will not happen. */
   pointer: string;
   /** What is wrong and what is done about it, in plain English. */
   message: string;
@@ -24,10 +24,10 @@ export type SeasonNotice = {
 );
 
 /**
- * What of a season does not come about as it is written.
+ * What of a season will not happen as written.
  * @param season a valid season
  * @param programs that the archer has; without them no program is looked for
- * @returns notices in the order of the file's lists; empty where all of it comes about
+ * @returns notices in the order of the file's lists; empty where all of it will happen
  * @example seasonNotices(sensibleSeason({ today: '2026-11-23' })) // []
  */
 export function seasonNotices(season: Season, programs?: readonly Program[]): SeasonNotice[] {

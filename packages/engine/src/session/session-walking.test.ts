@@ -72,7 +72,7 @@ describe('walking', () => {
     expect(told).toHaveLength(3);
   });
 
-  it('[S5] a clock that goes backwards stands still; a broken one is refused', () => {
+  it('[S5] a clock that goes backwards counts as stopped; a broken one is refused', () => {
     const session = begun(20_000);
     const before = session.view();
     session.advance(5000);

@@ -3,7 +3,7 @@ import { createSession } from './create-session.ts';
 import { FIRST_HOLD_MS, made, start, timelineOf } from './trial-session.ts';
 
 describe('why a hold was let down', () => {
-  it('[S27] is said with the let-down, or in the rest after it, or while paused, and taken back', () => {
+  it('[S27] is given with the let-down, or in the rest after it, or while paused, and withdrawn', () => {
     const session = made();
     session.send({ type: 'begin' }, 0);
     session.advance(FIRST_HOLD_MS);

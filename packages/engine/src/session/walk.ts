@@ -132,7 +132,7 @@ export function skipNext(timeline: Timeline, walk: Walk, atMs: number): Walk {
   return beginWait(timeline, recorded, wait, drawIndex, leftMs, durationMs + addedMs, atMs);
 }
 
-/** Lengthens the wait under way. The offset stands still meanwhile, or goes back to just before the call for the draw, to have it again. */
+/** Lengthens the wait under way. The offset does not move meanwhile, or goes back to just before the call for the draw, to have it again. */
 export function addRest(walk: Walk, addMs: number, leftMs: number): Walk {
   const { step } = walk;
   if (step === undefined) return walk;
@@ -208,7 +208,7 @@ function beginWait(
 ): Walk {
   const drawStartMs = wait.startMs + wait.durationMs;
   const after = waitBefore(timeline, drawIndex);
-  // Where the wait is longer than the timeline's own, the offset stands still just inside that one, so that no cue of a rep
+  // Where the wait is longer than the timeline's own, the offset stops just inside that one, so that no cue of a rep
   // that is left behind comes again.
   const floorMs = after === undefined ? drawStartMs : Math.min(after.startMs + 1, drawStartMs);
   const begun = { ...walk, step: wait, nextIndex: drawIndex, stepMs, dueAtMs: atMs + leftMs, leftMs: 0, floorMs };

@@ -101,7 +101,7 @@ export function isDone(program: Program, drills: readonly DrillRecord[], day: st
  * Why the season has rest today, unless the archer took a program for today all the same.
  * @param season what is due
  * @param takenDay the day for which the archer took a program, ISO 8601
- * @param today ISO 8601; of another day than that of `season` nothing is said
+ * @param today ISO 8601; nothing is known of another day than that of `season`
  * @returns the reason; undefined where a drill is due
  */
 export function restToday(

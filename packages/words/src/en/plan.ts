@@ -8,7 +8,7 @@ export const plan = {
     'A forecast, as if every drill went clean. What you really hold changes it. A coach’s word comes first.',
   'plan.unread':
     'Your season is kept, but this version cannot read it: {problem} Until it is replaced, it is two or three mornings a week.',
-  'plan.notices': 'What does not come about as it is written',
+  'plan.notices': 'What will not happen as written',
   'plan.coming': 'The coming weeks',
   'plan.nextDated': 'Next date: {what}, {day, date, long}.',
   'plan.datedBy': '{title}, from {by}',

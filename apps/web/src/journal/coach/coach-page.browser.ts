@@ -99,7 +99,7 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
   expect((await axe.run(page, { resultTypes: ['violations'] })).violations).toEqual([]);
 });
 
-test('a coach writes days for the coming weeks: one date, every week, minutes; what is outside is said', async () => {
+test('a coach writes days for the coming weeks: one date, every week, minutes; a day outside the span is reported', async () => {
   const { take, saved, sheet } = await open();
   await take([new File([formatHandOver(handOver)], 'ines.json')]);
   const element = await sheet();

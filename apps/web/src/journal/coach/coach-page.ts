@@ -334,7 +334,7 @@ export class CoachPage extends PostElement {
   }
 }
 
-/** One that is larger than any file is said to be unreadable, and is not read. */
+/** One that is larger than any file is reported as unreadable without reading it. */
 function textOf(file: File | undefined): Promise<string> | undefined {
   if (file && file.size > LARGEST_BYTES) return Promise.reject(new RangeError(file.name));
   return file?.text();

@@ -65,7 +65,7 @@ test('a competition, rest days and a test are set, seen in the weeks, and taken 
   expect(await trial.faults()).toEqual([]);
 });
 
-test('what cannot be is said, keeps what was typed, and changes nothing', async () => {
+test('an impossible value is reported, stays in its field, and changes nothing', async () => {
   await expect.poll(() => part('season-lists')?.querySelectorAll('form').length).toBe(3);
   fill('restDays', { from: '2026-12-27', to: '2026-12-24' });
   await expect.poll(() => textOf(page()?.querySelector('[role="status"]'))).toContain('it would end before it begins');
@@ -119,7 +119,7 @@ test('a season file is saved, refused with its problems, and used with its notic
   expect(said).toContain('“Base” and “Peak” overlap');
   buttonIn(part('season-file'), /Use this season/)?.click();
   await expect.poll(() => own()?.title).toBe('Winter');
-  await expect.poll(() => textOf(page())).toContain('What does not come about as it is written');
+  await expect.poll(() => textOf(page())).toContain('What will not happen as written');
   expect(trial.state.app?.view.season.due[0]).toMatchObject({ kind: 'rest', because: { rule: 'programMissing' } });
 });
 
@@ -130,7 +130,7 @@ test('the weeks are handed over as a calendar, each program by its own name', as
   expect(trial.saved[0]?.text.match(/SUMMARY:Club starter/g)?.length).toBe(16);
 });
 
-test('a season of blocks, tests and competitions is three screens of a phone at the most; what is next is said', async () => {
+test('a season of blocks, tests and competitions is at most three phone screens long, and says what is next', async () => {
   await window_.viewport(390, 844);
   const days = { monday: [{ title: 'Holding' }], thursday: [{ title: 'Power' }], saturday: [{ title: 'Flexibility' }] };
   const begins = ['2026-11-23', '2026-12-21', '2027-01-18', '2027-02-15', '2027-03-15', '2027-03-22'];
@@ -149,7 +149,7 @@ test('a season of blocks, tests and competitions is three screens of a phone at 
   await expect.poll(() => textOf(page()?.querySelector('.next'))).toMatch(/^Next date: Baseline test, Wednesday/);
   const [first, second] = page()?.querySelectorAll<HTMLDetailsElement>('.week') ?? [];
   expect([first?.open, second?.open]).toEqual([true, false]);
-  // What does not come about as it is written is never folded.
+  // What will not happen as written is never folded.
   const [notice] = page()?.querySelectorAll('.notice .notices li') ?? [];
   expect(textOf(notice)).toContain('“Block 5” and “Block 6” overlap');
   expect(notice?.closest('details')).toBeNull();

@@ -9,7 +9,7 @@ import { dayOfNumber } from '../../units/calendar-day.ts';
 import type { LadderFacts } from '../reason.ts';
 import { trialProgram } from '../trial-history.ts';
 
-// Law: clean work leads on, in the minutes there are. Law: at the top of a ladder it is said, with what comes next.
+// Law: clean work leads on, in the minutes there are. Law: at the top of a ladder the reason says so, with what comes next.
 
 const holding = builtInPrograms.find(({ title }) => title === 'Holding')!;
 const clean = { manner: 'clean', saysWhy: false } as const;

@@ -6,7 +6,7 @@ import type { DrillRecord } from '../../journal/drill-record.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
 
-// Odd records are said, nothing is lost, and they never make more load.
+// Odd records are reported, nothing is lost, and they never make more load.
 
 const rep = {
   block: 0,
@@ -21,7 +21,7 @@ const rep = {
 const noDays = ['2026-02-30', '2026-13-01', '0000-00-00', 'tomorrow', ''];
 
 describe('hostile histories', { timeout: 300_000 }, () => {
-  it('impossible dates and future records ask for nothing more, and are said', () => {
+  it('impossible dates and future records ask for nothing more, and are reported', () => {
     fc.assert(
       fc.property(anyLifePlan(), fc.constantFrom(...noDays), fc.integer({ min: 1, max: 900 }), (plan, noDay, later) => {
         const life = live(plan);
