@@ -15,12 +15,29 @@ const turns: readonly (readonly [RegExp, string])[] = [
     'as it is, where it is',
   ],
   [/\bwhat (it|they|a \w+|the \w+) stands? on\b/i, 'what it needs'],
-  [/\b(is|are) told (again|once|as such|at once|by name)\b/i, 'is reported'],
-  [/\bis had\b/i, 'is there'],
+  [/\b(is|are) told (of|again|anew|once|as such|at once|by name)\b/i, 'is reported'],
+  [/\b(is|are|was|were) had\b/i, 'is there'],
+  [/\bstands? (beside|above|over|before|with|alone|apart|at full height)\b/i, 'is beside, is above, is kept'],
+  [
+    /\b(is|are|was|were|be|been)( not| never)? taken (for|away|off|out|in|over|up|down)\b/i,
+    'mistaken for, removed, imported',
+  ],
+  [/\bwhere (it|a \w+|the \w+) stood\b/i, 'where it was'],
+  [/\b(that|it|date|day|title|rest|past|look) is none\b/i, 'is invalid, does not count'],
+  [/\b([Aa]new|nought|whereof|thereof)\b/, 'again, zero'],
+  [/\bcomes? about\b/i, 'happens'],
+  [/\bshall\b/i, 'should, must, will'],
+  [/\bits likes?\b/i, 'ones like it'],
+  [/(\/\*\*|\/\/|^ *\*) So (much|far|few|soon|near|late) (?!that|as)/, 'how much, how far, how soon'],
+  [/\bby so (much|many|far|few)\b/i, 'how far, by this much'],
 ];
+
+/** Whether a text has any of them: most have none, and are read once. */
+const any = new RegExp(turns.map(([turn]) => turn.source).join('|'), 'im');
 
 /** The turns in a text, with their lines. */
 function found(text: string): string[] {
+  if (!any.test(text)) return [];
   return text
     .split('\n')
     .flatMap((line, index) =>

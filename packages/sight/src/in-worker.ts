@@ -105,7 +105,7 @@ export function runSightWorker(scope: WorkerScope): void {
   scope.onmessage = ({ data }) => {
     if (data.type === 'start') void start(data);
     else if (data.type === 'frame') look(data.picture, data.atMs);
-    else if (data.type === 'anew') {
+    else if (data.type === 'restart') {
       canvas = undefined;
       tell(witness.startAnew(data.atMs), data.atMs);
     } else if (model !== undefined) tell(witness.blind(data.atMs), data.atMs);

@@ -18,7 +18,7 @@ export type ToSightWorker =
   /** No picture has come for a while. */
   | { type: 'nothing'; atMs: number }
   /** The pictures that come now are another camera's. */
-  | { type: 'anew'; atMs: number };
+  | { type: 'restart'; atMs: number };
 
 /** What the worker tells the page: numbers. */
 export type FromSightWorker =

@@ -189,7 +189,7 @@ describe('a camera', () => {
     navigator.mediaDevices.dispatchEvent(new Event('devicechange'));
     await vi.waitFor(() => expect(frames().at(-1)).toMatchObject({ width: 240, height: 320 }), PATIENCE);
     expect(states).toEqual(['asking', 'looking', 'gone', 'asking', 'none', 'asking', 'looking']);
-    expect(count('anew')).toBe(2);
+    expect(count('restart')).toBe(2);
   });
 
   it('is the one that was chosen, where one was', async () => {

@@ -77,7 +77,7 @@ export function watchCamera(watch: CameraWatch): WatchedCamera {
   /** The cable is in again, or another camera is: what was known of the first one's picture is not true of it. */
   const onDevices = () => {
     if (state !== 'gone' && state !== 'none') return;
-    post({ type: 'anew', atMs: performance.now() });
+    post({ type: 'restart', atMs: performance.now() });
     void open();
   };
 
