@@ -23,7 +23,7 @@ export default defineConfig({
           environment: 'node',
           isolate: false, // 230 files, most of which load the whole engine: loaded once for each worker, they take half the time
           maxWorkers: Math.max(2, availableParallelism() - 1), // left alone it is one of two processors
-          setupFiles: ['tests/first-words.ts'],
+          setupFiles: ['tests/first-words.ts', 'tests/kept-seed.ts'],
           testTimeout: 60_000, // properties do much work, on machines that may have other work too
           include: [
             'packages/*/src/**/*.test.ts',
