@@ -123,7 +123,7 @@ describe.concurrent('by keyboard alone', () => {
     await tabAndPress(page, 'Practice arrows: 6 more');
     await tabTo(page, 'Poor');
     await press(page, 'ArrowRight');
-    await tabAndPress(page, 'Pain today', 'Space');
+    await tabAndPress(page, 'Yes', 'Space');
     await page.getByText('Stop for today.').waitFor();
     await tabAndType(page, 'What went right', 'Steady holds');
     await tabAndPress(page, 'Files');

@@ -48,7 +48,7 @@ test('a day and a week are kept as they are typed', async () => {
   const more = page.getByRole('button', { name: 'Practice arrows: 6 more' });
   for (let presses = 0; presses < 5; presses += 1) await more.click();
   await page.getByLabel('Good', { exact: true }).check();
-  await page.getByLabel('Pain today').check();
+  await page.getByRole('group', { name: 'Pain today' }).getByRole('button', { name: 'Yes' }).click();
   await page.getByText('Stop for today.').waitFor();
   await page.getByLabel("Next week's focus").fill('Count two before every draw');
   // Left at once: what was typed must still arrive.

@@ -14,7 +14,7 @@ export const after: Readonly<Record<keyof typeof en, string>> = {
   'after.yes': 'Ja',
   'after.painStop': 'Für heute ist Schluss. Wenn es bleibt, geh zur Ärztin, zum Arzt oder in die Physiotherapie.',
   'after.noRep': 'Es wurde keine Wiederholung eingetragen.',
-  'after.painMeans': 'In einem Gelenk oder ein stechender Schmerz. Müde Muskeln sind nicht gemeint.',
+  'after.painMeans': 'Im Gelenk oder stechend. Müde Muskeln zählen nicht.',
   'after.closing': 'Fertig',
   'after.closingCount': '{held, number} von {of, number}',
 };

@@ -28,6 +28,18 @@ export const dayEntryStyles = css`
   .headed b {
     font-weight: 650;
   }
+  #pain-means {
+    margin: 0 0 0.3rem;
+  }
+  .pain {
+    display: flex;
+    gap: 0.4rem;
+    align-items: center;
+  }
+  .pain button {
+    min-width: 3rem;
+    padding-inline: 0.5rem;
+  }
   .headed .inline {
     flex: 1 1 8.5rem;
     min-width: 0;

@@ -80,14 +80,20 @@ test('the check at home is put away by place, and arrows bring their place along
   expect(check()).not.toBeNull();
 });
 
-test('pain brings the advice, and can be taken back', async () => {
+test('pain is answered yes, no or not at all, and yes brings the advice', async () => {
   const { element, changes } = await open({ date: '2026-11-25' });
-  const tick = element.renderRoot.querySelector<HTMLInputElement>('input[type=checkbox]')!;
-  tick.click();
+  const [no, yes] = element.renderRoot.querySelectorAll<HTMLButtonElement>('.pain button');
+  expect(element.renderRoot.textContent).toContain('Tired muscles are not meant.');
+  yes!.click();
   await element.updateComplete;
   expect(element.renderRoot.querySelector('.caution')?.textContent).toContain('doctor or physiotherapist');
-  tick.click();
-  expect(changes).toEqual([{ pain: true }, { pain: undefined }]);
+  yes!.click();
+  await element.updateComplete;
+  no!.click();
+  await element.updateComplete;
+  expect([no, yes].map((one) => one!.getAttribute('aria-pressed'))).toEqual(['true', 'false']);
+  expect(element.renderRoot.querySelector('.caution')?.textContent).toBe('');
+  expect(changes).toEqual([{ pain: true }, { pain: undefined }, { pain: false }]);
 });
 
 test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflows 320 px, theme %s', async (theme) => {

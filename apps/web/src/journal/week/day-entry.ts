@@ -127,18 +127,27 @@ export class DayEntryElement extends LitElement {
     </div>`;
   }
 
+  /** No and yes, of which neither may be pressed: a question left open is not "no". */
+  #pain(entry: DayEntry) {
+    const answer = (pain: boolean, words: string) =>
+      html`<button
+        aria-pressed=${entry.pain === pain ? 'true' : 'false'}
+        @click=${() => this.#change({ pain: entry.pain === pain ? undefined : pain })}
+      >
+        ${words}
+      </button>`;
+    return html`<div class="pain" role="group" aria-labelledby="pain" aria-describedby="pain-means">
+      <span id="pain">${say('day.pain')}</span> ${answer(false, say('after.no'))} ${answer(true, say('after.yes'))}
+    </div>`;
+  }
+
   #feel(entry: DayEntry) {
     return html`<fieldset aria-labelledby="felt">
       <div class="headed">
         <b id="felt">${say('day.felt')}</b>
-        <label class="tick"
-          ><input
-            type="checkbox"
-            .checked=${entry.pain === true}
-            @change=${(event: Event) => this.#change({ pain: isTicked(event) ? true : undefined })}
-          />${say('day.pain')}</label
-        >
+        ${this.#pain(entry)}
       </div>
+      <p id="pain-means" class="dim small" ?hidden=${entry.pain === true}>${say('after.painMeans')}</p>
       <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
       <div class="steps">
         ${feelSteps.map(
@@ -254,10 +263,6 @@ function textOf(event: Event): string {
     target instanceof HTMLSelectElement
     ? target.value
     : '';
-}
-
-function isTicked(event: Event): boolean {
-  return event.target instanceof HTMLInputElement && event.target.checked;
 }
 
 function tenths(value: number): string {

@@ -35,8 +35,8 @@ test.each(['en-GB', 'de'])(
     const rules = inDay('range-check')?.shadowRoot?.querySelector('summary');
     expect(rules?.checkVisibility()).toBe(true);
     expect(rules?.textContent).toMatch(/Local rules|Örtliche Regeln/);
-    expect(inDay('.tick')?.checkVisibility()).toBe(true);
-    inDay('.tick input')?.click();
+    expect(inDay('.pain')?.checkVisibility()).toBe(true);
+    inDay('.pain button:last-child')?.click();
     await expect.poll(() => inDay('.caution')?.textContent).toMatch(/physi/i);
   },
 );
