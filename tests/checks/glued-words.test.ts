@@ -43,6 +43,7 @@ it('finds a sentence in each of the ways in which it could be glued, and none in
     expect(found("say('rep.held', { n });")).toEqual([]);
     expect(found("around.print('The box is full.');")).toEqual(['The box is full.']);
     expect(found('around.print(`#{n} of #{all} held`);')).toEqual(['{} of {} held']);
+    expect(found('const words = `#{day} · pain`;')).toEqual(['{} · pain']);
     expect(found("const words = say('a.b') + ' and then rest';")).toEqual(['and then rest']);
     expect(found('const words = html`<p>Rest #{ms} ms</p>`;')).toEqual(['Rest {} ms']);
     expect(found('const words = html`<button aria-label="Stop now"></button>`;')).toEqual(['Stop now']);

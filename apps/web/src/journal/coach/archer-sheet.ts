@@ -76,13 +76,14 @@ export class ArcherSheet extends PostElement {
       }
       form {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 0.9rem;
         margin-top: 0.8rem;
       }
       form label {
         font-weight: 600;
       }
-      label > input,
+      label > :is(input, select),
       textarea {
         display: block;
         width: 100%;

@@ -96,6 +96,9 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
   await take([new File([formatHandOver(handOver)], 'ines.json')]);
   await sheetOf();
   expect(page.scrollWidth).toBeLessThanOrEqual(288);
+  document.documentElement.style.fontSize = '200%';
+  expect(page.scrollWidth).toBeLessThanOrEqual(288);
+  document.documentElement.style.fontSize = '';
   expect((await axe.run(page, { resultTypes: ['violations'] })).violations).toEqual([]);
 });
 

@@ -29,7 +29,7 @@ export const dayEntryStyles = css`
     font-weight: 650;
   }
   #pain-means {
-    margin: 0 0 0.3rem;
+    margin: 0;
   }
   .pain {
     display: flex;

@@ -221,7 +221,7 @@ function ribbonOf({ reps }: DaySummary['drills'][number]) {
 function planned(day: DaySummary): string {
   const done = doneWords(day);
   const words = done ?? (day.isPlanned ? say('week.drillPlanned') : '');
-  return day.hasPain ? `${words} · pain` : words;
+  return day.hasPain ? say('week.hadPain', { plan: words || say('week.nothing') }) : words;
 }
 
 declare global {
