@@ -56,7 +56,8 @@ function inFile(path: string, file: string): GluedWords[] {
     }
     if (ts.isTemplateExpression(node)) {
       const text = [node.head.text, ...node.templateSpans.map(({ literal }) => literal.text)].join('{}');
-      if (/[A-Za-z’']{2,}[,.:;]? [A-Za-z’'{]{2,}|\{\} [A-Za-z]{2,}[ .,]|[·–] [A-Za-z]{2,}|^[A-Z][a-z]+ \{\}/.test(text)) note(node, text);
+      if (/[A-Za-z’']{2,}[,.:;]? [A-Za-z’'{]{2,}|\{\} [A-Za-z]{2,}[ .,]|[·–] [a-z]{2,}|^[A-Z][a-z]+ \{\}/.test(text))
+        note(node, text);
       const said = node.templateSpans.map(({ expression }) => expression.getText(source)).filter(isSaid);
       // Two messages in a row have one order in every language.
       if (said.length > 1) note(node, said.join(' '));
