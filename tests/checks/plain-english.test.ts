@@ -24,7 +24,7 @@ const turns: readonly (readonly [RegExp, string])[] = [
   ],
   [/\bwhere (it|a \w+|the \w+) stood\b/i, 'where it was'],
   [/\b(that|it|date|day|title|rest|past|look) is none\b/i, 'is invalid, does not count'],
-  [/\b[Aa]new\b(?!\.| [=:])|\b(nought|whereof|thereof)\b/, 'again, zero'],
+  [/\b[Aa]new\b(?!\.\w| [=:])|\b(nought|whereof|thereof)\b/, 'again, zero'],
   [/\bcomes? about\b/i, 'happens'],
   [/\bshall\b/i, 'should, must, will'],
   [/\bits likes?\b/i, 'ones like it'],

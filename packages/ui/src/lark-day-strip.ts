@@ -11,7 +11,7 @@ const STEP = 12;
  *
  * @prop journal what was done
  * @prop today the strip's last day
- * @prop bare whether the count is left out, where it stands beside the strip already
+ * @prop bare whether the count is left out, because it is beside the strip already
  */
 @customElement('lark-day-strip')
 export class LarkDayStrip extends LitElement {
