@@ -28,7 +28,7 @@ export interface BlockState {
   /** Rests as a multiple of the file's, where failing went on. */
   restFactor: number;
   cleanDays: number;
-  /** Days in a row that failed, and that were not clean. */
+  /** Days in a row that failed, that were not clean, and that were hard; half of one where a clean drill of fewer reps has come since. */
   missedDays: number;
   strainedDays: number;
   hardDays: number;
@@ -95,7 +95,8 @@ export function copyOf(state: BlockState): BlockState {
 }
 
 /**
- * The place that fits what was really done: the highest whose hold, count and weight are no more.
+ * The place that fits what was really done: the highest whose hold, count and weight are no more. A drill of fewer reps than the foot's was cut: it counts
+ * as the foot's, and never as the top of a ladder of reps.
  * @param rules the block's
  * @param hold seconds that were asked for
  * @param count reps over all sets
@@ -104,13 +105,13 @@ export function copyOf(state: BlockState): BlockState {
  */
 export function placeOf({ path }: BlockRules, hold: number, count: number, weight: number): number {
   const foot = path[0]!;
-  const isCut = count < foot.reps * foot.sets;
+  const most = Math.max(count, foot.reps * foot.sets);
   let found = 0;
   for (let at = 0; at < path.length; at++) {
     const place = path[at]!;
     // Beyond added weight that is not in use a ladder may come back to shorter holds.
     if (place.addedWeight > Math.max(weight, foot.addedWeight)) break;
-    if (place.hold <= hold && (isCut || place.reps * place.sets <= count)) found = at;
+    if (place.hold <= hold && place.reps * place.sets <= most) found = at;
   }
   return found;
 }

@@ -16,12 +16,15 @@ import { type BlockState, copyOf, notBegun, placeOf } from './block-state.ts';
 import { type Dose, leastHold, shrink } from './dose.ts';
 import { type DayVerdict, isMostlyHeld, judgeDay } from './judge-drill.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
+import { hasManyArrows } from './many-arrows.ts';
 import { goDown, goUp, holdPlace, layOff, takeLighter } from './move-block.ts';
 
 /** What one of the last drills asked for. */
 export interface AskedDrill {
   summary: DrillSummary;
   addedLbf: number;
+  /** Whether its day has arrows that ask for less. */
+  hasManyArrows: boolean;
 }
 
 /** How far a program has come for an archer. Replayed from the records, never stored; bounded. */
@@ -41,12 +44,14 @@ export interface ProgramState {
 }
 
 /** Of how many drills nothing rises above the most while something eases. */
-const LAST_DRILLS = 5;
+export const LAST_DRILLS = 5;
 /** Days in a row with fewer reps than the dose's after which more reps no longer lead on. */
 const CUT_DAYS = 3;
 /** No failed dose is asked for more often than this, running, whatever a file says. Own, careful: no source. */
 const TIMES_IN_A_ROW = 3;
 const HARD_IN_A_ROW = 2;
+/** One hard day, and a clean one of fewer reps since. */
+const HARD_BEFORE_LAST = 0.5;
 /** Whatever less a file allows for a climb, up to this effort a drill leads back to its place. Own: the file format's default. */
 const EFFORT_AT_MOST = 7;
 const PAIN_KEEP = 0.7;
@@ -103,14 +108,7 @@ function foldProgram(program: Program, isOlder: boolean) {
     const past = pastOf(today);
     if (past) return programOfPast(past, program, isOlder);
     const bodies = bodyDays(days);
-    return stepProgram(
-      context,
-      state,
-      today.day,
-      ownDrills(program, today),
-      bodies[at - 1] ?? unknownBody,
-      bodies[at]!,
-    );
+    return stepProgram(context, state, today, ownDrills(program, today), bodies[at - 1] ?? unknownBody, bodies[at]!);
   });
 }
 
@@ -163,7 +161,7 @@ interface Context {
 function stepProgram(
   { rules, isOlder, limitsGrowth }: Context,
   state: ProgramState,
-  day: number,
+  { day, entry }: LoggedDay,
   own: OwnDrills,
   before: BodyDay,
   after: BodyDay,
@@ -202,7 +200,7 @@ function stepProgram(
     return isSame && weeks === state.weeks ? state : { ...state, blocks, weeks };
   }
   const lighterDays = isLighterDay ? withLighterDay(state.lighterDays, day) : state.lighterDays;
-  const asked = lastAsked(state.asked, own, addedLbf ?? 0);
+  const asked = lastAsked(state.asked, own, addedLbf ?? 0, hasManyArrows(entry));
   return { blocks, asked, weeks, weight, isSmall, lighterDays, lastDay: day };
 }
 
@@ -211,11 +209,16 @@ function withLighterDay(before: readonly number[], day: number): number[] {
   return from < 0 ? [day] : before.slice(from).concat(day);
 }
 
-function lastAsked(before: readonly AskedDrill[], own: OwnDrills, addedLbf: number): readonly AskedDrill[] {
+function lastAsked(
+  before: readonly AskedDrill[],
+  own: OwnDrills,
+  addedLbf: number,
+  hasManyArrows: boolean,
+): readonly AskedDrill[] {
   let now = before;
   for (let at = 0; at < own.summaries.length; at++) {
     if (own.records[at]!.reps.length === 0) continue;
-    const drill = { summary: own.summaries[at]!, addedLbf };
+    const drill = { summary: own.summaries[at]!, addedLbf, hasManyArrows };
     // Written out, of five: to cut off the oldest and join the newest takes two lists a day, for ten years.
     now = now.length < LAST_DRILLS ? [...now, drill] : [now[1]!, now[2]!, now[3]!, now[4]!, drill];
   }
@@ -286,7 +289,10 @@ function drilled(
       if (isOnWay) return counted;
       if (isLighterWeek) return holdPlace(counted, rules, about.day, { heldSeconds: asked, isWhole: false });
       const level = higherPlace(counted, rules, asked, of.repCount);
-      return goUp(level, rules, about.day, { weight: about.mayRaise, isCut: counted.cutDays >= CUT_DAYS });
+      const up = goUp(level, rules, about.day, { weight: about.mayRaise, isCut: counted.cutDays >= CUT_DAYS });
+      // A clean drill of fewer reps, which is what a hard one leaves of the next, does not tell that the whole is no longer hard.
+      if (isCut && state.hardDays === 1) up.hardDays = HARD_BEFORE_LAST;
+      return up;
     }
     case 'small':
     case 'lighter': {
@@ -304,7 +310,7 @@ function drilled(
       bad.cleanDays = 0;
       bad.strainedDays += badCount;
       if (verdict === 'missed') bad.missedDays += count;
-      if (verdict === 'hard') bad.hardDays += count;
+      if (verdict === 'hard') bad.hardDays = Math.ceil(bad.hardDays) + count;
       const missedNeeded = state.easedTimes > 0 ? 1 : rules.failedSessions;
       if (bad.hardDays >= HARD_IN_A_ROW) return goDown(bad, rules, { ...down, cause: 'effort', because: bad.hardDays });
       // Hard, but everything was held: no reason to stay below what was proven.

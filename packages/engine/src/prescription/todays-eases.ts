@@ -9,14 +9,12 @@ import { type Dose, fewerReps, fewestOf, halfSeconds, leastHold, leastOf, shrink
 import { HARD_EFFORT } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { afterLayoff, LAYOFF_FROM_DAYS } from './layoff.ts';
+import { hasManyArrows, MANY_ARROWS } from './many-arrows.ts';
 import type { PrescribedBlock } from './prescription.ts';
-import { isLighter } from './program-state.ts';
+import { isLighter, LAST_DRILLS } from './program-state.ts';
 import type { Reason, RuleFacts } from './reason.ts';
 import { reasonOf } from './reason-words.ts';
 import { taper } from './taper.ts';
-
-/** From how many arrows in a day on there is less drilling: about two rounds of 72. Common practice, no source. */
-export const MANY_ARROWS = 140;
 
 // The shares are ours, and err to less: common practice, no source.
 const HEAVY_KEEP = 0.7;
@@ -76,7 +74,8 @@ export function easeBlock(
       }),
     );
   }
-  return { block: withDose(work.block, less), reasons, isEased: true };
+  const isUsual = cuts.every((cut) => cut === undefined || cut.rule === 'arrows') && isUsuallyAfterArrows(known.state);
+  return { block: withDose(work.block, less), reasons, isEased: isEased || !isUsual };
 }
 
 /**
@@ -148,6 +147,11 @@ function isSame(a: Dose, b: Dose): boolean {
   return a.hold === b.hold && a.reps === b.reps && a.sets === b.sets && a.addedWeight === b.addedWeight;
 }
 
+/** Who shoots as much on every day with a drill is eased by it each time, and still climbs: else the cap would hold them where they are for good. */
+function isUsuallyAfterArrows({ asked }: KnownToday['state']): boolean {
+  return asked.length >= LAST_DRILLS && asked.every(({ hasManyArrows }) => hasManyArrows);
+}
+
 interface Cut {
   rule: 'deload' | 'lighterWeek' | 'taper' | 'effort' | 'heavy' | 'arrows';
   keep: number;
@@ -191,9 +195,8 @@ function heavy({ readiness }: KnownToday): Cut | undefined {
 
 function arrows({ today, yesterday, day }: KnownToday): Cut[] {
   return [today, yesterday].flatMap((entry, at): Cut[] => {
-    const count = arrowsOf(entry);
-    if (count < MANY_ARROWS) return [];
-    const facts = { arrows: count, on: dayOfNumber(day - at), isToday: 1 - at, many: MANY_ARROWS };
+    if (!hasManyArrows(entry)) return [];
+    const facts = { arrows: arrowsOf(entry), on: dayOfNumber(day - at), isToday: 1 - at, many: MANY_ARROWS };
     return [{ rule: 'arrows', keep: ARROWS_KEEP, facts }];
   });
 }

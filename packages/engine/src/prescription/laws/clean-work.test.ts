@@ -112,6 +112,31 @@ describe('clean work leads on', { timeout: 300_000 }, () => {
     expect(Math.max(...asked.map(({ weightLbf }) => weightLbf))).toBeGreaterThan(0);
   });
 
+  it('whoever shoots 150 arrows on every day with a drill is eased each time, and climbs in a year all the same', () => {
+    // Given a program of ten holds of 5 s that leads to 30 s, drilled every other day, each of them with 150 arrows,
+    const program = trialProgram({
+      sets: 1,
+      reps: 10,
+      hold: 5,
+      ladder: { rungs: [{ raise: 'hold', by: 5, until: 30 }] },
+    });
+    let records: DrillRecord[] = [];
+    const days = Array.from({ length: 60 }, (_, at) => ({
+      date: dayOfNumber(20_000 + 2 * at),
+      arrows: [{ kind: 'practice' as const, count: 150 }],
+    }));
+    const asked = days.map(({ date }, at) => {
+      const given = prescribe({ program, records, days: days.slice(0, at + 1), today: date });
+      records = [...records, drillOf(program, given, clean, at)];
+      expect(given.reasons.map(({ rule }) => rule)).toContain('arrows');
+      return askedBy(given);
+    });
+    // then five drills are as they began, later ones lead up to 30 s, and none is more time at full draw than eight of ten reps, as the first was.
+    expect(asked.slice(0, 5).map(({ holdMs }) => holdMs)).toEqual([5000, 5000, 5000, 5000, 5000]);
+    expect(asked.at(-1)!.holdMs).toBe(30_000);
+    for (const { totalMs } of asked) expect(totalMs).toBeLessThanOrEqual(40_000);
+  });
+
   it('in twenty minutes every other morning with an effort of five and nothing known of the archer', () => {
     let records: DrillRecord[] = [];
     const asked = Array.from({ length: 40 }, (_, at) => {

@@ -1,9 +1,10 @@
 import { prescribe } from '@larkhold/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { anyLifePlan, askedBy } from '../../../../../tests/fixtures/prescription/any-life.ts';
+import { anyLifePlan, askedBy, drillOf } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { dayOfNumber } from '../../units/calendar-day.ts';
+import type { LadderFacts } from '../reason.ts';
 import { trialProgram, trialRecord } from '../trial-history.ts';
 
 // Law: the first dose fits what the archer is known to hold.
@@ -38,6 +39,24 @@ describe('the first dose fits', { timeout: 300_000 }, () => {
       ),
       { seed: 801, numRuns: 2000 },
     );
+  });
+
+  it('a first drill that few minutes, a heavy day or the years cut begins where a whole one does, not at the top', () => {
+    const today = dayOfNumber(20_000);
+    for (const program of builtInPrograms.filter(({ kind }) => kind !== 'test')) {
+      const levelAfter = (more: object) => {
+        const archer = { hasClicker: true };
+        const given = prescribe({ program, records: [], today, archer, ...more });
+        const records = [drillOf(program, given, { manner: 'clean', saysWhy: false }, 0)];
+        const next = prescribe({ program, records, today: dayOfNumber(20_002), archer });
+        const { facts } = next.reasons.find((reason) => 'level' in reason.facts)!;
+        return [program.title, (facts as LadderFacts).level, next.reasons.some(({ rule }) => rule === 'top')];
+      };
+      const whole = levelAfter({});
+      expect(whole[1]).toBe(0);
+      for (const more of [{ minutes: 3 }, { minutes: 6 }, { readiness: 'heavy' }, { archer: { ageYears: 13 } }])
+        expect(levelAfter(more)).toEqual(whole);
+    }
   });
 
   it('18, 38 and 90 s begin at 7.5, 16 and more than 30 s', () => {

@@ -151,6 +151,26 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     ).toBeLessThan(30_000);
   });
 
+  it('what is hard whenever it is whole, and clean only when it was eased, is led down', () => {
+    // Given ten holds of 30 s that cost an effort of nine each time, and the eight that are left after it, which do not,
+    const program = trialProgram({ sets: 1, reps: 10, ladder: undefined });
+    let records: DrillRecord[] = [];
+    const asked = [0, 2, 4, 6].map((day) => {
+      const given = prescribe({ program, records, today: dayOfNumber(20_000 + day) });
+      const { holdMs, reps } = given.blocks[0]!;
+      const effort = reps === 10 && holdMs === 30_000 ? 9 : 5;
+      records = [...records, { ...drillOf(program, given, { manner: 'clean', saysWhy: false }, day), effort }];
+      return [reps, holdMs / 1000];
+    });
+    // then they are asked for twice, and the third whole drill is less.
+    expect(asked.slice(0, 3)).toEqual([
+      [10, 30],
+      [8, 30],
+      [10, 30],
+    ]);
+    expect(asked[3]![1]).toBeLessThan(30);
+  });
+
   it('two drills a day that go badly, each in its own way, are not asked for on a third day', () => {
     // Given a file that waits for ten failed drills, and two days with a drill of which half failed and one that cost an effort of nine,
     const program = trialProgram({ ladder: { ...trialLadder, stepDownAfter: { missedShare: 0.5, sessions: 10 } } });
