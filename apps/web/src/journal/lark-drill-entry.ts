@@ -10,6 +10,7 @@ import { isAsAsked, type ShortReason } from '@larkhold/ui';
 import { drillWords, formatTimeOfDay, formatWeight, placeOfRep, ribbonWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { painAnswer } from '../shell/pain-answer.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 
 /** Reps that a ribbon has in one row: rows of the same height are on the same scale. */
@@ -181,15 +182,11 @@ export class LarkDrillEntry extends PlaceElement {
           ${Array.from({ length: 11 }, (_, effort) => html`<option value=${effort} ?selected=${record.effort === effort}>${effort}</option>`)}
         </select>
       </fieldset>
-      <label class="tick">
-        <input
-          type="checkbox"
-          .checked=${record.pain === true}
-          @change=${(event: Event) => {
-            if (event.target instanceof HTMLInputElement) this.#put({ ...record, pain: event.target.checked });
-          }}
-        />${say('journal.hadPain')}
-      </label>
+      <fieldset class="pain">
+        <legend>${say('after.pain')}</legend>
+        <p class="dim small">${say('after.painMeans')}</p>
+        ${painAnswer(record.pain, (pain) => this.#put({ ...record, pain }))}
+      </fieldset>
       <label class="note"
         ><span class="label">${say('journal.note')}</span>
         <textarea

@@ -76,6 +76,25 @@ test('a drill of long ago opens in its own month, and another month can be chose
   await expect.poll(idsShown).toEqual([TODAY]);
 });
 
+test('a drill’s question about pain is answered yes, no or not at all', async () => {
+  await open(`#/journal/${TODAY}`, [{ ...drillOn(TODAY), pain: undefined }]);
+  await expect.poll(() => rows()[0]?.renderRoot.querySelector('details')?.open).toBe(true);
+  const answers = () => [...(rows()[0]?.renderRoot.querySelectorAll<HTMLButtonElement>('.pain button') ?? [])];
+  const kept = () => trial.state.app?.view.journal.drills[0]?.pain;
+  expect(answers().map((one) => [textOf(one), one.getAttribute('aria-pressed')])).toEqual([
+    ['No', 'false'],
+    ['Yes', 'false'],
+  ]);
+  for (const [index, pain] of [
+    [1, true],
+    [0, false],
+    [0, undefined],
+  ] as const) {
+    answers()[index]?.click();
+    await expect.poll(kept).toBe(pain);
+  }
+});
+
 test('pain, an open drill and strange titles are whole in their rows, at 320 px and in twice the text', async () => {
   await frame.viewport(320, 640);
   const long = 'Holding'.repeat(18).slice(0, 120);

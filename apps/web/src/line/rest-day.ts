@@ -3,6 +3,7 @@ import { reasonWords, restWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import type { App } from '../shell/app-context.ts';
+import { painAnswer } from '../shell/pain-answer.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 
 /**
@@ -66,16 +67,11 @@ export class RestDay extends PlaceElement {
   #pain(app: App) {
     const { journal, today } = app.view;
     const entry = journal.days.find(({ date }) => date === today) ?? { date: today };
-    const answer = (pain: boolean, words: string) => html`<button
-      aria-pressed=${entry.pain === pain ? 'true' : 'false'}
-      @click=${() => app.act.putDay({ ...entry, pain: entry.pain === pain ? undefined : pain, editedAt: app.act.instant() })}
-    >
-      ${words}
-    </button>`;
+    const put = (pain: boolean | undefined) => app.act.putDay({ ...entry, pain, editedAt: app.act.instant() });
     return html`<fieldset>
       <legend>${say('rest.pain')}</legend>
       <p class="dim">${say('after.painMeans')}</p>
-      <div class="row">${answer(false, say('after.no'))} ${answer(true, say('after.yes'))}</div>
+      <div class="row">${painAnswer(entry.pain, put)}</div>
     </fieldset>`;
   }
 }

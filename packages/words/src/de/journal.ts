@@ -7,7 +7,6 @@ export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.effort': 'Anstrengung',
   'journal.effortScale': 'Anstrengung, 0 bis 10',
   'journal.notSaid': 'nicht angegeben',
-  'journal.hadPain': 'Ich hatte Schmerzen',
   'journal.note': 'Notiz',
   'journal.removeDrill': 'Diese Übung entfernen',
   'journal.corrected': 'Berichtigt.',

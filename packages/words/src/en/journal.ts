@@ -5,7 +5,6 @@ export const journal = {
   'journal.effort': 'Effort',
   'journal.effortScale': 'Effort, 0 to 10',
   'journal.notSaid': 'not set',
-  'journal.hadPain': 'There was pain',
   'journal.note': 'Note',
   'journal.removeDrill': 'Remove this drill',
   'journal.corrected': 'Corrected.',

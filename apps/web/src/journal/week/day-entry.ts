@@ -6,6 +6,7 @@ import { customElement, property, state } from 'lit/decorators.js';
 import '@larkhold/ui';
 import { arrowLines, changeArrows, changeWork, workLines } from '@larkhold/engine';
 import { feelSteps, feelWord, presentWords, say } from '@larkhold/words';
+import { painAnswer } from '../../shell/pain-answer.ts';
 import { dayEntryStyles } from './day-entry-styles.ts';
 import '@larkhold/ui';
 
@@ -127,25 +128,13 @@ export class DayEntryElement extends LitElement {
     </div>`;
   }
 
-  /** No and yes, of which neither may be pressed: a question left open is not "no". */
-  #pain(entry: DayEntry) {
-    const answer = (pain: boolean, words: string) =>
-      html`<button
-        aria-pressed=${entry.pain === pain ? 'true' : 'false'}
-        @click=${() => this.#change({ pain: entry.pain === pain ? undefined : pain })}
-      >
-        ${words}
-      </button>`;
-    return html`<div class="pain" role="group" aria-labelledby="pain" aria-describedby="pain-means">
-      <span id="pain">${say('day.pain')}</span> ${answer(false, say('after.no'))} ${answer(true, say('after.yes'))}
-    </div>`;
-  }
-
   #feel(entry: DayEntry) {
     return html`<fieldset aria-labelledby="felt">
       <div class="headed">
         <b id="felt">${say('day.felt')}</b>
-        ${this.#pain(entry)}
+        <div class="pain" role="group" aria-labelledby="pain" aria-describedby="pain-means">
+          <span id="pain">${say('day.pain')}</span> ${painAnswer(entry.pain, (pain) => this.#change({ pain }))}
+        </div>
       </div>
       <p id="pain-means" class="dim small" ?hidden=${entry.pain === true}>${say('after.painMeans')}</p>
       <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
