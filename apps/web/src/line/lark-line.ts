@@ -7,7 +7,7 @@ import type { App } from '../shell/app-context.ts';
 import './calls-asked.ts';
 import './fatigue-fold.ts';
 import '../shell/own-hold-offer.ts';
-import { drillWords, formatDay, say } from '@larkhold/words';
+import { formatDay, say } from '@larkhold/words';
 import './lark-in-mind.ts';
 import { createBackGuard } from '../shell/back-guard.ts';
 import { PlaceElement } from '../shell/place-element.ts';
@@ -26,6 +26,7 @@ import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { dueMinutes, seasonRest } from '../shell/todays-program.ts';
 import { beginBar } from './begin-bar.ts';
 import { cleanRecord } from './clean-record.ts';
+import { doneSection } from './done-section.ts';
 import { doneToday, drillsOf } from './drills-of-program.ts';
 import { firstRun } from './first-run.ts';
 import { GamepadToBegin } from './gamepad-to-begin.ts';
@@ -187,7 +188,7 @@ export class LarkLine extends PlaceElement {
         ${isFirst ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? elsewhereNotice(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
-        ${done ? this.#done(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
+        ${done ? doneSection(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
         ${
           done && next
             ? html`<h2 class="next">${say('line.nextTime')}</h2>
@@ -239,15 +240,6 @@ export class LarkLine extends PlaceElement {
   readonly #pick = (detail: readonly File[]): void => {
     this.dispatchEvent(new CustomEvent('lark-pick-files', { detail, bubbles: true, composed: true }));
   };
-
-  #done(record: DrillRecord) {
-    return html`<section class="done" aria-labelledby="done">
-      <h2 id="done">${say('today.done')}</h2>
-      <p>${drillWords(record)}</p>
-      <lark-hold-ribbon .reps=${record.reps}></lark-hold-ribbon>
-      <p class="small"><a class="dim" href=${hrefOf('journal', record.id)}>${say('line.inJournal')}</a></p>
-    </section>`;
-  }
 
   readonly #onMinutes = (event: CustomEvent<{ minutes: number | undefined }>): void => {
     this.minutes = event.detail.minutes;
