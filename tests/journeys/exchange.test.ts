@@ -67,7 +67,7 @@ describe.concurrent('journals as files', () => {
     const [ofPhone, ofTablet] = [await saveJournal(phone), await saveJournal(tablet)];
     await phone.give(FIELD, 'tablet.journal.json', ofTablet);
     // The tablet's drill, its week, and the program it took.
-    await phone.page.getByText('3 new, 0 changed, 0 the same.').waitFor();
+    await phone.page.getByText(/3\sentries to add, 0 to change, 0 the same\./).waitFor();
     await phone.page.getByRole('button', { name: 'Restore' }).click();
     await phone.page.getByText('was restored').waitFor();
     await takeIn(tablet, 'phone.journal.json', ofPhone);
@@ -82,7 +82,7 @@ describe.concurrent('journals as files', () => {
     expect(both.weeks[0]?.wentRight).toBe('Set-up');
 
     await phone.give(FIELD, 'again.journal.json', ofTablet);
-    await phone.page.getByText('0 new, 0 changed, 3 the same.').waitFor();
+    await phone.page.getByText(/0\sentries to add, 0 to change, 3 the same\./).waitFor();
 
     // Now both change the same day: of each field the later edit is kept, on both.
     await phone.page.getByRole('button', { name: 'Leave it' }).click();
@@ -93,7 +93,7 @@ describe.concurrent('journals as files', () => {
     await tablet.page.getByLabel('Good', { exact: true }).check();
     const later = await saveJournal(tablet);
     await tablet.give(FIELD, 'earlier.journal.json', earlier);
-    await tablet.page.getByText(/^\s*0 new, 1 changed, \d+ the same\.\s*$/).waitFor();
+    await tablet.page.getByText(/^\s*0\sentries to add, 1 to change, \d+ the same\.\s*$/).waitFor();
     await tablet.page.getByText('written on both sides').click();
     await tablet.page.getByText(/what is in the file is kept\. Left out: 6\sarrows\s*$/).waitFor();
     await tablet.page.getByRole('button', { name: 'Restore' }).click();

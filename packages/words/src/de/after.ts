@@ -1,6 +1,6 @@
 import type { after as en } from '../en/after.ts';
 
-/**  */
+/** The questions after a drill. */
 export const after: Readonly<Record<keyof typeof en, string>> = {
   'after.question': 'Wie war es?',
   'after.hint': 'Tippen, Ziffern oder Pedal: auf und ab wählen, vor geht weiter. Nichts muss beantwortet werden.',

@@ -1,6 +1,6 @@
 import type { app as en } from '../en/app.ts';
 
-/**  */
+/** What surrounds every place: navigation, notices, titles. */
 export const app: Readonly<Record<keyof typeof en, string>> = {
   'app.places': 'Bereiche',
   'app.skipToPage': 'Zum Inhalt springen',

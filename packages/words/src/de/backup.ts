@@ -1,6 +1,6 @@
 import type { backup as en } from '../en/backup.ts';
 
-/**  */
+/** Backups: when, where to, and reminders. */
 export const backup: Readonly<Record<keyof typeof en, string>> = {
   'backup.mayAsk': 'Eine Sicherung ist fällig. Der Browser fragt noch einmal, bevor er in deinen Ordner schreibt.',
   'backup.noFolder': 'Eine Sicherung ist fällig, und auf diesem Gerät ist kein Ordner gewählt.',

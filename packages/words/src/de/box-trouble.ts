@@ -1,6 +1,6 @@
 import type { boxTrouble as en } from '../en/box-trouble.ts';
 
-/**  */
+/** What can be wrong with a box, in words for the archer. */
 export const boxTrouble: Readonly<Record<keyof typeof en, string>> = {
   'boxTrouble.gone': 'Die Box ist nicht zu erreichen. Alles bleibt hier und geht dorthin, sobald es geht.',
   'boxTrouble.slow': 'Die Box hat nicht rechtzeitig geantwortet. Später wird es wieder versucht; alles bleibt hier.',

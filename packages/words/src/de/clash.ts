@@ -1,6 +1,6 @@
 import type { clash as en } from '../en/clash.ts';
 
-/**  */
+/** Fields that two devices changed, each in its own way. */
 export const clash: Readonly<Record<keyof typeof en, string>> = {
   'clash.shootingEffort': 'Anstrengung beim Schießen {effort, number}',
   'clash.shootingMinutes': '{minutes, number} min Schießen',

@@ -1,6 +1,6 @@
 import type { coach as en } from '../en/coach.ts';
 
-/**  */
+/** The coach's page: the table of archers, one archer's hand-over, and the answer. */
 export const coach: Readonly<Record<keyof typeof en, string>> = {
   'coach.days': 'Tage für die nächsten Wochen',
   'coach.daysAbout':

@@ -1,6 +1,6 @@
 import type { drill as en } from '../en/drill.ts';
 
-/**  */
+/** The buttons and notices of a drill. */
 export const drill: Readonly<Record<keyof typeof en, string>> = {
   'drill.begin': 'Beginnen',
   'drill.warmUp': 'Zuerst aufwärmen: {lines}.',

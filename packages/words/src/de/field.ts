@@ -1,6 +1,6 @@
 import type { field as en } from '../en/field.ts';
 
-/**  */
+/** Names of a journal's fields, as a list of differences shows them. */
 export const field: Readonly<Record<keyof typeof en, string>> = {
   'field.less': '{name}: {step} weniger',
   'field.more': '{name}: {step} mehr',

@@ -1,6 +1,6 @@
 import type { file as en } from '../en/file.ts';
 
-/**  */
+/** Files that come in: what they are, what they would change, and what was done with them. */
 export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.reading': '{file} wird gelesen: {percent, number} %',
   'file.readingBar': 'Wie viel der Datei gelesen ist',
@@ -54,7 +54,8 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.backupAll': 'Sicherung von allem',
   'file.journalFile': 'Tagebuch, für ein anderes Gerät',
   'file.forCoaches': 'Für Trainer: Übergaben von Schützen öffnen',
-  'file.sums': '{added, number} neu, {changed, number} geändert, {same, number} gleich.',
+  'file.sums':
+    '{added, plural, one {# Eintrag kommt} other {# Einträge kommen}} dazu, geändert: {changed, number}; gleich: {same, number}.',
   'file.answerTo': 'Antwort an {archer}, {from, date, short} bis {to, date, short}',
   'file.commentKept': 'Auf der Seite von Woche {week, number} gespeichert.',
   'file.open': 'Datei öffnen',

@@ -1,6 +1,6 @@
 import type { journal as en } from '../en/journal.ts';
 
-/**  */
+/** The journal, and a drill in it. */
 export const journal: Readonly<Record<keyof typeof en, string>> = {
   'journal.effortOf': 'Anstrengung {effort, number} von 10',
   'journal.notClosed': 'nicht abgeschlossen',

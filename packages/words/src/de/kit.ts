@@ -1,6 +1,6 @@
 import type { kit as en } from '../en/kit.ts';
 
-/**  */
+/** The kit and its pages. */
 export const kit: Readonly<Record<keyof typeof en, string>> = {
   'kit.screenSize': 'Wie groß dieser Bildschirm ist: {measured, select, yes {gemessen} other {nicht gemessen}}',
   'kit.holdCard': 'Halt die kurze Seite einer Bankkarte an den Balken und mach ihn so lang wie diese Seite.',

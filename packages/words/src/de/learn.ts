@@ -1,6 +1,6 @@
 import type { learn as en } from '../en/learn.ts';
 
-/**  */
+/** Learning which key or pedal does what. */
 export const learn: Readonly<Record<keyof typeof en, string>> = {
   'learn.take': '{press} nicht mehr für {action}',
   'learn.learn': 'Lernen',

@@ -1,6 +1,6 @@
 import type { milestone as en } from '../en/milestone.ts';
 
-/**  */
+/** Milestones. */
 export const milestone: Readonly<Record<keyof typeof en, string>> = {
   'milestone.milestones': 'Meilensteine',
   'milestone.about': 'Was du erreichen willst und was du erreicht hast. In deinen Worten, in deinem Tempo.',

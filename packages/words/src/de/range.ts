@@ -1,6 +1,6 @@
 import type { range as en } from '../en/range.ts';
 
-/**  */
+/** What to look at before arrows are shot at home. */
 export const range: Readonly<Record<keyof typeof en, string>> = {
   'range.shooting': 'Schießen zu Hause',
   'range.question': 'Schießt du zu Hause?',

@@ -1,4 +1,4 @@
-/**  */
+/** The questions after a drill. */
 export const after = {
   'after.question': 'How was it?',
   'after.hint': 'Touch, digits, or a pedal: up and down choose, forward goes on. Nothing has to be answered.',

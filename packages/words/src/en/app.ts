@@ -1,4 +1,4 @@
-/**  */
+/** What surrounds every place: navigation, notices, titles. */
 export const app = {
   'app.places': 'Places',
   'app.skipToPage': 'Skip to the page',

@@ -1,4 +1,4 @@
-/**  */
+/** Backups: when, where to, and reminders. */
 export const backup = {
   'backup.mayAsk': 'A backup is due. The browser asks once more before it writes to your folder.',
   'backup.noFolder': 'A backup is due, and no folder is chosen on this device.',

@@ -1,4 +1,4 @@
-/**  */
+/** What a round of the box brought and sent. */
 export const boxRound = {
   'boxRound.cameIn': 'News of {title} came in.',
   'boxRound.wentOut': 'What is new here went out.',

@@ -1,4 +1,4 @@
-/**  */
+/** What can be wrong with a box, in words for the archer. */
 export const boxTrouble = {
   'boxTrouble.gone': 'The box could not be reached. Everything is kept here and goes there when it can.',
   'boxTrouble.slow': 'The box did not answer in time. It is tried again later; everything is kept here.',

@@ -1,4 +1,4 @@
-/**  */
+/** Fields that two devices changed, each in its own way. */
 export const clash = {
   'clash.shootingEffort': 'shooting effort {effort, number}',
   'clash.shootingMinutes': '{minutes, number} min of shooting',

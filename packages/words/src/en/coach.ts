@@ -1,4 +1,4 @@
-/**  */
+/** The coach's page: the table of archers, one archer's hand-over, and the answer. */
 export const coach = {
   'coach.days': 'Days for the coming weeks',
   'coach.daysAbout':

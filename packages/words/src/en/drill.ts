@@ -1,4 +1,4 @@
-/**  */
+/** The buttons and notices of a drill. */
 export const drill = {
   'drill.begin': 'Begin',
   'drill.warmUp': 'Warm up first: {lines}.',

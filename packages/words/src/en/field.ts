@@ -1,4 +1,4 @@
-/**  */
+/** Names of a journal's fields, as a list of differences shows them. */
 export const field = {
   'field.less': '{name}: {step} less',
   'field.more': '{name}: {step} more',

@@ -1,4 +1,4 @@
-/**  */
+/** Files that come in: what they are, what they would change, and what was done with them. */
 export const file = {
   'file.reading': 'Reading {file}: {percent, number} %',
   'file.readingBar': 'How much of the file is read',
@@ -52,7 +52,8 @@ export const file = {
   'file.backupAll': 'Backup of everything',
   'file.journalFile': 'Journal, for another device',
   'file.forCoaches': "For coaches: open archers' hand-overs",
-  'file.sums': '{added, number} new, {changed, number} changed, {same, number} the same.',
+  'file.sums':
+    '{added, plural, one {# entry} other {# entries}} to add, {changed, number} to change, {same, number} the same.',
   'file.answerTo': 'Answer to {archer}, {from, date, short} to {to, date, short}',
   'file.commentKept': 'Saved on the page of week {week, number}.',
   'file.open': 'Open a file',

@@ -1,4 +1,4 @@
-/**  */
+/** The journal, and a drill in it. */
 export const journal = {
   'journal.effortOf': 'effort {effort, number} of 10',
   'journal.notClosed': 'not closed',

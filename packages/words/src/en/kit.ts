@@ -1,4 +1,4 @@
-/**  */
+/** The kit and its pages. */
 export const kit = {
   'kit.screenSize': 'How large this screen is: {measured, select, yes {measured} other {not measured}}',
   'kit.holdCard': 'Hold the short side of a bank card against the bar, and make the bar as long as that side.',

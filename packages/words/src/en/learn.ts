@@ -1,4 +1,4 @@
-/**  */
+/** Learning which key or pedal does what. */
 export const learn = {
   'learn.take': 'Take {press} away from {action}',
   'learn.learn': 'Learn',

@@ -1,4 +1,4 @@
-/**  */
+/** Milestones. */
 export const milestone = {
   'milestone.milestones': 'Milestones',
   'milestone.about': 'What you want to reach, and what you have. In your own words, at your own pace.',

@@ -1,4 +1,4 @@
-/**  */
+/** What to look at before arrows are shot at home. */
 export const range = {
   'range.shooting': 'Shooting at home',
   'range.question': 'Shooting at home?',

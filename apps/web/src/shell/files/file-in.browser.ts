@@ -56,7 +56,7 @@ async function open(text: string, journal = ours) {
 test('a backup is shown before it is imported, and all of it can be undone', async () => {
   const { element, store, press } = await open(backup);
   const shown = element.renderRoot.querySelector('.notice')?.textContent?.replaceAll(/\s+/g, ' ');
-  expect(shown).toContain('2 new, 0 changed, 0 the same. 1 is newer here and stays as it is.');
+  expect(shown).toContain('2 entries to add, 0 to change, 0 the same. 1 is newer here and stays as it is.');
   expect(shown).toContain('Short and steady');
   expect(shown).toMatch(/1\sday or week written on both sides/);
   expect(shown).toContain('what is here is kept. Left out: note: “Older”');
