@@ -80,7 +80,7 @@ export class LarkClimb extends LitElement {
             <path class="planned" d=${planned}></path><path class="held" d=${held}></path>
           </g>`,
         )}
-        ${labelled(strokes).map((one) => label(one, ground, width))}`}
+        ${labelled(strokes).map((one) => label(one, strokes, ground, width))}`}
       </svg>
       ${sentence === '' ? nothing : html`<p>${sentence}</p>`}
       <details>
@@ -132,9 +132,11 @@ function labelled(strokes: readonly ClimbStroke[]): ClimbStroke[] {
 }
 
 /** A stroke's number and day. Near an edge they begin or end at it, so that nothing is cut off. */
-function label({ x, tall, plannedTall, week }: ClimbStroke, ground: number, width: number) {
+function label({ x, tall, week }: ClimbStroke, strokes: readonly ClimbStroke[], ground: number, width: number) {
   const ms = tall > 0 ? week.longestMs : week.plannedLongestMs;
-  const top = ground - Math.max(tall, plannedTall);
+  // A number is as wide as two strokes: it is written above the taller of them.
+  const beside = strokes.filter((one) => Math.abs(one.x - x) <= CLIMB.step);
+  const top = ground - Math.max(...beside.flatMap((one) => [one.tall, one.plannedTall]));
   const edge = x < NEAR_EDGE ? 'begin' : x > width - NEAR_EDGE ? 'end' : '';
   const at = (middle: number) => (edge === 'begin' ? 1 : edge === 'end' ? width - 1 : middle);
   return svg`<text class=${edge} x=${at(x + 2)} y=${top - 3}>${formatSeconds(ms)}</text>

@@ -9,10 +9,10 @@ export const line: Readonly<Record<keyof typeof en, string>> = {
   'line.focus': 'Schwerpunkt der Woche',
   'line.shotProcess': 'Schussablauf',
   'line.anotherProgram': 'Anderes Programm',
-  'line.comingWeeks': 'Die nächsten Wochen',
+  'line.comingWeeks': 'Nächste Wochen',
   'line.orKeys': 'oder Leertaste oder Eingabe',
   'line.iHave': 'Ich habe',
-  'line.timeForAll': 'Zeit für alles',
+  'line.timeForAll': 'genug Zeit',
   'line.minutes': '{ms, number, minutes}',
   'line.elsewhere':
     '{title} läuft in einem anderen Tab dieses Browsers. Mach dort weiter oder beende es dort, bevor du hier beginnst.',

@@ -5,7 +5,7 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.title': 'Deine Saison',
   'plan.own': '„{title}“ sagt, was ansteht.',
   'plan.sensible':
-    'Eigene Wochentage sind nicht geschrieben, also sind es zwei oder drei Morgen in der Woche, nie zwei Tage nacheinander, mit dem Programm, bei dem du bist. Ein verpasster Morgen steht an, bis er geschafft ist.',
+    'Ohne eigene Wochentage: zwei oder drei Morgen in der Woche, nie zwei nacheinander, mit deinem Programm. Ein verpasster Morgen bleibt stehen, bis er geschafft ist.',
   'plan.forecast':
     'Eine Vorschau, als liefe jede Übung sauber. Was du wirklich hältst, ändert sie. Das Wort der Trainerin oder des Trainers geht vor.',
   'plan.unread':

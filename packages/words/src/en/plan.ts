@@ -3,7 +3,7 @@ export const plan = {
   'plan.title': 'Your season',
   'plan.own': '“{title}” says what is due.',
   'plan.sensible':
-    'No weekdays of your own are written, so it is two or three mornings a week, never on two days running, of the program you are on. A morning that you miss stays due until it is done.',
+    'Without weekdays of your own: two or three mornings a week, never on two days running, with your program. A morning that you miss stays due until it is done.',
   'plan.forecast':
     'A forecast, as if every drill went clean. What you really hold changes it. A coach’s word comes first.',
   'plan.unread':

@@ -33,6 +33,11 @@ export const weekPageStyles = css`
     min-height: 3rem;
     field-sizing: content;
   }
+  @supports (field-sizing: content) {
+    .field textarea.low {
+      resize: none;
+    }
+  }
   .field .focus {
     font-size: var(--text-large);
     font-weight: 600;
