@@ -18,7 +18,8 @@ const LEAST_SHARE = 0.3;
 const HELD_SHARE = 2 / 3;
 /** Effort that is a failure when it comes again and again. */
 export const HARD_EFFORT = 9;
-const NEARLY = 0.98;
+/** A hold of less than this share of what is worked with was a shorter one. */
+export const NEARLY = 0.98;
 /** A drill of fewer reps than the place has: one hold that was let down in it is no share yet, however few there were. Own: no source. */
 const SMALLER = 0.95;
 

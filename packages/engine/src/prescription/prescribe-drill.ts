@@ -12,7 +12,7 @@ import { type Dose, halfSeconds, totalSeconds } from './dose.ts';
 import { firstDose } from './first-dose.ts';
 import { fitBlocks, type Room } from './fit-blocks.ts';
 import { holdBack, nowhereMore } from './hold-back.ts';
-import { leastSecondsToClimb } from './judge-drill.ts';
+import { leastSecondsToClimb, NEARLY } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { ladderReasons } from './ladder-reason.ts';
 import { LAYOFF_FROM_DAYS } from './layoff.ts';
@@ -232,11 +232,12 @@ function seenReasons({ state: { asked, lastDay } }: KnownToday, offered: readonl
   });
 }
 
-/** Today leads no further: too little is left of it, or the fold lets nobody climb on such a day. */
+/** Today leads no further: too little or too short a hold is left of it, or the fold lets nobody climb on such a day. */
 function placeReason(block: PrescribedBlock, full: readonly FullDay[], known: KnownToday): Reason[] {
   const { rules, state } = full.find((one) => one.rules.index === block.block)!;
   const isSmall = totalSeconds(doseOf(block)) < leastSecondsToClimb(rules, state.dose) - 1e-6;
-  if (!isSmall && known.stage === undefined && !deload({ rules }, known)) return [];
+  const isShort = doseOf(block).hold < NEARLY * state.dose.hold;
+  if (!isSmall && !isShort && known.stage === undefined && !deload({ rules }, known)) return [];
   return [reasonOf('holdsPlace', { title: block.title }, { block: block.block })];
 }
 

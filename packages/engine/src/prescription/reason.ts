@@ -134,7 +134,7 @@ export interface RuleFacts {
     hold: number;
   };
   small: { title: string };
-  /** Today leads no further, however clean: it is too little, a lighter week of the file, or on the way back after pain. */
+  /** Today leads no further, however clean: it is too little or too short, a lighter week of the file, or on the way back after pain. */
   holdsPlace: { title: string };
   /** In the block's last drill a camera and the clock were apart on some reps, counted: what each has of them, seconds. The numbers go by the camera. */
   seen: { title: string; on: string; reps: number; clockSeconds: number; seenSeconds: number };

@@ -65,7 +65,7 @@ export function easeBlock(
   const less = fewestOf(dose, fewerReps(withoutAway(work, worked, full, known), keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
   // A graver cause has reduced it by as much already; where nothing acted, even the least there is must say so.
-  if (isLess || reasons.length + (isEased ? 1 : 0) === 0) {
+  if (isLess || (reasons.length === 0 && isSame(worked, full))) {
     const facts = { title: work.block.title, keep, from: full.reps, reps: less.reps, sets: less.sets, hold: less.hold };
     reasons.push(
       reasonOf(deepest.rule, { ...deepest.facts, ...facts } as never, {

@@ -267,7 +267,7 @@ describe('clean work, in numbers', () => {
     expect([2, 3].map(holdAfter)).toEqual([10_000, 15_000]);
   });
 
-  it('a day that leads no further says so: too little of it is left, a lighter week of the file, the way back after pain', () => {
+  it('a day that leads no further says so: too little of it is left, or a shorter hold, a lighter week of the file, the way back after pain', () => {
     const lighter = (keepRatio: number) =>
       ({ rule: 'lighterWeek', keepRatio, block: 'Base', week: 3, ofWeeks: 4 }) as const;
     const told = (more: object, change: object = {}) => {
@@ -284,6 +284,7 @@ describe('clean work, in numbers', () => {
     expect(told({}, { ladder: { ...trialProgram().blocks[0]!.ladder, deload } })).toBe(true);
     const days = [20_001, 20_002, 20_003].map((day) => ({ date: dayOfNumber(day), pain: day === 20_001 }));
     expect(told({ days })).toBe(true);
+    expect(told({ today: dayOfNumber(20_030) })).toBe(true); // days away shorten the hold
     expect(told({})).toBe(false);
   });
 

@@ -92,6 +92,16 @@ describe('one body, in numbers', () => {
     expect(reps([other(20_006, { effort: 9 }), { ...own(20_008), effort: undefined }])).toBe(10);
   });
 
+  it('an effort of nine is said where nothing is left to take: of one rep, after one that was let down', () => {
+    const inOneMinute = (records: ReturnType<typeof own>[]) =>
+      prescribe({ program, records, today: dayOfNumber(20_010), minutes: 1 });
+    const { blocks } = inOneMinute([]);
+    expect(blocks[0]!.reps).toBe(1);
+    const failed = drillOf(program, { blocks, date: dayOfNumber(20_006) }, { manner: 'all short', saysWhy: false }, 0);
+    const { reasons } = inOneMinute([failed, other(20_008, { effort: 9 })]);
+    expect(reasons.map(({ rule }) => rule)).toContain('effort');
+  });
+
   it('140 arrows yesterday leave eight of ten reps, 139 leave all', () => {
     expect([139, 140].map((count) => reps([own(20_008)], shot(20_009, count)))).toEqual([10, 8]);
   });
