@@ -55,7 +55,7 @@ export interface LivedWeek {
   rules: readonly string[];
 }
 
-/** What came of a year. */
+/** The result of a year. */
 export interface LivedYear {
   archer: InventedArcher;
   days: readonly LivedDay[];

@@ -1,4 +1,4 @@
-/** Chance that can be had again. */
+/** Random choices that can be repeated. */
 export interface Dice {
   /** @returns 0 up to 1 */
   next(): number;

@@ -51,7 +51,7 @@ const quietCards = cards.filter((card) => !['tab closed', 'page crashed', 'reloa
  * @param days how many
  * @param seed the same seed lives the same days
  * @param onDay hears of each day that is over
- * @returns what came of it
+ * @returns the result
  */
 export async function liveDays(
   address: string,

@@ -97,7 +97,7 @@ export function runSightWorker(scope: WorkerScope): void {
     });
   }
 
-  /** Says what became of a hold that no picture shows any more. */
+  /** Says how a hold ended that no picture shows any more. */
   function tell(events: WitnessEvent[], atMs: number): void {
     scope.postMessage({ type: 'seen', atMs, events, light: 0, poseMs: 0, totalMs: 0 });
   }

@@ -11,7 +11,7 @@ const yearsOf = {
 } as const satisfies Record<NonNullable<Kit['ageBand']>, number>;
 
 /**
- * What of the kit limits a prescription, or begins it.
+ * The values of the kit that limit a prescription, or that it begins with.
  * @param kit the archer's
  * @returns bow, and age, weight on the fingers and longest hold where they were said.
  */

@@ -2,7 +2,7 @@ import { isSame } from '@larkhold/engine';
 import { createKit, type Kit, kitSchema } from './kit.ts';
 
 /**
- * What of the kit belongs to a device and another one may take over: controls, sound, screen. What was allowed to be said at full draw, the camera,
+ * The values of the kit that belong to a device and that another one may copy: controls, sound, screen. What was allowed to be said at full draw, the camera,
  * the screen's own measure and the backup stay where they are.
  */
 export const deviceKitNames = [
@@ -13,7 +13,7 @@ export const deviceKitNames = [
 export type DeviceKit = Pick<Kit, (typeof deviceKitNames)[number]>;
 
 /**
- * What of a kit another device may take over.
+ * The values of a kit that another device may copy.
  * @param kit a whole kit
  * @returns controls, sound and screen, and nothing else of it
  */

@@ -104,7 +104,7 @@ describe('what a step costs the disk', () => {
     expect(await store.running()).toEqual({ ...running, snapshot: long });
   });
 
-  it('is not gone on from where the record has lost a rep that it counts', async () => {
+  it('is not resumed where the record has lost a rep that it counts', async () => {
     const store = createLocalStore({ adapter: createMemoryAdapter(), now: () => '2026-11-25T06:00:00Z' });
     const { running, stored } = cutOffAt(inSecondHold);
     await store.writeRep(stored, running);

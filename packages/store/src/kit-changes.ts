@@ -8,7 +8,7 @@ import { putSingle } from './stored-rows.ts';
 export const kitTables = ['single', 'removed'] as const satisfies readonly Table[];
 
 /**
- * The changes that put a kit: this device's own, and what of it the archer shares among devices.
+ * The changes that put a kit: this device's own values, and those that the archer shares among devices.
  * @param before the kit as it is stored
  * @param after the kit as it will be
  * @param parts see `StampParts`; `found` holds `kitTables`

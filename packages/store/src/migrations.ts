@@ -35,7 +35,7 @@ export const migrationSteps: readonly MigrationStep[] = [
     await single.put(rest, 'kit');
   },
   async (database, transaction) => {
-    // One journal on all devices: marks hold nothing of what was removed, programs carry stamps, and what of the kit is the archer's is shared.
+    // One journal on all devices: marks hold nothing of what was removed, programs carry stamps, and the archer's values of the kit are shared.
     const removed = database.createObjectStore('removed');
     for (const [table, keyName] of version4Lists) {
       for (const row of await transaction.objectStore(table).getAll()) {

@@ -2,7 +2,7 @@ import type { OwnKit } from '@larkhold/engine';
 import { isSame } from '@larkhold/engine';
 import { type Kit, kitSchema, salvageKit } from './kit.ts';
 
-/** What of the kit belongs to the archer, and is the same on all devices. The rest (sound, screen, keys, backup) belongs to a device. */
+/** The values of the kit that belong to the archer and are the same on all devices. The rest (sound, screen, keys, backup) belongs to a device. */
 export const ownKitNames = [
   ...(['bow', 'hand', 'drawWeightLbf', 'drawLengthIn', 'ageBand', 'units', 'shotProcess', 'shotSketch'] as const),
   ...([

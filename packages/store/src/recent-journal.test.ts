@@ -203,7 +203,7 @@ describe('the last weeks of a journal', () => {
     expect(await nextStart(indexedDB)).toBe(true);
   });
 
-  it('are not gone on from where an older drill was changed, removed, moved, or came in since', async () => {
+  it('are not used where an older drill was changed, removed, moved, or came in since', async () => {
     const old = oldAndNew[0]!;
     const deeds: Deed[] = [
       (store) => store.putDrill({ ...old, effort: 9 }),

@@ -124,7 +124,7 @@ it('a tablet whose clock is a year behind does not lose the edits it makes after
   expect(store.instant() < '2027').toBe(true);
 });
 
-it('what of the kit is the archer’s is in the journal, what is the device’s is not, and defaults are nobody’s choice', async () => {
+it('the archer’s values of the kit are in the journal, the device’s are not, and defaults are nobody’s choice', async () => {
   const store = open();
   const kit = await store.kit();
   await store.putKit({ ...kit, soundLevel: 0.2 });

@@ -24,7 +24,7 @@ import { markKey } from './stamp-change.ts';
 /** The tables that make a journal. `single` holds what there is only one of. */
 export const journalTables = [...collectionNames, 'removed', 'single'] as const satisfies readonly Table[];
 
-/** What of a journal only a newer app knows, by name. */
+/** The parts of a journal that only a newer app knows, by name. */
 const unknownPartsSchema = z.record(z.string(), z.unknown());
 const knownParts: ReadonlySet<string> = new Set([...collectionNames, ...singleNames, 'removed']);
 

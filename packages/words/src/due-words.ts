@@ -90,7 +90,7 @@ function noSessionWords(
 }
 
 /**
- * What of a season will not happen as written.
+ * The parts of a season that will not happen as written.
  * @param notice as `seasonNotices` gives it
  * @param words the language
  * @returns one or two plain sentences

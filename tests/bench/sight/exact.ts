@@ -13,7 +13,7 @@ import {
 import { type ColourFrame, toGray } from '../../fixtures/sight/paint-figure.ts';
 import { type FilmScript, type FilmTruth, paintFilm } from '../../fixtures/sight/write-film.ts';
 
-/** What came of one film that was shown picture by picture. Instants are the film's own, milliseconds. */
+/** The result of one film that was shown picture by picture. Instants are the film's own, milliseconds. */
 export interface ExactRun {
   truth: FilmTruth;
   events: WitnessEvent[];

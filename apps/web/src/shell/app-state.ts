@@ -229,7 +229,7 @@ export function createAppState(around: Surroundings): AppState {
 
   /**
    * Does something that writes. Only the store's own trouble is let pass: the value is in memory then, and the trouble is shown. Everything
-   * else is reported to the archer. @returns what the work gave, or `undefined` where nothing came of it
+   * else is reported to the archer. @returns what the work gave, or `undefined` where it failed
    */
   async function attempt<T>(thing: Refusal['thing'], work: () => Promise<T>): Promise<{ given?: T } | undefined> {
     const done = await work().then(

@@ -10,7 +10,7 @@ export class DigitSize implements ReactiveController {
   #measured: 'bow' | 'numbers' | undefined;
 
   /**
-   * @param host the element that shows what comes of it
+   * @param host the element that shows the result
    * @param layout what the display gives its room to, as it is set now
    */
   constructor(host: ReactiveControllerHost, layout: () => 'bow' | 'numbers' | undefined) {

@@ -1,6 +1,6 @@
 import type { Program } from '../program/program.ts';
 
-/** What of the archer is known without the journal. Everything is optional; what is absent is unknown. */
+/** What is known of the archer without the journal. Everything is optional; what is absent is unknown. */
 export interface Archer {
   /** Whole or part years, 0 to 120. */
   ageYears?: number;

@@ -65,12 +65,12 @@ export function foldDays<S, T = undefined>(
     return now;
   }
 
-  /** What of a fold still holds for other days, as a fold of these. */
+  /** The part of a fold that still holds for other days, as a fold of these. */
   function rebased(before: Kept<S, T> | undefined, days: readonly LoggedDay[]): Kept<S, T> {
     const same = before ? Math.min(before.count, sameCount(before.days, days)) : 0;
     const { at, state } = before ? nearest(before, same) : { at: 0, state: start };
     const states = before ? before.states.slice(0, Math.floor(at / APART) + 1) : [start];
-    // What is gone on from is not asked again, so that its notes need no copy.
+    // The fold that this one continues is not asked again, so that its notes need no copy.
     const notes = before?.notes.length === at ? before.notes : (before?.notes.slice(0, at) ?? []);
     const isSameEnd = before !== undefined && at === before.count;
     const beforeEnd = isSameEnd ? before.beforeEnd : state;

@@ -25,7 +25,7 @@ describe('what is known', () => {
   it('is the same however it was come by: folded day by day, from nothing, in another order', () => {
     fc.assert(
       fc.property(anyLifePlan(), (plan) => {
-        const life = live(plan); // asks for every day as it comes, so that checkpoints are kept and gone on from
+        const life = live(plan); // asks for every day as it comes, so that checkpoints are kept and continued
         const last = life.days.at(-1)!;
         const input = inputOf(life, last);
         const { records, days: entries, archer } = input;

@@ -44,7 +44,7 @@ export interface PlannedAgainstDoneInput {
 }
 
 /**
- * What a season had written for a span, beside what the journal holds. Written counts even where a rest day came of it: that too is for the coach to see.
+ * What a season had written for a span, beside what the journal holds. A written day counts even where it became a rest day: the coach should see that too.
  * @param input season, records, span, and what a program asks
  * @returns sums and days; seconds are at full draw, reps are those that were held or let down early
  * @throws RangeError when a day does not exist or the span ends before it begins

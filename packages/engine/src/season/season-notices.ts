@@ -24,7 +24,7 @@ export type SeasonNotice = {
 );
 
 /**
- * What of a season will not happen as written.
+ * The parts of a season that will not happen as written.
  * @param season a valid season
  * @param programs that the archer has; without them no program is looked for
  * @returns notices in the order of the file's lists; empty where all of it will happen

@@ -10,7 +10,7 @@ export interface CallOptions {
   allowedCalls?: readonly string[];
 }
 
-/** Every line that a drill would say at full draw, once each, in its order, by what becomes of it. */
+/** Every line that a drill would say at full draw, once each, in its order, by whether it is said. */
 export interface DrillCalls {
   /** Ours, or allowed: these become cues. */
   said: readonly string[];

@@ -100,7 +100,7 @@ export class Life {
     const running = await this.#store.running();
     if (!running) return;
     const { resumeFrom } = cutOff(running, undefined);
-    if (!resumeFrom) throw new TypeError('the snapshot on the disk can not be gone on from');
+    if (!resumeFrom) throw new TypeError('the snapshot on the disk can not be resumed');
     const { prescription, program } = running;
     const { startedAt, id } = resumeFrom;
     this.#keeper.begin({ prescription, program });

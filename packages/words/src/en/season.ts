@@ -1,4 +1,4 @@
-/** The season: what is due and why, what a season says, and what of it will not happen. */
+/** The season: what is due and why, what a season says, and which parts of it will not happen. */
 export const season = {
   'due.weekday': 'Week {week, number} of {weeks, number} in “{block}”.',
   'due.sensible':

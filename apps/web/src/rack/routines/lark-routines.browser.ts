@@ -59,7 +59,7 @@ const said = (element: LarkRoutines) => element.renderRoot.querySelector('[role=
 
 afterEach(() => document.body.replaceChildren());
 
-test('a routine is ticked off and logged as minutes of work; no drill comes of it; it can be taken back', async () => {
+test('a routine is ticked off and logged as minutes of work; it makes no drill; it can be undone', async () => {
   const { element, stood } = await routinesOf([{ date: '2026-11-25', note: 'Wet' }]);
   const fold = element.renderRoot.querySelector('details')!;
   fold.open = true;

@@ -20,7 +20,7 @@ import './season-weekdays.ts';
 
 const weekChoices = [4, 8, 12, 26] as const;
 
-/** The season: what is planned for the coming weeks, what of it will not happen, and how it is changed. */
+/** The season: the plan of the coming weeks, the parts of it that will not happen, and a form to change it. */
 @customElement('season-page')
 export class SeasonPage extends PlaceElement {
   static override styles = [...PlaceElement.styles, tableStyles, planPageStyles, seasonStyles];

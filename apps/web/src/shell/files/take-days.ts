@@ -14,7 +14,7 @@ import type { AppView } from '../app-context.ts';
 const shown: readonly SeasonNotice['rule'][] = ['answersOverlap', 'sessionOnRestDay', 'programMissing'];
 
 /**
- * What a coach wrote for certain days, before the archer accepts it: every day, what of it does not happen, and where it overlaps an earlier month.
+ * What a coach wrote for certain days, before the archer accepts it: every day, the parts that will not happen, and where it overlaps an earlier month.
  * @param dated the coach's days
  * @param view the app as it is
  * @param take puts them in the season
