@@ -15,7 +15,7 @@ export interface Said {
  * @param action what was asked
  * @param before where the drill was
  * @param after where it is now
- * @returns the sound, or undefined where nothing came of the press or a cue answers it
+ * @returns the sound, or undefined where the press did nothing or a cue answers it
  */
 export function pressSound(action: DrillAction, before: SessionView, after: SessionView): Said | undefined {
   if (before.state === 'running' && after.state === 'paused')

@@ -12,7 +12,7 @@ import { validProgram } from './valid-program.ts';
 
 /**
  * The version of the rules that a journal is folded by. Whoever changes what a fold gives raises it, so that no folded past of older rules is
- * gone on from: a test that folds a fixed journal turns red until it is raised.
+ * continued: a test that folds a fixed journal turns red until it is raised.
  */
 export const FOLD_VERSION = 6;
 

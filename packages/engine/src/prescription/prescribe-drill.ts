@@ -38,7 +38,7 @@ interface FullDay {
   rules: BlockRules;
   state: BlockState;
   block: PrescribedBlock;
-  /** Where its numbers come from and what leads on; by what of it is left today. */
+  /** Where its numbers come from and what leads on; by the part of it that is left today. */
   reasonsFor: (today: PrescribedBlock | undefined) => Reason[];
 }
 
