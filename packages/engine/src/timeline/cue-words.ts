@@ -4,8 +4,10 @@ const COUNT_WORDS = [
   'one two three four five six seven eight nine ten',
   'eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty',
 ].flatMap((line) => line.split(' '));
+/** The same as first words. Made once: nearly every rep and rest says one. */
+const FIRST_COUNT_WORDS = COUNT_WORDS.map((words) => `${words.charAt(0).toUpperCase()}${words.slice(1)}`);
 /** Whole tens above twenty, which only times have. */
-const TENS: Readonly<Record<number, string>> = { 30: 'thirty', 40: 'forty', 50: 'fifty' };
+const FIRST_TENS: Readonly<Record<number, string>> = { 30: 'Thirty', 40: 'Forty', 50: 'Fifty' };
 
 /**
  * A count in words, as it is said.
@@ -24,9 +26,13 @@ export function countWords(count: number): string {
 export function secondsWords(seconds: number): string {
   const isMinutes = seconds >= 60 && seconds % 60 === 0;
   const number = isMinutes ? seconds / 60 : seconds;
-  const count = TENS[number] ?? countWords(number);
+  const count = FIRST_TENS[number] ?? firstCountWords(number);
   const unit = !isMinutes ? 'seconds' : seconds === 60 ? 'minute' : 'minutes';
-  return `${count.charAt(0).toUpperCase()}${count.slice(1)} ${unit}`;
+  return `${count} ${unit}`;
+}
+
+function firstCountWords(count: number): string {
+  return FIRST_COUNT_WORDS[count - 1] ?? String(count);
 }
 
 /** Which rep comes: 0-based in its set, how many the set has, and whether it is the drill's last. */
@@ -44,8 +50,7 @@ export interface ComingRep {
 export function repWords({ rep, reps, isLast }: ComingRep): string {
   if (isLast && (rep > 0 || reps === 1)) return 'Last one';
   if (reps === 1) return '';
-  const count = countWords(rep + 1);
-  return `${count.charAt(0).toUpperCase()}${count.slice(1)} of ${countWords(reps)}`;
+  return `${firstCountWords(rep + 1)} of ${countWords(reps)}`;
 }
 
 /**
