@@ -231,12 +231,12 @@ function addedOn(
   summaries: readonly DrillSummary[],
   before: BodyDay,
   day: number,
-): number {
+): number | undefined {
   let wished = 0;
   for (const { dose } of blocks) wished = Math.max(wished, dose.addedWeight);
   const weightToday = weightOn(wished, before, weight, day);
-  let most = Number.NEGATIVE_INFINITY;
-  for (const { addedLbf = weightToday } of summaries) most = Math.max(most, addedLbf);
+  let most: number | undefined;
+  for (const { addedLbf = weightToday } of summaries) if (most === undefined || addedLbf > most) most = addedLbf;
   return most;
 }
 
