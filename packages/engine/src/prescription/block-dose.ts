@@ -50,6 +50,7 @@ export function doseOf({ holdMs, reps, sets, addedWeightLbf }: PrescribedBlock):
 /** The same block with another dose; rests stay as they are. */
 export function withDose(block: PrescribedBlock, { hold, reps, sets, addedWeight }: Dose): PrescribedBlock {
   const { title, drill, letDownTo, hand, calls, drawMs, letDownMs, restMs, setRestMs, countFrom } = block;
+  // Written out like the one above: to spread the block made a day of a life, from prescription to record, a tenth slower.
   const made: PrescribedBlock = {
     block: block.block,
     title,
