@@ -28,13 +28,22 @@ export const dayEntryStyles = css`
   .headed b {
     font-weight: 650;
   }
-  #pain-means {
-    margin: 0;
+  #felt {
+    font-weight: 650;
   }
   .pain {
     display: flex;
     gap: 0.4rem;
     align-items: center;
+    margin-top: 0.5rem;
+  }
+  .pain > span {
+    flex: 1;
+    min-width: 0;
+  }
+  .pain small {
+    display: block;
+    line-height: 1.3;
   }
   .pain button {
     min-width: 3rem;

@@ -130,14 +130,7 @@ export class DayEntryElement extends LitElement {
 
   #feel(entry: DayEntry) {
     return html`<fieldset aria-labelledby="felt">
-      <div class="headed">
-        <b id="felt">${say('day.felt')}</b>
-        <div class="pain" role="group" aria-labelledby="pain" aria-describedby="pain-means">
-          <span id="pain">${say('day.pain')}</span> ${painAnswer(entry.pain, (pain) => this.#change({ pain }))}
-        </div>
-      </div>
-      <p id="pain-means" class="dim small" ?hidden=${entry.pain === true}>${say('after.painMeans')}</p>
-      <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
+      <b id="felt">${say('day.felt')}</b>
       <div class="steps">
         ${feelSteps.map(
           (step, index) => html`<label
@@ -150,6 +143,11 @@ export class DayEntryElement extends LitElement {
           >`,
         )}
       </div>
+      <div class="pain" role="group" aria-labelledby="pain" aria-describedby="pain-means">
+        <span><span id="pain">${say('day.pain')}</span> <small id="pain-means" class="dim">${say('after.painMeans')}</small></span>
+        ${painAnswer(entry.pain, (pain) => this.#change({ pain }))}
+      </div>
+      <p role="status" class="caution">${entry.pain ? say('day.painStop') : ''}</p>
       <label class="field inline"
         ><span>${say('day.ownWords')}</span><input
           maxlength="200"
