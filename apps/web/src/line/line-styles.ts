@@ -34,11 +34,11 @@ export const lineStyles = css`
   /* What Begin will begin is on the screen with it. */
   @media (max-height: 42rem) {
     .first {
-      gap: 0.3rem;
-      margin-top: 0.5rem;
+      gap: 0.2rem;
+      margin-top: 0.3rem;
     }
     .first + lark-prescription {
-      margin-top: 0.5rem;
+      margin-top: 0.3rem;
     }
     .what {
       gap: 0.7rem;
@@ -100,7 +100,7 @@ export const lineStyles = css`
     order: 1;
     display: flex;
     flex-wrap: wrap;
-    gap: 0.2rem 1rem;
+    gap: 0.4rem 1rem;
     align-items: center;
     margin: var(--gap) calc(-1 * var(--gap)) 0;
     padding: 0.6rem var(--gap);
