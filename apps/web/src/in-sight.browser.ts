@@ -93,7 +93,7 @@ test('on a small phone the last drill leads from the top of the journal to itsel
   expect(entry()!.record?.date).toBe('2026-11-23');
 });
 
-test('on a small phone a first run shows its numbers above Begin without scrolling', async () => {
+test('on a small phone a first run shows its numbers above Begin without scrolling, and on a usual one the way back from a file too', async () => {
   await frame.viewport(360, 640);
   trial = await openTrialApp('#/line');
   const numbers = () => inPlace('lark-line', 'lark-prescription')?.shadowRoot?.querySelector<HTMLElement>('.large');
@@ -101,5 +101,10 @@ test('on a small phone a first run shows its numbers above Begin without scrolli
   await expect.poll(() => numbers()?.getBoundingClientRect().height ?? 0, LOADED).toBeGreaterThan(20);
   await expect
     .poll(() => bar()!.getBoundingClientRect().top - numbers()!.getBoundingClientRect().bottom)
+    .toBeGreaterThan(0);
+  await frame.viewport(390, 844);
+  const restore = () => inPlace('lark-line', '.first file-drop');
+  await expect
+    .poll(() => bar()!.getBoundingClientRect().top - restore()!.getBoundingClientRect().bottom)
     .toBeGreaterThan(0);
 });

@@ -34,7 +34,8 @@ export class LarkJournal extends PlaceElement {
         margin-top: calc(var(--gap) * 1.5);
         max-width: 34rem;
       }
-      .empty p + p {
+      .empty p + p,
+      .empty .row + p {
         margin-top: 0.6rem;
       }
       .row,

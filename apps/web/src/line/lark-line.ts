@@ -185,7 +185,7 @@ export class LarkLine extends PlaceElement {
           <p class="small"><a class="dim" href=${hrefOf('rack')}>${say('line.anotherProgram')}</a> · <a class="dim" href="#/season">${say('line.comingWeeks')}</a></p>
           ${isDueLow ? nothing : html`<due-today></due-today>`}
         </header>
-        ${isFirst ? firstRun(this.#pick) : nothing}
+        ${isFirst && prescription.blocks.length === 0 ? firstRun(this.#pick) : nothing}
         ${this.said ? html`<p class="notice" role="status">${this.said}</p>` : nothing}
         ${view.runsElsewhere ? elsewhereNotice(view.running) : view.running ? this.#interrupted(app, view.running) : nothing}
         ${done ? doneSection(done) : html`<rest-day .prescription=${prescription} .because=${seasonRest(view)}></rest-day>`}
@@ -196,6 +196,7 @@ export class LarkLine extends PlaceElement {
             : prescription.blocks.length === 0
               ? nothing
               : html`${isChoiceFirst ? this.#choices(view, prescription) : nothing}<lark-prescription .prescription=${prescription} .units=${view.kit.units}>
+                ${isFirst ? firstRun(this.#pick) : nothing}
                 ${isChoiceFirst ? nothing : this.#choices(view, prescription)}
                 <too-small></too-small>
               </lark-prescription>`

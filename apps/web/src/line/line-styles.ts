@@ -31,13 +31,9 @@ export const lineStyles = css`
     flex: none;
     width: min(5.5rem, 22vw);
   }
-  /* What Begin will begin is on the screen with it. */
   @media (max-height: 42rem) {
     .first {
       gap: 0.2rem;
-      margin-top: 0.3rem;
-    }
-    .first + lark-prescription {
       margin-top: 0.3rem;
     }
     .what {
