@@ -77,7 +77,7 @@ export function createSession(input: SessionInput): Session {
   let chart: Chart | undefined;
   let state: SessionView['state'] = resumeFrom?.state ?? 'waiting';
   let walk: Walk = resumeFrom ? structuredCopy(resumeFrom.walk) : stand(timeline);
-  // With a place for every key: one that is added later makes each session's ledger another kind of object, and the clock is moved at every step.
+  // With a place for every key from the start: keys that come later make a day of a life, from prescription to record, a tenth slower.
   const ledger: Ledger = { elapsedMs: 0, livedMs: 0, seenMs: undefined, sinceMs: undefined, ...resumeFrom?.ledger };
 
   const seenMs = () => ledger.seenMs ?? 0;
