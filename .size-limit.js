@@ -24,7 +24,7 @@ export default [
   {
     name: 'the runner for a page of one’s own',
     path: ['packages/runner/dist/bundle/larkhold-runner.js', 'packages/runner/dist/bundle/assets/german-*.js'],
-    limit: '235 kB',
+    limit: '250 kB',
     gzip: true,
   },
 ];
