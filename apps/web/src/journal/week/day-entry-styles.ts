@@ -197,8 +197,8 @@ export const dayEntryStyles = css`
   }
   @media (forced-colors: active) {
     .steps label:has(:checked) {
-      outline: 3px solid;
-      outline-offset: -4px;
+      /* Or the system paints its own ground behind the word, in the word's colour. */
+      forced-color-adjust: none;
     }
   }
 `;

@@ -162,6 +162,10 @@ export const weekPageStyles = css`
     .day:not([aria-expanded='true']) {
       border-top-color: Canvas;
     }
+    /* A border that is transparent would be drawn, and every day look planned. */
+    .day .mark:not(.planned, .done, .pain) {
+      border-color: Canvas Canvas CanvasText;
+    }
   }
   .title {
     display: flex;
