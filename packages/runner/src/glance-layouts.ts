@@ -68,6 +68,12 @@ export const glanceLayouts = css`
       line-height: 1;
     }
   }
+  @container glance (max-height: 31rem) and (max-width: 30rem) {
+    /* Hardly larger than the number: a trace of it is enough. */
+    svg {
+      opacity: 0.22;
+    }
+  }
   @container glance (max-height: 31rem) {
     .title {
       display: none;

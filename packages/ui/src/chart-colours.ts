@@ -16,9 +16,16 @@ let kept: ChartColours | undefined;
  */
 export function chartColours(): ChartColours {
   if (kept) return kept;
-  const style = getComputedStyle(document.body);
-  const read = (name: string): string => style.getPropertyValue(name).trim();
-  kept = { ink: read('--ink'), dim: read('--dim'), rule: read('--rule'), fontFamily: style.fontFamily };
+  // A canvas would take the system's colours, which forced colours consist of, as those of a light page; an element knows which they are here.
+  const probe = document.body.appendChild(document.createElement('span'));
+  probe.style.forcedColorAdjust = 'none';
+  const read = (name: string): string => {
+    probe.style.color = `var(${name})`;
+    return getComputedStyle(probe).color;
+  };
+  const { fontFamily } = getComputedStyle(probe);
+  kept = { ink: read('--ink'), dim: read('--dim'), rule: read('--rule'), fontFamily };
+  probe.remove();
   requestAnimationFrame(() => {
     kept = undefined;
   });

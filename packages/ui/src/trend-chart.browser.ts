@@ -1,6 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import './tokens.css';
+import { chartColours } from './chart-colours.ts';
 import './trend-chart.ts';
 import type { TrendPoint } from '@larkhold/engine';
 
@@ -64,4 +65,19 @@ test.each(['dark', 'light', 'contrast'])('axe finds nothing and nothing overflow
   await expect.poll(() => chart.renderRoot.querySelectorAll('tbody tr').length).toBe(2);
   expect(chart.scrollWidth).toBeLessThanOrEqual(288);
   expect((await axe.run(chart, { resultTypes: ['violations'] })).violations).toEqual([]);
+});
+
+test('the system’s own colours are those of the page, dark or light', async () => {
+  const { style } = document.documentElement;
+  style.setProperty('--ink', 'CanvasText');
+  const seen: string[] = [];
+  for (const scheme of ['dark', 'light']) {
+    style.colorScheme = scheme;
+    await new Promise(requestAnimationFrame); // colours are read once a frame
+    await new Promise(requestAnimationFrame);
+    seen.push(chartColours().ink);
+  }
+  style.removeProperty('--ink');
+  style.removeProperty('color-scheme');
+  expect(seen).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
 });
