@@ -57,6 +57,18 @@ test('with twice the text on a phone that lies on its side all four places can b
   for (const place of places()) await expect.poll(() => shareInSight(place)).toBeGreaterThan(0.99);
 });
 
+test.each([320, 390])(
+  'with twice the text a program of the rack is told in words, not in single signs, at %i px',
+  async (width) => {
+    await openGerman('#/rack', width, 844, '200%');
+    const told = () => inPlace('lark-rack', 'li p');
+    await expect.poll(() => told()?.textContent, LOADED).toContain('min');
+    // "Leichter" in twice the text
+    expect(told()!.clientWidth).toBeGreaterThan(110);
+    expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(width);
+  },
+);
+
 test('a focus of 200 signs is read whole in its field, and stays one line of words', async () => {
   await frame.viewport(360, 640);
   trial = await openTrialApp('#/week');

@@ -43,6 +43,7 @@ export class LarkRack extends PlaceElement {
         header :is(button, .button) {
           padding-inline: 0.5rem;
           font-size: var(--text-small);
+          overflow-wrap: anywhere;
         }
         header .row {
           min-width: 0;
@@ -55,8 +56,8 @@ export class LarkRack extends PlaceElement {
         margin-top: var(--gap);
       }
       li {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr) auto;
+        display: flex;
+        flex-wrap: wrap;
         gap: 0.2rem 1rem;
         align-items: center;
         padding: 0.7rem 0 0.35rem 0.9rem;
@@ -66,8 +67,13 @@ export class LarkRack extends PlaceElement {
         border-left-color: var(--accent);
       }
       /* Today's drill is drawn on the row's own rule. */
+      li > div,
+      li p {
+        flex: 1 1 8rem; /* in large text the button goes below */
+        min-width: 0;
+      }
       .strokes {
-        grid-column: 1 / -1;
+        flex: none;
         width: 100%;
         height: 1.5rem;
         fill: var(--dim);
@@ -91,7 +97,7 @@ export class LarkRack extends PlaceElement {
           display: contents;
         }
         li a {
-          grid-column: 1 / -1;
+          flex: 1 0 100%;
         }
       }
       @media (forced-colors: active) {
