@@ -34,6 +34,9 @@ export class ProgramSwap extends PlaceElement {
         vertical-align: baseline;
         overflow-wrap: anywhere;
       }
+      thead th:first-child {
+        overflow-wrap: normal;
+      }
       thead th {
         color: var(--dim);
         font-size: var(--text-small);

@@ -38,6 +38,7 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.daysThere': 'Diese Tage sind schon in deiner Saison.',
   'file.takenIn': '{file} wurde übernommen.',
   'file.commentThere': 'Der Kommentar steht schon auf der Wochenseite.',
+  'file.sameProgram': 'Es ist schon in deinem Regal, mit denselben Übungen.',
   'file.inRack': '{title} ist im Regal und auf der Linie.',
   'file.undone': 'Rückgängig gemacht: Alles ist wie vorher.',
   'file.undoneBut': 'Rückgängig gemacht, außer was du seither geändert hast: {left}. Das bleibt, wie es ist.',

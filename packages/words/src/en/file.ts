@@ -36,6 +36,7 @@ export const file = {
   'file.daysThere': 'These days are in your season already.',
   'file.takenIn': '{file} was restored.',
   'file.commentThere': 'The comment is on the week’s page already.',
+  'file.sameProgram': 'Your rack has it already, with the same drills.',
   'file.inRack': '{title} is in the rack and on the line.',
   'file.undone': 'Undone: everything is as it was before.',
   'file.undoneBut': 'Undone, except what you changed since: {left}. That stays as it is.',

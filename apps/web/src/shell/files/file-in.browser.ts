@@ -195,6 +195,28 @@ test('a coach’s program asks before it takes the place of the archer’s own, 
   await expect.poll(async () => (await store.programs()).map(({ title }) => title)).toEqual(['Short and steady']);
 });
 
+test('a coach’s program that the rack has already is used as it is', async () => {
+  const power = builtInPrograms.find(({ title }) => title === 'Power');
+  if (!power) throw new TypeError('no program');
+  const text = formatHandOver(
+    answerHandOver(
+      createHandOver({
+        ...{ journal: ours, programs: [], archer: 'Ines', archerId: 'ines', madeAt: '2026-11-24T20:00:00Z' },
+        ...{ from: '2026-11-01', to: '2026-11-25', includesNotes: false },
+      }),
+      // From a coach who reads another language.
+      { by: 'Coach Ode', comment: '', madeAt: '2026-11-24T21:00:00Z', program: { ...power, title: 'Kraft' } },
+    ),
+  );
+  const { element, store, press } = await open(text);
+  await expect.poll(() => element.renderRoot.textContent).toContain('Your rack has it already');
+  expect(element.renderRoot.querySelector('program-swap')).toBeNull();
+  press('Use today');
+  await expect.poll(() => element.app?.view.chosen.title).toBe('Power');
+  await expect.poll(() => element.renderRoot.textContent).toContain('Power is in the rack and on the line.');
+  expect(await store.programs()).toEqual([]);
+});
+
 test('a large cut-off file is read beside the page: the screen says how far it is, the page goes on, and it can be left', async () => {
   const day = JSON.stringify({ date: '2026-11-23', note: 'x'.repeat(3000) });
   const large = `{"format":"larkhold/journal","version":3,"drills":[],"weeks":[],"days":[\n${`${day},\n`.repeat(4000)}`;

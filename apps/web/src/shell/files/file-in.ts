@@ -3,6 +3,7 @@ import {
   commentedWeek,
   createJournal,
   type HandOver,
+  idOf,
   type Journal,
   type JournalComparison,
   type Program,
@@ -259,6 +260,10 @@ export class FileIn extends PostElement {
   /** What is in the place that a program would take is never replaced unseen. */
   #askedOf(app: App, program: Program) {
     const mine = app.view.programs.find(({ id }) => id !== undefined && id === program.id);
+    if (mine && isSameDrill(mine, program)) {
+      return html`<p>${say('file.sameProgram')}</p>
+        <button class="main" @click=${() => this.#useToday(app, mine)}>${say('rack.takeToday')}</button>`;
+    }
     const { chosen } = app.view;
     return html`<program-swap .mine=${mine ?? chosen} .theirs=${program}></program-swap>
       <div class="row">
@@ -326,6 +331,11 @@ export class FileIn extends PostElement {
     this.#note(say('file.inRack', { title: taken.title }));
   }
 
+  async #useToday(app: App, program: Program): Promise<void> {
+    await this.settle();
+    if (await app.act.chooseProgram(idOf(program))) this.#note(say('file.inRack', { title: program.title }));
+  }
+
   /** The coach's days, in the archer's own season. */
   async #takeSeason(app: App, document: Season): Promise<void> {
     const season = { document, editedAt: app.act.instant() };
@@ -368,6 +378,13 @@ export class FileIn extends PostElement {
 }
 
 /** The coach's version under an id of its own, so that the archer's stays beside it. */
+/** Built-in programs have other words in another language: what is done is compared, and not what it is called. */
+function isSameDrill(one: Program, other: Program): boolean {
+  const done = ({ tool, blocks }: Program): string =>
+    JSON.stringify([tool, blocks.map((block) => ({ ...block, title: '' }))]);
+  return done(one) === done(other);
+}
+
 function asAnother(program: Program, { act, view }: App): Program {
   const isTaken = view.programs.some(({ title }) => title === program.title);
   return { ...program, id: act.newId(), title: isTaken ? `${program.title.slice(0, 110)} (2)` : program.title };
