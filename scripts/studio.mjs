@@ -89,7 +89,10 @@ async function createSitting(browser, address, { locale = 'en-GB', hasDemo = fal
       }
       return false;
     },
-    begin: () => page.locator('.begin').first().click(),
+    async begin() {
+      await page.locator('.begin').first().click();
+      await page.locator('lark-drill').waitFor();
+    },
     shoot: () => page.screenshot(),
   };
 }
