@@ -1,6 +1,6 @@
 import type { CoachInvite as Invite } from '@larkhold/box';
 import { say } from '@larkhold/words';
-import { html, nothing, type PropertyValues } from 'lit';
+import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { PostElement } from '../../shell/post-element.ts';
 
@@ -11,6 +11,16 @@ import { PostElement } from '../../shell/post-element.ts';
  */
 @customElement('coach-invite')
 export class CoachInvite extends PostElement {
+  static override styles = [
+    ...PostElement.styles,
+    css`
+      p {
+        max-width: 36rem;
+        margin: 0.7rem 0 1.2rem;
+      }
+    `,
+  ];
+
   @property() payload = '';
   @state() private invite: Invite | 'none' | undefined;
   @state() private isAccepted = false;
