@@ -81,3 +81,11 @@ test('the system’s own colours are those of the page, dark or light', async ()
   style.removeProperty('color-scheme');
   expect(seen).toEqual(['rgb(255, 255, 255)', 'rgb(0, 0, 0)']);
 });
+
+test('a theme that changes within a frame has its own colours at once', () => {
+  const inks = ['light', 'dark'].map((theme) => {
+    document.documentElement.dataset.theme = theme;
+    return chartColours().ink;
+  });
+  expect(new Set(inks).size).toBe(2);
+});
