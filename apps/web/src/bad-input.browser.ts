@@ -10,16 +10,11 @@ import { loadWords, useWords } from '@larkhold/words';
 import { afterEach, expect, test } from 'vitest';
 import { page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp } from './shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp } from './shell/trial-app.ts';
 
 let trial: TrialApp;
 
-afterEach(async () => {
-  trial.close();
-  document.documentElement.style.fontSize = '';
-  useWords(await loadWords('en-GB'));
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 /** A word of German length that nothing may part at a space. */
 const unbroken = (length: number): string => 'Schulterblattspannung'.repeat(Math.ceil(length / 21)).slice(0, length);

@@ -3,18 +3,13 @@ import { loadWords, useWords } from '@larkhold/words';
 import { afterEach, expect, test } from 'vitest';
 import { page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp } from './shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp } from './shell/trial-app.ts';
 
 /** A page that is fetched when it is opened, on a machine with much else to do. */
 const LOADED = { timeout: 30_000 };
 let trial: TrialApp;
 
-afterEach(async () => {
-  trial.close();
-  document.documentElement.style.fontSize = '';
-  useWords(await loadWords('en-GB'));
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 const inPlace = (place: string, selector: string) =>
   trial.page.shadowRoot?.querySelector(place)?.shadowRoot?.querySelector<HTMLElement>(selector);
@@ -58,7 +53,7 @@ test('with twice the text on a phone that lies on its side all four places can b
 });
 
 test.each([320, 390])(
-  'with twice the text a program of the rack is told in words, not in single signs, at %i px',
+  'with twice the text a program of the rack is described in words, not letter by letter, at %i px',
   async (width) => {
     await openGerman('#/rack', width, 844, '200%');
     const told = () => inPlace('lark-rack', 'li p');

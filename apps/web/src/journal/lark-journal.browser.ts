@@ -2,15 +2,11 @@ import { createJournal, type DrillRecord, dayNumber, dayOfNumber } from '@larkho
 import { afterEach, expect, test } from 'vitest';
 import { page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
 
 let trial: TrialApp;
 
-afterEach(async () => {
-  trial.close();
-  document.documentElement.style.fontSize = '';
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 const TODAY = '2026-11-25'; // the trial app's Wednesday
 const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 30_000, heldMs: 30_000, outcome: 'held' } as const;

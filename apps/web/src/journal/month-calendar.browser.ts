@@ -2,14 +2,11 @@ import type { DrillRecord } from '@larkhold/engine';
 import { afterEach, expect, test } from 'vitest';
 import { page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
 
 let trial: TrialApp;
 
-afterEach(async () => {
-  trial.close();
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 30_000, heldMs: 30_000, outcome: 'held' } as const;
 const drill = (date: string, reps: number): DrillRecord => ({

@@ -3,7 +3,7 @@ import { loadWords, useWords } from '@larkhold/words';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { cdp, page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
 
 let trial: TrialApp;
 
@@ -11,11 +11,7 @@ beforeEach(async () => {
   trial = await openTrialApp('#/line');
 });
 
-afterEach(async () => {
-  trial.close();
-  document.documentElement.style.fontSize = '';
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 const begin = () => line()?.querySelector<HTMLButtonElement>('.begin');

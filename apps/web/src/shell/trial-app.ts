@@ -1,5 +1,7 @@
 import { openStore } from '@larkhold/store';
+import { loadWords, useWords } from '@larkhold/words';
 import axe from 'axe-core';
+import { page as frame } from 'vitest/browser';
 import { type AppState, createAppState } from './app-state.ts';
 import '../lark-app.ts';
 import type { LarkApp } from '../lark-app.ts';
@@ -50,6 +52,17 @@ export async function openTrialApp(hash: string, today = '2026-11-25'): Promise<
       document.documentElement.removeAttribute('data-theme');
     },
   };
+}
+
+/**
+ * Closes a trial app, and leaves window, text and words as a test finds them: for after each test of a file that changes any of these.
+ * @param trial the app
+ */
+export async function leaveTrial(trial: TrialApp): Promise<void> {
+  trial.close();
+  document.documentElement.style.fontSize = '';
+  useWords(await loadWords('en-GB'));
+  await frame.viewport(414, 896);
 }
 
 /**

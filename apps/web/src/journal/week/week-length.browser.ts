@@ -3,18 +3,14 @@ import { loadWords, useWords } from '@larkhold/words';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { page as frame } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
-import { openTrialApp, type TrialApp } from '../../shell/trial-app.ts';
+import { leaveTrial, openTrialApp, type TrialApp } from '../../shell/trial-app.ts';
 
 let trial: TrialApp;
 beforeEach(async () => {
   await frame.viewport(390, 844);
   trial = await openTrialApp('#/week');
 });
-afterEach(async () => {
-  trial.close();
-  useWords(await loadWords('en-GB'));
-  await frame.viewport(414, 896);
-});
+afterEach(() => leaveTrial(trial));
 
 const week = () => trial.page.shadowRoot?.querySelector('week-page');
 const inDay = (selector: string) => {
