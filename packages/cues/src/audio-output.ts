@@ -2,7 +2,7 @@ import { Howl, Howler } from 'howler';
 
 /** The audio clock and the way out to the loudspeaker. */
 export interface AudioOutput {
-  /** The context in use, or undefined where there is none. Asked again each time: the library may replace it. */
+  /** The context in use, undefined before there is one. Read again each time: the library may replace it. */
   context(): AudioContext | undefined;
   /** Where sources are connected: the master gain. */
   destination(): AudioNode | undefined;

@@ -80,6 +80,7 @@ export { type HeldSum, heldOf } from './journal/held-of.ts';
 export * from './journal/journal.ts';
 export { journalInstantSchema } from './journal/journal-instant.ts';
 export { keepUnknown } from './journal/keep-unknown.ts';
+export { lastBegun } from './journal/last-drill.ts';
 export { createJournal, mergeJournals, visibleJournal } from './journal/merge-journals.ts';
 export { migrateJournal } from './journal/migrate-journal.ts';
 export { readablePrograms } from './journal/readable-programs.ts';
@@ -118,6 +119,7 @@ export * from './program/built-in-programs.ts';
 export { type Complaint, complaintOf, type Fault, type FoundValue, faultMessage } from './program/fault.ts';
 export { faultSentences } from './program/fault-sentences.ts';
 export * from './program/format-program.ts';
+export { isSameDrill } from './program/is-same-drill.ts';
 export { findJsonFault, type TextPlace } from './program/json-fault.ts';
 export { type ProgramMigration, programVersion } from './program/migrate-program.ts';
 export { nextPrograms } from './program/next-programs.ts';
@@ -134,6 +136,7 @@ export {
   type QuickLineProblem,
 } from './program/quick-line.ts';
 export * from './program/rack-programs.ts';
+export * from './program/read-program-file.ts';
 export { type ReadyLadder, type ReadyLadderKind, readyLadders, type WrittenLadder } from './program/ready-ladders.ts';
 export {
   type Due,

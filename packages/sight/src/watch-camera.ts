@@ -1,7 +1,7 @@
 import { createReplayRecorder, type ReplayClip, type ReplayRecorder } from './record-replay.ts';
 import type { FromSightWorker, ModelFiles, ToSightWorker } from './sight-message.ts';
 
-/** How a camera is doing. `refused`: the person or the browser said no; `none`: there is none; `gone`: it was unplugged or went to sleep; where one comes back it is opened. */
+/** How a camera is doing. `refused`: the person or the browser said no; `none`: no camera was found; `gone`: it was unplugged or went to sleep; where one comes back it is opened. */
 export type CameraState = 'off' | 'asking' | 'looking' | 'refused' | 'none' | 'gone';
 
 /** What a camera is watched with. */

@@ -1,4 +1,4 @@
-import { compareInstants, DEMO_PREFIX, type DrillRecord, monthsOf } from '@larkhold/engine';
+import { DEMO_PREFIX, type DrillRecord, lastBegun, monthsOf } from '@larkhold/engine';
 import { larkMark } from '@larkhold/ui';
 import { ribbonWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
@@ -121,7 +121,9 @@ export class LarkJournal extends PlaceElement {
   }
 
   #last(drills: readonly DrillRecord[]) {
-    const { id, date, reps } = drills.reduce((a, b) => (compareInstants(a.startedAt, b.startedAt) < 0 ? b : a));
+    const last = lastBegun(drills);
+    if (!last) return nothing;
+    const { id, date, reps } = last;
     return html`<a class="last" href=${hrefOf('journal', id)} @click=${() => this.openId === id && this.#toOpened(id)}>
       <span class="dim small">${say('journal.last', { day: date })}</span>
       <lark-hold-ribbon .reps=${reps} .unit=${0.05} words=${ribbonWords(reps)}></lark-hold-ribbon>

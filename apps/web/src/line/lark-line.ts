@@ -174,7 +174,8 @@ export class LarkLine extends PlaceElement {
     const isFirst = view.journal.drills.length === 0 && !view.past;
     // What Begin will begin is on the first screen; how often one should drill comes after it.
     // On a rest day a sentence leads to the numbers, on a first run nobody knows yet what there is to choose.
-    const isChoiceFirst = !isFirst && (prescription.rest ?? seasonRest(view)) === undefined;
+    const isRest = (prescription.rest ?? seasonRest(view)) !== undefined;
+    const isChoiceFirst = !isFirst && !isRest;
     const isDueLow = isFirst || isDueAsEver(view);
     return html`<div class="page">
       <div class="today">
@@ -205,11 +206,7 @@ export class LarkLine extends PlaceElement {
         <leads-on .prescription=${done && next ? next : prescription} ?isDone=${done !== undefined}></leads-on>
         <calls-asked .prescription=${prescription} .programId=${idOf(chosen)}></calls-asked>
       </div>
-      ${beginBar(
-        prescription,
-        { done: done !== undefined, rest: (prescription.rest ?? seasonRest(view)) !== undefined },
-        () => this.#begin(app, prescription),
-      )}
+      ${beginBar(prescription, { done: done !== undefined, rest: isRest }, () => this.#begin(app, prescription))}
       <div class="beside">${this.#beside(app, prescription, next)}</div>
     </div>`;
   }

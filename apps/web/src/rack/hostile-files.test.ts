@@ -1,9 +1,15 @@
 // More than five hundred broken and hostile files, as bytes, from a kept seed: each gets its own words, and the rack stays as it is.
-import { builtInPrograms, formatProgram, largestProgramBytes, parseProgram } from '@larkhold/engine';
+import {
+  builtInPrograms,
+  formatProgram,
+  largestProgramBytes,
+  parseProgram,
+  type ReadProgramFile,
+  readProgramFile,
+} from '@larkhold/engine';
 import { afterAll, describe, expect, it } from 'vitest';
 import { goodFile, hostileKinds, utf8 } from '../../../../tests/fixtures/program/hostile-files.ts';
 import { decodeProgramFile } from './decode-program-file.ts';
-import { type ReadProgramFile, readProgramFile } from './read-program-file.ts';
 
 const rack = Object.freeze([...builtInPrograms]);
 const rackBefore = rack.map(formatProgram).join('');

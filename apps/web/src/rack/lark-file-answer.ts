@@ -3,7 +3,7 @@ import { pieces, problemWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property } from 'lit/decorators.js';
 import '../shell/program-swap.ts';
-import { inPlaceOf, type ReadProgramFile } from './read-program-file.ts';
+import { inPlaceOf, type ReadProgramFile } from '@larkhold/engine';
 
 /**
  * Says what is wrong with a file, or asks what to do with one whose like is in the rack.

@@ -1,5 +1,4 @@
-import type { Program } from '@larkhold/engine';
-import { idOf } from '@larkhold/engine';
+import { asAnother, idOf, inPlaceOf, type Program, type ReadProgramFile, readProgramFile } from '@larkhold/engine';
 import { say, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -14,7 +13,6 @@ import '../shell/lark-notes.ts';
 import { type DecodedFile, decodeProgramFile } from './decode-program-file.ts';
 import './lark-file-answer.ts';
 import { programStrokes } from './program-strokes.ts';
-import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from './read-program-file.ts';
 
 /** What the app was opened with is opened once, however often the archer comes back to the rack. */
 const taken = new WeakSet<readonly File[]>();
@@ -66,12 +64,12 @@ export class LarkRack extends PlaceElement {
       li.chosen {
         border-left-color: var(--accent);
       }
-      /* Today's drill is drawn on the row's own rule. */
       li > div,
       li p {
         flex: 1 1 8rem; /* in large text the button goes below */
         min-width: 0;
       }
+      /* Today's drill is drawn on the row's own rule. */
       .strokes {
         flex: none;
         width: 100%;

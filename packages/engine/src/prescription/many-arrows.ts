@@ -6,7 +6,7 @@ export const MANY_ARROWS = 140;
 
 /**
  * Whether a day's arrows ask for less drilling.
- * @param entry the diary's; undefined where there is none
+ * @param entry the diary's; undefined on a day without an entry
  * @returns true from about two rounds on
  */
 export function hasManyArrows(entry: DayEntry | undefined): boolean {

@@ -1,5 +1,7 @@
-import { builtInPrograms, formatProgram, type Program } from '@larkhold/engine';
 import { expect, test } from 'vitest';
+import { builtInPrograms } from './built-in-programs.ts';
+import { formatProgram } from './format-program.ts';
+import type { Program } from './program.ts';
 import { asAnother, inPlaceOf, readProgramFile } from './read-program-file.ts';
 
 const newId = () => '00000000-0000-4000-8000-000000000001';

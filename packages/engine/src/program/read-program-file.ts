@@ -1,4 +1,7 @@
-import { idOf, type Problem, type Program, parseProgram } from '@larkhold/engine';
+import { parseProgram } from './parse-program.ts';
+import type { Problem } from './problem.ts';
+import type { Program } from './program.ts';
+import { idOf } from './program-id.ts';
 
 /** What a file turned out to be. */
 export type ReadProgramFile =

@@ -1,4 +1,6 @@
 import type { HandOver } from '../exchange/hand-over.ts';
+import type { DrillRecord } from '../journal/drill-record.ts';
+import { lastBegun } from '../journal/last-drill.ts';
 import { totalsByDay } from '../load/totals.ts';
 import { dayNumber } from '../units/calendar-day.ts';
 import { shiftDay, weekdayOf, weekListing } from '../units/iso-weeks.ts';
@@ -13,8 +15,8 @@ export interface ArcherLine {
   handOver: HandOver;
   /** Days with a drill. */
   drilledDays: number;
-  /** The last drill with a rep; absent when there is none in the file. */
-  lastDrill?: HandOver['drills'][number];
+  /** The last drill with a rep; absent when the file has no such drill. */
+  lastDrill?: DrillRecord;
   plannedCount: number;
   /** Of the planned days: those with a drill. */
   doneCount: number;
@@ -49,10 +51,7 @@ export function summarizeArcher(handOver: HandOver, today: string): ArcherLine {
     (latest, date) => (latest === undefined || date > latest ? date : latest),
     undefined,
   );
-  const lastDrill = handOver.drills.reduce<HandOver['drills'][number] | undefined>(
-    (latest, drill) => (drill.reps.length > 0 && (!latest || drill.startedAt > latest.startedAt) ? drill : latest),
-    undefined,
-  );
+  const lastDrill = lastBegun(handOver.drills.filter(({ reps }) => reps.length > 0));
   const since = lastDay ?? handOver.from;
   return {
     handOver,

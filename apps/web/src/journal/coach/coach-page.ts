@@ -209,6 +209,7 @@ export class CoachPage extends PostElement {
     return read;
   }
 
+  /** The file as it came: an archer who is brought back has the same one again. */
   #textOf(handOver: HandOver): string {
     return [...this.#read].find(([, one]) => one === handOver)?.[0] ?? '';
   }
@@ -266,10 +267,10 @@ export class CoachPage extends PostElement {
       <th scope="row">
         <button aria-pressed=${isOpen ? 'true' : 'false'} @click=${() => this.#choose(handOver.archerId)}>${handOver.archer}</button>
       </th>
-      <td class="drill" data-name=${say('coach.lastDrill')}>
+      <td class="drill">
         ${lastDrill ? html`<lark-hold-ribbon .reps=${lastDrill.reps} .unit=${0.03}></lark-hold-ribbon>` : say('coach.nothing')}
       </td>
-      <td class="days" data-name=${say('coach.drilledDays', { days: LOOK_BACK_DAYS })}>
+      <td class="days">
         <lark-day-strip bare .journal=${handOver} .today=${handOver.to}></lark-day-strip>
         <span>${plannedCount > 0 ? say('coach.drilledPlanned', { ...drilled, planned }) : say('coach.drilled', drilled)}</span>
       </td>

@@ -34,14 +34,14 @@ export function endEdit<T>(history: EditHistory<T>): EditHistory<T> {
   return history.mark === undefined ? history : { ...history, mark: undefined };
 }
 
-/** @param history so far. @returns it with the last edit undone; the same one when there is none. */
+/** @param history so far. @returns it with the last edit undone; the same one when there is nothing to undo. */
 export function undo<T>(history: EditHistory<T>): EditHistory<T> {
   const before = history.past.at(-1);
   if (before === undefined) return history;
   return { past: history.past.slice(0, -1), present: before, future: [history.present, ...history.future] };
 }
 
-/** @param history so far. @returns it with the last undo redone; the same one when there is none. */
+/** @param history so far. @returns it with the last undo redone; the same one when there is nothing to redo. */
 export function redo<T>(history: EditHistory<T>): EditHistory<T> {
   const [after, ...future] = history.future;
   if (after === undefined) return history;

@@ -1,4 +1,15 @@
-import { formatProgram, idOf, layOut, type Program, prescribe, timeUnderTensionMs } from '@larkhold/engine';
+import {
+  asAnother,
+  formatProgram,
+  idOf,
+  inPlaceOf,
+  layOut,
+  type Program,
+  prescribe,
+  type ReadProgramFile,
+  readProgramFile,
+  timeUnderTensionMs,
+} from '@larkhold/engine';
 import { blockSentence, cautionsOf, formatDuration, ladderSentences, say, toolWord } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -7,7 +18,6 @@ import { PlaceElement } from '../../shell/place-element.ts';
 import '../lark-file-answer.ts';
 import '@larkhold/ui';
 import { hrefOf } from '../../shell/routing.ts';
-import { asAnother, inPlaceOf, type ReadProgramFile, readProgramFile } from '../read-program-file.ts';
 import { parsePayload, type ReadLink } from './program-link.ts';
 
 /**

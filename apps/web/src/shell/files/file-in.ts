@@ -1,9 +1,11 @@
 import {
+  asAnother,
   type CoachAnswer,
   commentedWeek,
   createJournal,
   type HandOver,
   idOf,
+  isSameDrill,
   type Journal,
   type JournalComparison,
   type Program,
@@ -270,7 +272,7 @@ export class FileIn extends PostElement {
         ${
           mine
             ? html`<button @click=${() => this.#takeProgram(app, program)}>${say('swap.replace')}</button>
-                <button class="main" @click=${() => this.#takeProgram(app, asAnother(program, app))}>${say('swap.both')}</button>`
+                <button class="main" @click=${() => this.#takeProgram(app, asAnother(program, app.view.programs, app.act.newId))}>${say('swap.both')}</button>`
             : html`<button class="main" @click=${() => this.#takeProgram(app, program)}>${say('file.takeOn', { title: program.title })}</button>`
         }
       </div>`;
@@ -375,19 +377,6 @@ export class FileIn extends PostElement {
     if (this.incoming?.kind === 'hand-over' && this.name === this.post?.archer?.coach) void this.post?.putAnswerAway();
     this.incoming = undefined;
   };
-}
-
-/** The coach's version under an id of its own, so that the archer's stays beside it. */
-/** Built-in programs have other words in another language: what is done is compared, and not what it is called. */
-function isSameDrill(one: Program, other: Program): boolean {
-  const done = ({ tool, blocks }: Program): string =>
-    JSON.stringify([tool, blocks.map((block) => ({ ...block, title: '' }))]);
-  return done(one) === done(other);
-}
-
-function asAnother(program: Program, { act, view }: App): Program {
-  const isTaken = view.programs.some(({ title }) => title === program.title);
-  return { ...program, id: act.newId(), title: isTaken ? `${program.title.slice(0, 110)} (2)` : program.title };
 }
 
 declare global {

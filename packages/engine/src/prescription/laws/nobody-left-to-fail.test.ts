@@ -195,7 +195,7 @@ describe('nobody is left to fail', { timeout: 300_000 }, () => {
     expect(askedBy(next).holdMs).toBeLessThan(30_000);
   });
 
-  it('rests get longer by quarters of the file’s own and in half seconds, and it is told so', () => {
+  it('rests get longer by quarters of the file’s own and in half seconds, and the reason says so', () => {
     const program = trialProgram({ sets: 1, reps: 5, rest: { seconds: 15 }, setRest: 15 });
     let records: DrillRecord[] = [];
     const seen: [restSeconds: number, told: string][] = [];
