@@ -1,19 +1,14 @@
+import type { DayStyle, Given, ParametersOf as NeedsOf, NumberStyle } from '@larkhold/engine';
 import { type Formatters, IntlMessageFormat, type Formats as Styles } from 'intl-messageformat';
 import { loadTexts, textsOf } from '#texts';
-import { createFormats, type DayStyle, type Formats } from './formats.ts';
+import { createFormats, type Formats } from './formats.ts';
 import { type Language, languageOf, localeOf } from './language.ts';
 import type { EnglishMessages, MessageKey } from './message-key.ts';
-import type { MessageParameters, NumberStyle } from './message-parameters.ts';
 
-type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extends (all: infer All) => void
-  ? All
-  : never;
+export type { Given };
 
 /** What a sentence needs; where the key may be one of several, what all of them need. */
-export type ParametersOf<Key extends MessageKey> = Both<MessageParameters<EnglishMessages[Key]>>;
-
-/** The parameters as they follow a key: nothing where the sentence needs nothing. */
-export type Given<Needs> = keyof Needs extends never ? [] : [parameters: Needs];
+export type ParametersOf<Key extends MessageKey> = NeedsOf<EnglishMessages, Key>;
 
 /** The parameters of a sentence in pieces: what is a string may be a piece of another kind, as a button. */
 export type PiecesOf<Needs, Piece> = {

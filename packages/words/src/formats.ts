@@ -1,8 +1,9 @@
+import type { DayStyle } from '@larkhold/engine';
+
+export type { DayStyle };
+
 /** Metric or imperial, as the kit says. */
 export type Units = 'metric' | 'imperial';
-
-/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', that with its year, '25 November 2026', '25 November', 'Wed 25'. */
-export type DayStyle = 'long' | 'longYear' | 'short' | 'shortYear' | 'year' | 'plain' | 'ofMonth';
 
 /** Numbers, times and days as one locale writes them. */
 export interface Formats {

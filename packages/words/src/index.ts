@@ -1,3 +1,4 @@
+export type { MessageParameters, NumberStyle } from '@larkhold/engine';
 export * from './block-numbers.ts';
 export * from './built-in-words.ts';
 export * from './calendar-words.ts';
@@ -14,7 +15,6 @@ export { isSpoken, type Language, languageOf, languages, languageTags, localeOf 
 export * from './leads-words.ts';
 export * from './locale-here.ts';
 export * from './message-key.ts';
-export * from './message-parameters.ts';
 export * from './phase-words.ts';
 export * from './place-words.ts';
 export * from './present-words.ts';

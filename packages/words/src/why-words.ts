@@ -1,19 +1,7 @@
-import {
-  type AskedNumber,
-  type LadderFacts,
-  type PrescribedBlock,
-  type Prescription,
-  READY_MS,
-  type Reason,
-  timelineDurationMs,
-} from '@larkhold/engine';
+import { type AskedNumber, type Prescription, sayWhy } from '@larkhold/engine';
 import type { Words } from './create-words.ts';
 import { presentWords } from './present-words.ts';
-import { reasonWords } from './reason-words.ts';
-
-type OfBlock = Exclude<AskedNumber, 'duration'>;
-/** A reason that says where a block is on its ladder. */
-type LadderReason = Extract<Reason, { facts: LadderFacts }>;
+import { sayerOf } from './sayer-of.ts';
 
 /**
  * Why a number of a prescription is what it is.
@@ -29,81 +17,5 @@ export function whyWords(
   number: AskedNumber,
   words: Words = presentWords(),
 ): string[] {
-  if (number === 'duration') return durationWhy(prescription, words);
-  const { reasons, rest } = prescription;
-  const today = prescription.blocks.find((one) => one.block === block);
-  if (!today) {
-    const leftOut = ['minutes', 'halfHour', 'pain', 'painAgain', 'clicker', 'cap'];
-    const whys = reasons.filter(({ rule }) => leftOut.includes(rule)).concat(rest ?? []);
-    return [words.say('why.leftOut'), ...whys.map((reason) => reasonWords(reason, words))];
-  }
-  const value = words.say(`why.${number}`, { value: valueWords(today, number, words) });
-  const test = reasons.find(({ rule }) => rule === 'test');
-  if (test) return [value, words.say('why.asProgram'), reasonWords(test, words)];
-  const ladder = reasons.find(
-    (reason): reason is LadderReason => reason.block === block && 'startHold' in reason.facts,
-  );
-  const later = reasons.filter(
-    (reason) =>
-      reason !== ladder && reason.acts?.includes(number) && (reason.block === undefined || reason.block === block),
-  );
-  return [
-    value,
-    ...(ladder ? ladderWhy(ladder, number, words) : [words.say('why.asProgram')]),
-    ...later.map((reason) => reasonWords(reason, words)),
-  ];
-}
-
-function valueWords(today: PrescribedBlock, number: OfBlock, words: Words): string {
-  if (number === 'sets' || number === 'reps') return words.count(today[number]);
-  if (number === 'addedWeight') return words.weight(today.addedWeightLbf, 'imperial');
-  return words.duration(today[`${number}Ms`]);
-}
-
-function ladderWhy(ladder: LadderReason, number: OfBlock, words: Words): string[] {
-  const { facts } = ladder;
-  if (number === 'draw' || number === 'letDown') return [words.say('why.asProgram')];
-  if (number === 'rest') return restWhy(facts, words);
-  if (number === 'setRest') {
-    return [words.say(facts.setRestFrom === undefined ? 'why.asProgram' : 'why.restAsReps')];
-  }
-  const start = leverWords(facts, `start${capital(number)}`, words);
-  if (ladder.rule === 'fixed') return [words.say('why.fixed', { value: start })];
-  const isDecided = ladder.acts?.includes(number) ?? false;
-  if (ladder.rule === 'start' || (facts[`start${capital(number)}`] === facts[number] && !isDecided)) {
-    return [words.say('why.begins', { value: start })];
-  }
-  const { level, top } = facts;
-  const step = words.say('why.step', { start, level, top, value: leverWords(facts, number, words) });
-  return isDecided ? [step, reasonWords(ladder, words)] : [step];
-}
-
-function restWhy({ restTimesHold, restHold, restFactor }: LadderFacts, words: Words): string[] {
-  const longer = restFactor === undefined ? [] : [words.say('why.restLonger', { times: restFactor })];
-  if (restTimesHold === undefined) return [words.say('why.asProgram'), ...longer];
-  return [words.say('why.restTimes', { times: restTimesHold, hold: (restHold ?? 0) * 1000 }), ...longer];
-}
-
-type Lever = 'sets' | 'reps' | 'hold' | 'addedWeight';
-const capital = <Name extends Lever>(name: Name): Capitalize<Name> =>
-  (name.charAt(0).toUpperCase() + name.slice(1)) as Capitalize<Name>;
-
-function leverWords(facts: LadderFacts, lever: Lever | `start${Capitalize<Lever>}`, words: Words): string {
-  const value = facts[lever];
-  if (/hold$/i.test(lever)) return words.duration(value * 1000);
-  return /weight$/i.test(lever) ? words.weight(value, 'imperial') : words.count(value);
-}
-
-function durationWhy({ blocks, durationMs, reasons }: Prescription, words: Words): string[] {
-  const between = blocks.slice(0, -1).reduce((sum, { setRestMs }) => sum + setRestMs, 0);
-  return [
-    words.say('why.duration', { value: words.duration(durationMs) }),
-    words.say('why.getReady', { ms: READY_MS }),
-    ...blocks.map((block) => {
-      const { title, sets, reps } = block;
-      return words.say('why.blockTakes', { title, sets, reps, ms: timelineDurationMs([block]) - READY_MS });
-    }),
-    ...(between > 0 ? [words.say('why.between', { ms: between })] : []),
-    ...reasons.filter(({ acts }) => acts?.includes('duration')).map((reason) => reasonWords(reason, words)),
-  ];
+  return sayWhy(prescription, block, number, sayerOf(words));
 }

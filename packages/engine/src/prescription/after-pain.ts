@@ -6,7 +6,7 @@ import type { KnownToday } from './known-today.ts';
 import { lessReasons } from './less-reasons.ts';
 import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { STAGE_KEEP } from './todays-eases.ts';
 
 /** How much the hold and the time at full draw may grow after pain over the most that was done since, as a share; or by one second and one rep. Own: no source. */

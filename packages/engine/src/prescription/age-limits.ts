@@ -6,7 +6,7 @@ import { doseOf, withDose } from './block-dose.ts';
 import { type Dose, leastOf, totalSeconds } from './dose.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { lessFacts } from './todays-eases.ts';
 
 // Bands of age: usarchery.org 2020, "Developing strength and endurance with SPTs": under 11 band, 12-15 light bow. 11 itself is in no band and

@@ -7,7 +7,7 @@ import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { AskedDrill, ProgramState } from './program-state.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 /** From one drill to the next the time at full draw grows by a fifth at most. Own: no source. */
 const GROWS_AT_MOST = 1.2;

@@ -1,6 +1,7 @@
 import type { Archer } from '../archer/archer.ts';
 import type { Program } from '../program/program.ts';
-import { dateWords } from './number-words.ts';
+import { fillSentence } from '../units/fill-sentence.ts';
+import { cautionSentences } from './prescription-sentences.ts';
 
 /** What a caution reads, by its rule. */
 export interface CautionFacts {
@@ -21,31 +22,13 @@ export interface CautionFacts {
 /** One caution as data. */
 export type Caution = { [R in keyof CautionFacts]: { rule: R; facts: CautionFacts[R] } }[keyof CautionFacts];
 
-const sentences: { [R in keyof CautionFacts]: (facts: CautionFacts[R]) => string } = {
-  painOn: ({ on }) =>
-    `There was pain on ${dateWords(on)}. Stop today if it comes again, and see a doctor or a physiotherapist if it stays. Pain is pain in a joint or a sharp pain, not tired muscles.`,
-  lighterTool: ({ days }) =>
-    `${days} days without a bow or a band: begin with lighter limbs or a stretch band, and without added weight.`,
-  youngChild: () => 'Under 12: a stretch band only, with a coach or another adult beside you.',
-  young: () => 'Under 16: a light bow, no added weight, and a coach who knows the plan.',
-  compound: () =>
-    'A compound bow pulls hard as it is let down, and this drill lets down often. Keep both elbows high, let down slowly, and have a coach watch you first.',
-  dryFire: () => 'Never let go of a drawn string with no arrow on it. Let down slowly, every time.',
-  band: () => 'Check the band for cracks, anchor it well, and keep it out of line with your eyes.',
-  flexible: () => 'An arrow is on the string: stand close to a safe backstop, with nobody near the line of flight.',
-  structural: () => 'Learn this drill from a qualified coach before you do it alone.',
-  opposite: () => 'The opposite hand is weaker: take a lighter bow or a band.',
-  stopOnPain: () => 'Warm up first. Stop on pain; if it stays, see a doctor or a physiotherapist.',
-  coachFirst: () => "A qualified coach's word, club rules and local rules come before this plan.",
-};
-
 /**
  * A caution in words.
  * @param caution its rule and facts
  * @returns one or two plain sentences
  */
 export function cautionWords({ rule, facts }: Caution): string {
-  return (sentences[rule] as (facts: unknown) => string)(facts);
+  return fillSentence(cautionSentences[`caution.${rule}`], facts);
 }
 
 /**

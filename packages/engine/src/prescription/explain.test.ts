@@ -15,7 +15,7 @@ describe('explain', () => {
   it('says where the hold and the rest come from', () => {
     const prescription = prescribe({ program: trialProgram(), records, today });
     expect(explain(prescription, 0, 'hold')).toBe(
-      'Hold: 35 s. The program begins with 30 s; step 1 of 15 on its ladder is 35 s. Holds: hold 30 s to 35 s, because of 2 clean days in a row, the last on 22 November. 2 more clean days lead on: hold 35 s to 40 s.',
+      'Hold: 35 s. The program begins with 30 s; step 1 of 15 on its ladder is 35 s. Holds: hold 30 s to 35 s, after 2 clean days in a row, the last on 22 November. 2 more clean days lead on: hold 35 s to 40 s.',
     );
     expect(explain(prescription, 0, 'rest')).toBe(
       'Rest between reps: 1 min 10 s. 2 times a hold of 35 s: a shorter hold does not shorten the rest.',
@@ -24,7 +24,7 @@ describe('explain', () => {
     expect(explain(prescription, 0, 'addedWeight')).toBe('Added weight: 0 lb. The program begins with 0 lb.');
     // 2 x (5 x 41 + 4 x 70) + 120 = 1090 s, and 10 s to get ready.
     expect(explain(prescription, 0, 'duration')).toBe(
-      'Length: 18 min 20 s. 10 s to get ready; Holds 2 sets of 5 reps 18 min 10 s.',
+      'Length: 18 min 20 s. 10 s to get ready. Holds: 2 sets of 5 reps, 18 min 10 s.',
     );
   });
 

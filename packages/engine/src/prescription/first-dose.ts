@@ -9,7 +9,7 @@ import { halfSeconds } from './dose.ts';
 import type { KnownToday } from './known-today.ts';
 import { ladderFacts } from './ladder-reason.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 /** Where only little was ever asked, a first hold is at least so much of the foot's: too little is no kindness either. Own: no source. */
 const CAUTIOUS_SHARE = 0.5;

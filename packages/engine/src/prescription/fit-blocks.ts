@@ -1,7 +1,7 @@
 import { fitToLimit } from './fit-minutes.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 
 /** The minutes a drill has, and whether somebody gave them or they are ours. */

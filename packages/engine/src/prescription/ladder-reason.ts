@@ -7,7 +7,7 @@ import type { BlockMove, BlockState } from './block-state.ts';
 import type { Dose } from './dose.ts';
 import { type May, nextUp, stepUp } from './move-block.ts';
 import type { LadderFacts, MoveFacts, Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 /**
  * Where a block's numbers come from, before today asks for less.

@@ -4,7 +4,7 @@ import { growthLimitsOf } from './block-rules.ts';
 import type { KnownToday } from './known-today.ts';
 import type { Limited } from './limited.ts';
 import type { PrescribedBlock } from './prescription.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 const WEEK = 7;
 const WEEKS = 4;

@@ -1,6 +1,6 @@
 import type { Dose } from './dose.ts';
 import type { Reason, RuleFacts } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 /** What a limit made of a block. */
 interface Took {

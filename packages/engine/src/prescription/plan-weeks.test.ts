@@ -37,7 +37,7 @@ describe('planWeeks', () => {
     const [first] = planWeeks({ ...monday, records, weeks: 1 });
     const { blocks, durationMs } = prescribe({ program, records, today: '2026-11-23' });
     expect(first).toMatchObject({ durationMs, heldMs: 350_000, drills: [{ holdMs: blocks[0]!.holdMs }] });
-    expect(first!.reasons[0]!.change).toMatch(/^Holds: hold 30 s to 35 s, because of 2 clean days/);
+    expect(first!.reasons[0]!.change).toMatch(/^Holds: hold 30 s to 35 s, after 2 clean days/);
   });
 
   it('says of every day where its numbers come from', () => {

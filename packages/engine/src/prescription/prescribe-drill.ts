@@ -20,7 +20,7 @@ import { limitsAfterEase } from './limits-after-ease.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import { isCutDay } from './program-state.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 import { deload, easeBlock } from './todays-eases.ts';

@@ -6,7 +6,7 @@ import { rulesOf } from './block-rules.ts';
 import type { KnownToday } from './known-today.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { restDay } from './rest-day.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 

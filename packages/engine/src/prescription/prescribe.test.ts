@@ -23,7 +23,7 @@ describe('the ladder', () => {
     const today = prescribe({ program: trialProgram(), records, today: '2026-11-25' });
     expect(today.blocks[0]).toMatchObject({ holdMs: 35_000, restMs: 70_000 });
     expect(today.reasons[0]!.change).toBe(
-      'Holds: hold 30 s to 35 s, because of 2 clean days in a row, the last on 22 November. 2 more clean days lead on: hold 35 s to 40 s.',
+      'Holds: hold 30 s to 35 s, after 2 clean days in a row, the last on 22 November. 2 more clean days lead on: hold 35 s to 40 s.',
     );
   });
 

@@ -14,7 +14,7 @@ import { prescribeDrill } from './prescribe-drill.ts';
 import { prescribeTest } from './prescribe-test.ts';
 import type { Prescription } from './prescription.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 import { validProgram } from './valid-program.ts';
 

@@ -4,7 +4,7 @@ import { MOST_DAYS_IN_ROW, YOUNG_UNTIL_YEARS } from '../season/due-today.ts';
 import { dayOfNumber } from '../units/calendar-day.ts';
 import type { KnownToday } from './known-today.ts';
 import type { Reason } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 
 /**
  * Whether today is better without a drill.

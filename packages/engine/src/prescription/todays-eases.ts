@@ -13,7 +13,7 @@ import { hasManyArrows, MANY_ARROWS } from './many-arrows.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import { isLighter, LAST_DRILLS } from './program-state.ts';
 import type { Reason, RuleFacts } from './reason.ts';
-import { reasonOf } from './reason-words.ts';
+import { reasonOf } from './reason-of.ts';
 import { taper } from './taper.ts';
 
 // The shares are ours, and err to less: common practice, no source.

@@ -3,9 +3,8 @@ const wanted =
   '{wanted, select, start {an opening curly bracket} value {a value, such as 30, true or a text in quotes} valueOrEnd {a value or a closing square bracket} key {a key in quotes} keyOrEnd {a key in quotes or a closing curly bracket} colon {a colon} memberEnd {a comma or a closing curly bracket} entryEnd {a comma or a closing square bracket} quote {a closing quote} escape {one of the escapes of JSON, such as \\n or \\u00e9} hex {four hexadecimal digits} straight {a straight double quote} number {a number such as 30, 0.5 or -2} other {the end of the file}}' as const;
 
 /**
- * Everything that can be wrong in a file, in English: the only place for it. Unicode (ICU) message format, as far as `faultMessage` knows
- * it: `{name}`, `{name, number}`, plural and select without anything nested, and braces in quotes. `packages/words` has the same keys in
- * every other language.
+ * Everything that can be wrong in a file, in English: the only place for it. Unicode (ICU) message format, as far as
+ * `fillSentence` knows it. `packages/words` has the same keys in every other language.
  */
 export const faultSentences = {
   // What is found, and where a key is lacking: said before and after the fault itself.

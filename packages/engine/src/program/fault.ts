@@ -1,4 +1,5 @@
 import type * as z from 'zod';
+import { fillSentence } from '../units/fill-sentence.ts';
 import { faultSentences } from './fault-sentences.ts';
 import type { Lever } from './program.ts';
 
@@ -85,9 +86,9 @@ export interface Complaint {
 export function faultMessage({ fault, missing, found }: Complaint): string {
   const { rule, ...facts } = fault;
   return [
-    missing === undefined ? '' : fill(faultSentences['fault.missing'], { key: missing }),
-    fill(faultSentences[`fault.${rule}`], facts),
-    found === undefined ? '' : fill(faultSentences[foundKey(found)], found),
+    missing === undefined ? '' : fillSentence(faultSentences['fault.missing'], { key: missing }),
+    fillSentence(faultSentences[`fault.${rule}`], facts),
+    found === undefined ? '' : fillSentence(faultSentences[foundKey(found)], found),
   ]
     .filter((sentence) => sentence !== '')
     .join(' ');
@@ -96,23 +97,6 @@ export function faultMessage({ fault, missing, found }: Complaint): string {
 /** The sentence that shows a value. */
 function foundKey({ kind }: FoundValue): 'fault.found' | 'fault.foundList' | 'fault.foundObject' {
   return ({ text: 'fault.found', list: 'fault.foundList', object: 'fault.foundObject' } as const)[kind];
-}
-
-/** Fills in a sentence. A library does this in `packages/words`; the engine has English only, and four forms. */
-function fill(sentence: string, facts: object): string {
-  const fact = (name: string): unknown => Reflect.get(facts, name);
-  return sentence
-    .replace(
-      /\{(\w+), (plural|select), ((?:\w+ \{[^{}]*\} ?)+)\}/g,
-      (_, name: string, kind: string, options: string) => {
-        const value = fact(name);
-        const wanted = kind === 'plural' ? (value === 1 ? 'one' : 'other') : String(value);
-        const words = (key: string) => new RegExp(`(?:^| )${key} \\{([^{}]*)\\}`).exec(options)?.[1];
-        return (words(wanted) ?? words('other') ?? '').replace('#', String(value));
-      },
-    )
-    .replace(/\{(\w+)\}/g, (_, name: string) => String(fact(name)))
-    .replace(/'([{}][^']*)'/g, '$1');
 }
 
 /** Longer values are shortened when they are shown. */

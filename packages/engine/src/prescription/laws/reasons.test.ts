@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { anyLifePlan, live } from '../../../../../tests/fixtures/prescription/any-life.ts';
 import { builtInPrograms } from '../../program/built-in-programs.ts';
 import { explain } from '../explain.ts';
-import { reasonOf } from '../reason-words.ts';
+import { reasonOf } from '../reason-of.ts';
 import { trialProgram, trialRecord } from '../trial-history.ts';
 
 // Law: every number has its reason, every reason is data, and its sentence is made from its facts alone; every ease says so.

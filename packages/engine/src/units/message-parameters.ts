@@ -1,4 +1,5 @@
-import type { DayStyle } from './formats.ts';
+/** How a day is written: 'Wednesday 25 November', the same with its year, 'Wed 25 Nov', that with its year, '25 November 2026', '25 November', 'Wed 25'. */
+export type DayStyle = 'long' | 'longYear' | 'short' | 'shortYear' | 'year' | 'plain' | 'ofMonth';
 
 /** How a message may write a number: `{name, number, seconds}`. Times are milliseconds, shares 0 to 1. */
 export type NumberStyle = 'tenths' | 'seconds' | 'duration' | 'minutes' | 'share' | 'ratio' | 'impulse';
@@ -74,3 +75,13 @@ type Simple<Head extends string> = Head extends `${infer Name}, number, ${Number
           : [Head, string];
 
 type Trim<Text extends string> = Text extends ` ${infer Rest}` | `${infer Rest} ` ? Trim<Rest> : Text;
+
+type Both<Union> = (Union extends unknown ? (one: Union) => void : never) extends (all: infer All) => void
+  ? All
+  : never;
+
+/** What a sentence needs; where the key may be one of several, what all of them need. */
+export type ParametersOf<Messages, Key extends keyof Messages> = Both<MessageParameters<Messages[Key] & string>>;
+
+/** The parameters as they follow a key: nothing where the sentence needs nothing. */
+export type Given<Needs> = keyof Needs extends never ? [] : [parameters: Needs];
