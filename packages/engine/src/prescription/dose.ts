@@ -77,3 +77,8 @@ export function fewerReps(dose: Dose, limitSeconds: number): Dose {
   }
   return { ...dose, sets: 1, reps: 1 };
 }
+
+/** Whether two doses ask the same. */
+export function isSameDose(a: Dose, b: Dose): boolean {
+  return a.hold === b.hold && a.reps === b.reps && a.sets === b.sets && a.addedWeight === b.addedWeight;
+}

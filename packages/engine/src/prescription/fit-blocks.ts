@@ -2,6 +2,7 @@ import { fitToLimit } from './fit-minutes.ts';
 import type { PrescribedBlock } from './prescription.ts';
 import type { Reason } from './reason.ts';
 import { reasonOf } from './reason-of.ts';
+import { timeUnderTensionMs } from './time-under-tension.ts';
 import { timelineDurationMs } from './timeline-duration.ts';
 
 /** The minutes a drill has, and whether somebody gave them or they are ours. */
@@ -25,7 +26,7 @@ export function fitBlocks(
   const limitMs = room.minutes * 60_000;
   if (blocks.length === 0 || timelineDurationMs(blocks) <= limitMs) return { blocks, reasons: [] };
   const fitted = [...fitToLimit(blocks, limitMs)];
-  const sharePercent = Math.round((100 * heldMs(fitted)) / heldMs(blocks));
+  const sharePercent = Math.round((100 * timeUnderTensionMs({ blocks: fitted })) / timeUnderTensionMs({ blocks }));
   const isHoldCut = fitted.some((kept) => kept.holdMs < blocks.find(({ block }) => block === kept.block)!.holdMs);
   const acts = isHoldCut ? (['sets', 'reps', 'hold', 'duration'] as const) : (['sets', 'reps', 'duration'] as const);
   const facts = { minutes: room.minutes, sharePercent, counts: counts(fitted) };
@@ -43,8 +44,4 @@ function givenUp(block: PrescribedBlock, fitted: readonly PrescribedBlock[]): Re
   const from = { fromSets: block.sets, fromReps: block.reps, fromHold: block.holdMs / 1000 };
   const facts = { title: block.title, ...from, sets, reps, hold: holdMs / 1000 };
   return [reasonOf('shorter', facts, { block: block.block })];
-}
-
-function heldMs(blocks: readonly PrescribedBlock[]): number {
-  return blocks.reduce((sum, { sets, reps, holdMs }) => sum + sets * reps * holdMs, 0);
 }

@@ -1,6 +1,6 @@
 import type { BlockRules } from './block-rules.ts';
 import { type BlockState, copyOf, type EaseCause } from './block-state.ts';
-import { type Dose, halfSeconds, leastHold, leastOf, mostOf, shrink, totalSeconds } from './dose.ts';
+import { type Dose, halfSeconds, isSameDose, leastHold, leastOf, mostOf, shrink, totalSeconds } from './dose.ts';
 import { afterLayoff, LAYOFF_FROM_DAYS, LEAST_KEEP, YEAR_AWAY_DAYS } from './layoff.ts';
 
 /** A first bad day after good ones leaves at least so much of the hold, and a second one running. Own: the law says a third at most. */
@@ -119,7 +119,7 @@ export function layOff(state: BlockState, rules: BlockRules, day: number, days: 
   // Being away again and again does not lead down for ever: a quarter is left of what was worked with before.
   const least = leastOf(dose, shrink(before, LEAST_KEEP, leastHold(rules.path[0]!)));
   const to = isYear ? away : { ...mostOf(away, least), addedWeight: away.addedWeight };
-  if (isSame(to, dose)) return state;
+  if (isSameDose(to, dose)) return state;
   return Object.assign(copyOf(state), {
     dose: to,
     level: isYear ? 0 : level,
@@ -151,7 +151,7 @@ function comeBack(state: BlockState, rules: BlockRules, day: number): BlockState
     addedWeight: dose.addedWeight,
   };
   state.back = back.days > 1 ? { dose: back.dose, days: back.days - 1 } : undefined;
-  if (isSame(to, dose)) return state;
+  if (isSameDose(to, dose)) return state;
   state.move = { kind: 'recover', day, from: dose, to, because: 1 };
   state.dose = to;
   state.cleanDays = 0;
@@ -171,13 +171,9 @@ export function nextUp(state: BlockState, rules: BlockRules, may: May): { days: 
   const now = copyOf(state);
   for (let days = 1; days <= most; days++) {
     goUp(now, rules, 0, may);
-    if (now.level !== state.level || !isSame(now.dose, state.dose)) return { days, dose: now.dose };
+    if (now.level !== state.level || !isSameDose(now.dose, state.dose)) return { days, dose: now.dose };
   }
   return undefined;
-}
-
-function isSame(a: Dose, b: Dose): boolean {
-  return a.hold === b.hold && a.reps === b.reps && a.sets === b.sets && a.addedWeight === b.addedWeight;
 }
 
 /**

@@ -5,7 +5,17 @@ import { levers } from './asked-number.ts';
 import { doseOf, withDose } from './block-dose.ts';
 import type { BlockRules } from './block-rules.ts';
 import type { BlockState } from './block-state.ts';
-import { type Dose, fewerReps, fewestOf, halfSeconds, leastHold, leastOf, shrink, totalSeconds } from './dose.ts';
+import {
+  type Dose,
+  fewerReps,
+  fewestOf,
+  halfSeconds,
+  isSameDose,
+  leastHold,
+  leastOf,
+  shrink,
+  totalSeconds,
+} from './dose.ts';
 import { HARD_EFFORT } from './judge-drill.ts';
 import type { KnownToday } from './known-today.ts';
 import { afterLayoff, LAYOFF_FROM_DAYS } from './layoff.ts';
@@ -55,7 +65,7 @@ export function easeBlock(
     if (!found) continue;
     const next = leastOf(dose, found.dose);
     isEased = true;
-    if (!isSame(next, dose)) reasons.push(found.reasonFor(dose, next));
+    if (!isSameDose(next, dose)) reasons.push(found.reasonFor(dose, next));
     dose = next;
   }
   const cuts = [deload(work, known), seasonal(known), tapered(known), effort(known), heavy(known), ...arrows(known)];
@@ -65,7 +75,7 @@ export function easeBlock(
   const less = fewestOf(dose, fewerReps(withoutAway(work, worked, full, known), keep * totalSeconds(full)));
   const isLess = totalSeconds(less) < totalSeconds(dose);
   // A graver cause has reduced it by as much already; where nothing acted, even the least there is must say so.
-  if (isLess || (reasons.length === 0 && isSame(worked, full))) {
+  if (isLess || (reasons.length === 0 && isSameDose(worked, full))) {
     const facts = { title: work.block.title, keep, from: full.reps, reps: less.reps, sets: less.sets, hold: less.hold };
     reasons.push(
       reasonOf(deepest.rule, { ...deepest.facts, ...facts } as never, {
@@ -96,7 +106,7 @@ function away({ rules, state, block }: Work, dose: Dose, { daysAway, archer }: K
   const isOlder = (archer.ageYears ?? 0) > 45;
   const to = afterLayoff(dose, state.level, daysAway, rules, isOlder);
   // However little is left already: after a week away nothing rises.
-  if (isSame(to, dose) && daysAway < LAYOFF_FROM_DAYS) return undefined;
+  if (isSameDose(to, dose) && daysAway < LAYOFF_FROM_DAYS) return undefined;
   const more = { days: daysAway, isOlder: isOlder && daysAway >= LAYOFF_FROM_DAYS ? 1 : 0 };
   return { dose: to, reasonFor: (from, next) => lessReason('away', block, from, next, more) };
 }
@@ -141,10 +151,6 @@ export function lessFacts(title: string, from: Dose, to: Dose) {
     ...{ title, fromHold: from.hold, hold: to.hold, fromReps: from.reps, reps: to.reps },
     ...{ fromSets: from.sets, sets: to.sets, fromAddedWeight: from.addedWeight, addedWeight: to.addedWeight },
   };
-}
-
-function isSame(a: Dose, b: Dose): boolean {
-  return a.hold === b.hold && a.reps === b.reps && a.sets === b.sets && a.addedWeight === b.addedWeight;
 }
 
 /** Who shoots as much on every day with a drill is eased by it each time, and still climbs: else the cap would hold them where they are for good. */
