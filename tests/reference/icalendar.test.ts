@@ -53,7 +53,7 @@ describe('iCalendar', () => {
     const german = eventsOf(formatCalendar(journal, { madeAt, words: calendarWords(createWords('de')) }));
     expect(german.map(({ summary }) => plain(summary))).toEqual([
       'Slow; steady, and \\ back: 1 von 2 gehalten',
-      '60 Pfeile, Blankscheibe',
+      '60 Pfeile, leere Scheibe',
     ]);
   });
 

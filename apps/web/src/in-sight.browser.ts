@@ -41,7 +41,7 @@ test.each([
 ])('in German and twice the text Save is whole on the bench, at %i x %i', async (width, height) => {
   await openGerman('#/bench/new', width, height, '200%');
   const save = () => inPlace('bench-page', '.bar button.main');
-  await expect.poll(() => save()?.textContent?.trim(), LOADED).toBe('Sichern');
+  await expect.poll(() => save()?.textContent?.trim(), LOADED).toBe('Speichern');
   await expect.poll(async () => shareInSight(save()!)).toBeGreaterThan(0.99);
 });
 

@@ -78,7 +78,7 @@ it('says what today counts for and what leads on in one place, and leaves it out
   expect(leadsWords(prescribe({ ...input, minutes: 3 }), english)[0]).toMatch(/holds the place/);
   const lighter = { rule: 'lighterWeek', keepRatio: 0.2, block: 'Base', week: 3, ofWeeks: 4 } as const;
   expect(leadsWords(prescribe({ ...input, lighter }), english)[0]).toMatch(/holds the place and does not climb/);
-  expect(leadsWords(prescribe({ ...input, lighter }), german)[0]).toMatch(/hält es den Platz und steigt nicht/);
+  expect(leadsWords(prescribe({ ...input, lighter }), german)[0]).toMatch(/hält es die Stufe und steigt nicht/);
   const without = whole.reasons.map((reason) => reasonWithoutNext(reason, english)).join(' ');
   expect(without).not.toMatch(/leads? on/);
   const hurt = prescribe({ ...input, days: [{ date: '2026-11-25', pain: true }] });

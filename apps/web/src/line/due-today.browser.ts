@@ -89,7 +89,7 @@ test('a test is due alone; a program that nobody has is reported', async () => {
   await expect.poll(title).toBe('Baseline test');
   expect(textOf(part('due-today'))).toContain('A test is due today');
   await putSeason(wednesday('Nobody has this'));
-  await expect.poll(() => textOf(part('rest-day'))).toContain('Due today is Nobody has this');
+  await expect.poll(() => textOf(part('rest-day'))).toContain('Due today: Nobody has this');
 });
 
 test('what the archer chooses is for today only, and the season says what it has', async () => {

@@ -121,9 +121,9 @@ export const reasonSentences = {
     'There was a drill on {on, date, plain}. From 8 to 15, two or three days a week and never two running: rest today (2014 international consensus, Lloyd and others).',
   'reason.competitionToday': 'The competition is today: no drill.',
   'reason.competitionTomorrow': 'The competition is tomorrow: rest today.',
-  'reason.seasonRest': "Your season has no drill today. All the same at most half a day's.",
+  'reason.seasonRest': "Your season has no drill today. If you drill all the same, do at most half of a day's drill.",
   'reason.seasonRestUntil':
-    "Your season has no drill today; the next one is on {on, date, plain}. All the same at most half a day's.",
+    "Your season has no drill today; the next one is on {on, date, plain}. If you drill all the same, do at most half of a day's drill.",
   'reason.noClicker': '{title} needs a clicker, and your bow has none. Choose another program.',
   'reason.testPain': '{title} waits: no test on the way back after pain on {on, date, plain}.',
   'reason.testCompetition':

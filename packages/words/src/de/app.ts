@@ -16,7 +16,7 @@ export const app: Readonly<Record<keyof typeof en, string>> = {
   'app.kit': 'Ausrüstung',
   'app.pageMissing': 'Diese Seite ließ sich nicht laden',
   'app.pageMissingAbout':
-    'Ihr Teil von Larkhold kam nicht vom Server: Das Netz ist weg, oder die App wurde dort erneuert. Nichts ist verloren, und die Übung geht.',
+    'Ihr Teil von Larkhold kam nicht vom Server: Das Netz ist weg, oder die App wurde dort aktualisiert. Nichts ist verloren, und die Übung geht.',
   'app.fetching': 'Sie wird noch einmal geladen.',
   'app.loadAgain': 'Die ganze App neu laden',
   'app.partMissing':

@@ -7,7 +7,7 @@ export const calendar: Readonly<Record<keyof typeof en, string>> = {
   'calendar.drillEffort': '{ms, number, duration} im Vollauszug. Anstrengung {effort, number} von 10.',
   'calendar.drillSeen': 'Davon, wie die Kamera es sah: {ms, number, duration}.',
   'calendar.arrows':
-    '{n, plural, one {# Pfeil} other {# Pfeile}}, {kind, select, blankBale {Blankscheibe} practice {Training} other {Wertung}}',
+    '{n, plural, one {# Pfeil} other {# Pfeile}}, {kind, select, blankBale {leere Scheibe} practice {Training} other {Wertung}}',
   'calendar.work': '{kind, select, strength {Kraft} mobility {Beweglichkeit} other {Ausdauer}}, {ms, number, minutes}',
   'calendar.dayDrill': '{title} {sets, number} × {reps, number}, {hold, number, seconds} halten',
   'calendar.dayDrillAdded':

@@ -9,7 +9,7 @@ export const caution: Readonly<Record<keyof typeof en, string>> = {
   'caution.youngChild':
     'Unter 12: nur ein Zugband, mit einer Trainerin, einem Trainer oder anderen Erwachsenen neben dir.',
   'caution.young':
-    'Unter 16: ein leichter Bogen, kein Zusatzgewicht und eine Trainerin oder ein Trainer, die den Plan kennen.',
+    'Unter 16: ein leichter Bogen, kein Zusatzgewicht und eine Trainerin oder ein Trainer, die oder der den Plan kennt.',
   'caution.compound':
     'Ein Compoundbogen zieht beim Absetzen stark, und diese Übung setzt oft ab. Halt beide Ellbogen hoch, setz langsam ab und lass zuerst eine Trainerin oder einen Trainer zusehen.',
   'caution.dryFire': 'Lass eine gespannte Sehne ohne Pfeil niemals los. Setz langsam ab, jedes Mal.',

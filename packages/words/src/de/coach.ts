@@ -58,7 +58,7 @@ export const coach: Readonly<Record<keyof typeof en, string>> = {
   'coach.noneOpen': 'Keine Übergabe ist offen.',
   'coach.lastDays': '{days, plural, one {Der letzte Tag} other {Die letzten # Tage}} jeder Datei',
   'coach.archer': 'Schütze',
-  'coach.drilledDays': 'Geübt, letzte {days, plural, one {# Tag} other {# Tage}}',
+  'coach.drilledDays': 'Geübt, {days, plural, one {letzter Tag} other {letzte # Tage}}',
   'coach.painHead': 'Schmerzen',
   'coach.lastWritten': 'Zuletzt eingetragen',
   'coach.plannedOf': '{done, number} von {planned, plural, one {# geplanten Tag} other {# geplanten Tagen}}',

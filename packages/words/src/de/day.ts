@@ -21,7 +21,7 @@ export const day: Readonly<Record<keyof typeof en, string>> = {
   'day.effortOf': '{name}, Anstrengung von 0 bis 10',
   'day.effort': 'Anstrengung',
   'day.effortStep': 'Anstrengung {step}',
-  'day.blankBale': 'Blankscheibe',
+  'day.blankBale': 'Leere Scheibe',
   'day.practice': 'Training',
   'day.scoring': 'Wertung',
   'day.strength': 'Kraft',

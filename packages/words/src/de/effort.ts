@@ -9,8 +9,8 @@ export const effort: Readonly<Record<keyof typeof en, string>> = {
   'effort.4': 'Etwas Anstrengung',
   'effort.5': 'Deutliche Anstrengung',
   'effort.6': 'Ermüdend',
-  'effort.7': 'Schwer',
-  'effort.8': 'Sehr schwer',
+  'effort.7': 'Hart',
+  'effort.8': 'Sehr hart',
   'effort.9': 'Fast alles gegeben',
   'effort.10': 'Alles gegeben',
 };

@@ -5,7 +5,7 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.reading': '{file} wird gelesen: {percent, number} %',
   'file.readingBar': 'Wie viel der Datei gelesen ist',
   'file.cancel': 'Nicht weiterlesen',
-  'file.cancelled': '{file} wurde gelassen. Nichts wurde geändert.',
+  'file.cancelled': '{file} wurde nicht weiter gelesen. Nichts wurde geändert.',
   'file.undo': 'Rückgängig',
   'file.refused': '{file} wurde nicht übernommen',
   'file.nothingChanged': 'Nichts wurde geändert.',
@@ -47,7 +47,7 @@ export const file: Readonly<Record<keyof typeof en, string>> = {
   'file.withNotes': 'Meine Notizen und Rückblicke mitgeben',
   'file.holdsTitle': 'Was darin steht',
   'file.holds':
-    'Für diese Tage enthält sie jede Übung, Wiederholung für Wiederholung, mit Anstrengung und dem Gewicht auf den Fingern; Pfeile, Minuten, Verfassung und wie der Tag war; Ziele, Schwerpunkt und Skizze der Wochen, dein großes Ziel, Meilensteine, das Programm von heute und, wo eine Saison geschrieben ist, was geplant war. Mit Notizen: auch was du geschrieben hast, deine Rückblicke, und wo du geschossen hast.',
+    'Für diese Tage enthält sie jede Übung, Wiederholung für Wiederholung, mit Anstrengung und dem Gewicht auf den Fingern; Pfeile, Minuten, Tagesform und wie der Tag war; Ziele, Schwerpunkt und Skizze der Wochen, dein großes Ziel, Meilensteine, das Programm von heute und, wo eine Saison geschrieben ist, was geplant war. Mit Notizen: auch was du geschrieben hast, deine Rückblicke, und wo du geschossen hast.',
   'file.withPain': 'Schmerzen mitteilen',
   'file.saveHandOver': 'Übergabe sichern',
   'file.from': 'Von',

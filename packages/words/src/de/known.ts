@@ -34,7 +34,7 @@ export const known: Readonly<Record<keyof typeof en, string>> = {
   'known.inRow': '{days, plural, one {# Tag} other {# Tage}} nacheinander etwas gezogen; höchstens sechs.',
   'known.sevenDays':
     'Diese sieben Tage: {held, number, duration} im Vollauszug in {drills, plural, one {# Übung} other {# Übungen}}, {arrows, plural, one {# Pfeil} other {# Pfeile}}.',
-  'known.weeksBefore': 'Die sieben Tage davor, die jüngsten zuerst: {list} im Vollauszug.',
+  'known.weeksBefore': 'Davor, je sieben Tage, die jüngsten zuerst: {list} im Vollauszug.',
   'known.added': 'Zusatzgewicht: {weight}, erhöht am {day, date, year}.',
   'known.pain': 'Schmerzen',
   'known.painUnknown': 'Du wurdest nie gefragt oder hast nie geantwortet. Nicht beantwortet heißt nicht „keine“.',
@@ -43,7 +43,7 @@ export const known: Readonly<Record<keyof typeof en, string>> = {
   'known.painStage':
     'Auf dem Weg zurück nach Schmerzen am {day, date, plain}: {stage, select, mimed {Ruhetage, der Schuss mit leeren Händen} band {ein Zugband} light {ein leichter Bogen} other {dein eigener Bogen}}. {answers, number} von {needed, number} schmerzfreien Tagen hier.',
   'known.painUntil':
-    'Keine Übung vor dem {day, date, plain}: Zu viele taten innerhalb von zwei Wochen weh. Geh zuerst zur Ärztin, zum Arzt oder in die Physiotherapie.',
+    'Keine Übung vor dem {day, date, plain}: Zu viele Übungen haben innerhalb von zwei Wochen weh getan. Geh zuerst zur Ärztin, zum Arzt oder in die Physiotherapie.',
   'known.painAsk': 'Hast du heute Schmerzen?',
   'known.rhythm': 'Dein Rhythmus',
   'known.noRhythm': 'Keine Übung in den letzten vier Wochen.',

@@ -21,7 +21,7 @@ export const line: Readonly<Record<keyof typeof en, string>> = {
   'line.loggedTo': 'Eingetragen ist alles bis Wiederholung {rep, number}.',
   'line.noRepEnded': 'Noch keine Wiederholung war zu Ende.',
   'line.cutOffRep':
-    'Wiederholung {rep, number} lief gerade. Sicher gehalten wurde sie {heldMs, number, seconds}; sie zählt als unklar.',
+    'Wiederholung {rep, number} lief gerade. Belegt sind {heldMs, number, seconds}; sie zählt als unsicher.',
   'line.closeIt': 'Abschließen',
   'line.goOn': 'Weitermachen',
   'line.saveAsFile': 'Diese Übung als Datei sichern',

@@ -19,7 +19,7 @@ export const load: Readonly<Record<keyof typeof en, string>> = {
     'Gleichförmigkeit {monotony, number, ratio}: ihr Mittel geteilt durch ihre Streuung. Beanspruchung {strain, number}: ihre Belastung mal Gleichförmigkeit.',
   'load.needs28': 'Das Verhältnis akut zu chronisch braucht 28 Tage mit Belastung. So viele sind es noch nicht.',
   'load.ratios':
-    'Verhältnis akut zu chronisch, 7 Tage zu 28: {rolling, number, ratio} mit einfachen Mitteln, {fading, number, ratio}, wenn ältere Tage verblassen.',
+    'Verhältnis akut zu chronisch, 7 Tage zu 28: {rolling, number, ratio} mit einfachen Mittelwerten, {fading, number, ratio}, wenn ältere Tage verblassen.',
   'load.unrated':
     '{n, plural, one {# Eintrag ohne Anstrengung oder Minuten zählt} other {# Einträge ohne Anstrengung oder Minuten zählen}} nicht als Belastung.',
   'load.unweighed':

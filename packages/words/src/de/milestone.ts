@@ -18,7 +18,7 @@ export const milestone: Readonly<Record<keyof typeof en, string>> = {
   'milestone.reachedOn': 'Erreicht am',
   'milestone.how': 'Wie es dazu kam',
   'milestone.withoutDay': 'Ohne Tag ist er noch offen.',
-  'milestone.keep': 'Behalten',
+  'milestone.keep': 'Speichern',
   'milestone.leave': 'So lassen',
   'milestone.takeOff': 'Entfernen',
   'milestone.writtenDown': 'Aufgeschrieben am {day, date, year}.',

@@ -7,8 +7,8 @@ export const outlook: Readonly<Record<keyof typeof en, string>> = {
   'outlook.holdsAtLimit':
     'Nach der Schätzung kannst du alle {count, number} nur gerade noch halten: Die schwerste wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
   'outlook.holdsOneAtLimit':
-    'Nach der Schätzung kannst du es nur gerade noch halten: Das Ende wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
-  'outlook.holdsOne': 'Du solltest es halten. Am Ende bleiben etwa {left, number, share} übrig (geschätzt).',
+    'Nach der Schätzung schaffst du den Halt nur gerade noch: Das Ende wird an deiner Grenze sein, fast nichts bleibt übrig. Setz ab, wenn die Form nachlässt.',
+  'outlook.holdsOne': 'Du solltest den Halt schaffen. Am Ende bleiben etwa {left, number, share} übrig (geschätzt).',
   'outlook.heldBefore': 'So viel wie heute hast du am {day, date, long} gehalten. Setz ab, wenn die Form nachlässt.',
   'outlook.fails': 'Nach der Schätzung könntest du in {place} nach {ms, number, seconds} nicht mehr halten.',
   'outlook.careful':
@@ -30,7 +30,7 @@ export const outlook: Readonly<Record<keyof typeof en, string>> = {
   'outlook.caution':
     'Das beschreibt ein Modell eines ermüdeten Muskels. Es wurde nicht an Bogenschützen geeicht und urteilt über leichte Übungen milde. Setz ab, wenn die Form nachlässt.',
   'outlook.top': 'Oben: frisch. Unten: leer.',
-  'outlook.dashed': 'Gestrichelt: hier könntest du nicht mehr halten',
+  'outlook.dashed': 'Gestrichelt: Hier könntest du nicht mehr halten',
   'outlook.noCurve': 'Noch keine Kurve.',
   'outlook.howHard': 'Wie schwer es wird',
   'outlook.otherTool':

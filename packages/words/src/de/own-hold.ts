@@ -20,7 +20,7 @@ export const ownHold: Readonly<Record<keyof typeof en, string>> = {
   'ownHold.estimate':
     'Etwa {ms, number, seconds}, irgendwo zwischen {low, number, seconds} und {high, number, seconds}, {from, select, test {aus deinen letzten Tests} other {aus Halten, bei denen die Kraft ausging}}.',
   'ownHold.tooLittle':
-    'Zu wenig Daten: kein Test und kein Halt, bei dem die Kraft ausging, in den letzten 8 Wochen. Mach den Ausgangstest.',
+    'Zu wenige Daten: kein Test und kein Halt, bei dem die Kraft ausging, in den letzten 8 Wochen. Mach den Ausgangstest.',
   'ownHold.old':
     'Dein letzter Ausgangstest war vor {weeks, plural, one {# Woche} other {# Wochen}}. Sein Ergebnis ist alt: Mach ihn noch einmal, bevor du der Kurve traust.',
   'ownHold.worth':

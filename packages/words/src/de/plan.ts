@@ -9,13 +9,13 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.forecast':
     'Eine Vorschau, als liefe jede Übung sauber. Was du wirklich hältst, ändert sie. Das Wort der Trainerin oder des Trainers geht vor.',
   'plan.unread':
-    'Deine Saison ist gesichert, aber diese Version kann sie nicht lesen: {problem} Bis sie ersetzt wird, sind es zwei oder drei Morgen in der Woche.',
+    'Deine Saison ist gespeichert, aber diese Version kann sie nicht lesen: {problem} Bis sie ersetzt wird, sind es zwei oder drei Morgen in der Woche.',
   'plan.notices': 'Was nicht so kommt, wie es geschrieben ist',
   'plan.coming': 'Die nächsten Wochen',
   'plan.nextDated': 'Nächster Termin: {what}, {day, date, long}.',
   'plan.datedBy': '{title}, von {by}',
   'plan.noneYet': 'keine',
-  'plan.firstOf': '{more, plural, =0 {{first}} one {{first}, und # mehr} other {{first}, und # mehr}}',
+  'plan.firstOf': '{more, plural, =0 {{first}} one {{first} und # mehr} other {{first} und # mehr}}',
   'plan.sensibleShort': 'zwei oder drei Morgen in der Woche',
   'plan.blockCount': '{n, plural, one {# Block} other {# Blöcke}}',
   'plan.blockLine': '{n, plural, one {# Woche} other {# Wochen}} ab {from, date, shortYear}',
@@ -67,10 +67,10 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.remove': 'Entfernen',
   'plan.removeOf': '{thing} entfernen',
   'plan.removed': 'Entfernt.',
-  'plan.kept': 'Gesichert.',
+  'plan.kept': 'Gespeichert.',
   'plan.undo': 'Rückgängig',
   'plan.undone': 'Wie es vorher war.',
-  'plan.notKept': 'Nicht gesichert: {problem}',
+  'plan.notKept': 'Nicht gespeichert: {problem}',
   'plan.weekdays': 'Wochentage',
   'plan.writeOwn': 'Eigene Wochentage schreiben',
   'plan.noOwn': 'Zurück zu zwei oder drei Morgen in der Woche',
@@ -92,7 +92,7 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.alsoOn': '{day}, zweites Programm',
   'plan.addBlock': 'Einen Block danach hinzufügen',
   'plan.removeBlock': '„{title}“ entfernen',
-  'plan.keepBlock': '„{title}“ sichern',
+  'plan.keepBlock': '„{title}“ speichern',
   'plan.coach': 'Was eine Trainerin oder ein Trainer geschrieben hat',
   'plan.coachAbout': 'Es gilt vom ersten bis zum letzten Tag anstelle der Wochentage.',
   'plan.coachDays':
@@ -107,6 +107,6 @@ export const plan: Readonly<Record<keyof typeof en, string>> = {
   'plan.found':
     '„{title}“: {blocks, plural, one {# Block} other {# Blöcke}}, {tests, plural, one {# Test} other {# Tests}}, {competitions, plural, one {# Wettkampf} other {# Wettkämpfe}}.',
   'plan.use': 'Diese Saison nutzen',
-  'plan.leave': 'Lassen',
+  'plan.leave': 'So lassen',
   'plan.mySeason': 'Meine Saison',
 };

@@ -17,7 +17,7 @@ export const prompt: Readonly<Record<keyof typeof en, string>> = {
   'prompt.noProgram': 'Es gibt kein Programm „{name}“. Die Sicherung und die eingebauten haben:',
   'prompt.drill': '{program}, {date}',
   'prompt.dose': '{title}: {dose}',
-  'prompt.rest': 'Pause: {why}',
+  'prompt.rest': 'Ruhetag: {why}',
   'prompt.why': 'Warum',
   'prompt.care': 'Achte darauf',
   'prompt.held': '{ms, number, duration} im Vollauszug',
@@ -28,7 +28,7 @@ export const prompt: Readonly<Record<keyof typeof en, string>> = {
   'prompt.noFolder': 'Diese Box liegt in einem Ordner. Nenne ihn mit --folder.',
   'prompt.noOrigin': 'Diese Box liegt auf dem Server der App. Nenne seine Adresse mit --origin.',
   'prompt.otherBox':
-    '{path}: Das gehört nicht zu dieser Box oder ist nicht vollständig. Entferne die Datei, um die Box als neues Gerät zu treffen.',
+    '{path}: Das gehört nicht zu dieser Box oder ist nicht vollständig. Entferne die Datei, um als neues Gerät mit der Box abzugleichen.',
   'prompt.language': 'Die Sprache „{tag}“ gibt es nicht. Erwartet: {tags}.',
   'prompt.about':
     'Halten im Vollauszug üben, am Prompt. Eine Datei mit dem Namen - ist die Standardeingabe oder Standardausgabe.',
@@ -64,7 +64,7 @@ export const prompt: Readonly<Record<keyof typeof en, string>> = {
   'prompt.minutes': 'die Zeit, die du hast, in Minuten',
   'prompt.day': 'der Tag, etwa 2026-11-25; sonst heute',
   'prompt.sync':
-    'trifft deine Box: führt in einem Tagebuch oder einer Sicherung zusammen, was andere Geräte geschrieben haben, und schickt, was darin ist',
+    'gleicht mit deiner Box ab: führt in einem Tagebuch oder einer Sicherung zusammen, was andere Geräte geschrieben haben, und schickt, was darin ist',
   'prompt.secretFile': 'die Datei mit dem Link der Box; sonst wird er aus {variable} gelesen',
   'prompt.folder': 'eine Box in einem Ordner',
   'prompt.origin': 'die Adresse der App, für eine Box auf ihrem Server',

@@ -39,7 +39,7 @@ export const rack: Readonly<Record<keyof typeof en, string>> = {
   'rack.comingWeeks': 'Die nächsten Wochen',
   'rack.remove': 'Entfernen',
   'rack.removeAsk': '„{title}“ aus dem Regal entfernen?',
-  'rack.removeAbout': 'Was du damit gemacht hast, bleibt im Tagebuch. Bis morgen lässt es sich im Gestell zurückholen.',
+  'rack.removeAbout': 'Was du damit gemacht hast, bleibt im Tagebuch. Bis morgen lässt es sich im Regal zurückholen.',
   'rack.keep': 'Behalten',
   'rack.cannotOpen': 'Diese Datei lässt sich nicht öffnen',
   'rack.hasProblems': '{file} hat {n, plural, one {# Problem} other {# Probleme}}. Das Regal ist, wie es war.',

@@ -41,7 +41,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     '{title}: Das ist die oberste Stufe. Wenn es leicht bleibt, mach einen Test und frag deine Trainerin oder deinen Trainer, was als Nächstes kommt.',
   'reason.topNext': '{title}: Das ist die oberste Stufe. Wenn es leicht bleibt, mach mit {program} weiter.',
   'reason.stuck':
-    '{title}: Ein Halt von {hold, number, seconds} ist {times, plural, one {# Mal} other {# Mal}} nicht gelungen. Mach einen Test oder nimm ein Programm mit kürzeren Halten; ein Trainer sieht vielleicht, woran es liegt.',
+    '{title}: Ein Halt von {hold, number, seconds} ist {times, plural, one {# Mal} other {# Mal}} nicht gelungen. Mach einen Test oder nimm ein Programm mit kürzeren Halten; deine Trainerin oder dein Trainer sieht vielleicht, woran es liegt.',
   'reason.away':
     '{title}: {change}, nach {days, plural, one {# Tag} other {# Tagen}} ohne Bogen und Zugband. Die Anteile sind unsere eigenen.',
   'reason.awayOlder':
@@ -58,7 +58,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     '{title}: {cut}, weil am {on, date, plain} der Wettkampf ist: weniger Wiederholungen, die Haltezeit bleibt.',
   'reason.taperToday': '{title}: {cut}, weil heute der Wettkampf ist.',
   'reason.effort': '{title}: {cut}, weil die Anstrengung beim letzten Mal {effort, number} von 10 war.',
-  'reason.heavy': '{title}: {cut}, weil du gesagt hast, dass es heute schwer ist.',
+  'reason.heavy': '{title}: {cut}, weil du gesagt hast, dass du heute schlapp bist.',
   'reason.arrows':
     '{title}: {cut}, weil du {day, select, today {heute} other {gestern}} {arrows, number} Pfeile geschossen hast. Eine Faustregel: nach {many, number} Pfeilen etwas weniger.',
   'reason.cut': '{reps, plural, one {# Wiederholung} other {# Wiederholungen}} statt {from, number}',
@@ -90,8 +90,8 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     'In {minutes, plural, one {# Minute} other {# Minuten}} ist Platz für {share, number, share} der heutigen Zeit im Vollauszug. Schon eine Wiederholung dauert länger. {counts}',
   'reason.halfHour':
     'Wenn du ihr nicht mehr gibst, wächst eine Übung bis {minutes, plural, one {# Minute} other {# Minuten}}: Das lässt {share, number, share} der Zeit im Vollauszug, die ihre Stufe verlangt. {counts}',
-  'reason.countsFull': 'Sauber zählt sie ganz.',
-  'reason.countsPlace': 'Zu kurz zum Zählen: Sie hält die Stufe und steigt nicht.',
+  'reason.countsFull': 'Sauber geübt zählt die Übung ganz.',
+  'reason.countsPlace': 'Zu kurz zum Zählen: Die Übung hält die Stufe und steigt nicht.',
   'reason.shorterOut': '{title}: weggelassen, damit es in die Minuten passt.',
   'reason.shorterHold': '{title}: auf einen Halt von {hold, number, seconds} gekürzt, damit es in die Minuten passt.',
   'reason.shorter':
@@ -104,7 +104,7 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     '{title}: {sets, number} × {reps, number}, {hold, number, seconds} halten, ist das Höchste, wenn du trotzdem übst.',
   'reason.clicker': '{title} fällt weg: Es braucht einen Klicker.',
   'reason.impossibleDate':
-    '{records, plural, one {# Eintrag wurde} other {# Einträge wurden}} weggelassen: Den Tag {dates} gibt es nicht. Berichtige das Datum im Tagebuch.',
+    '{records, plural, one {# Eintrag wurde} other {# Einträge wurden}} weggelassen, weil es den Tag nicht gibt: {dates}. Berichtige das Datum im Tagebuch.',
   'reason.future':
     '{records, plural, one {# Eintrag mit Datum nach heute wurde} other {# Einträge mit Datum nach heute wurden}} weggelassen. Prüf das Datum des Geräts.',
   'reason.test':
@@ -123,9 +123,9 @@ export const reason: Readonly<Record<keyof typeof en, string>> = {
     'Am {on, date, plain} war eine Übung. Von 8 bis 15 zwei oder drei Tage in der Woche und nie zwei hintereinander: Ruh dich heute aus (internationaler Konsens 2014, Lloyd und andere).',
   'reason.competitionToday': 'Heute ist der Wettkampf: keine Übung.',
   'reason.competitionTomorrow': 'Morgen ist der Wettkampf: Ruh dich heute aus.',
-  'reason.seasonRest': 'Deine Saison hat heute keine Übung. Trotzdem höchstens die Hälfte eines Tages.',
+  'reason.seasonRest': 'Deine Saison hat heute keine Übung. Übst du trotzdem, dann höchstens die halbe Übung.',
   'reason.seasonRestUntil':
-    'Deine Saison hat heute keine Übung; die nächste ist am {on, date, plain}. Trotzdem höchstens die Hälfte eines Tages.',
+    'Deine Saison hat heute keine Übung; die nächste ist am {on, date, plain}. Übst du trotzdem, dann höchstens die halbe Übung.',
   'reason.noClicker': '{title} braucht einen Klicker, und dein Bogen hat keinen. Wähl ein anderes Programm.',
   'reason.testPain': '{title} wartet: kein Test auf dem Weg zurück nach Schmerzen am {on, date, plain}.',
   'reason.testCompetition':

@@ -12,7 +12,7 @@ export const season: Readonly<Record<keyof typeof en, string>> = {
   'due.lighterWeek': 'Eine leichtere Woche: {share, number, share} der Wiederholungen.',
   'due.taper': '„{title}“ ist am {day, date, plain}: bis dahin {share, number, share} der Wiederholungen.',
   'due.taken': 'Dieses Programm hast du für heute genommen.',
-  'due.takenInstead': 'Dieses Programm hast du für heute genommen. In der Saison steht {titles}.',
+  'due.takenInstead': 'Dieses Programm hast du für heute genommen. In der Saison vorgesehen: {titles}.',
   'due.then': 'Danach: {title}',
   'due.doneToo': '{title}: heute geschafft.',
   'due.restPain': 'Schmerzen am {day, date, plain}: keine Übung.',
@@ -31,7 +31,7 @@ export const season: Readonly<Record<keyof typeof en, string>> = {
   'due.restCoach': '{by} hat für heute keine Übung geschrieben. Die nächste ist am {day, date, long}.',
   'due.restCoachLast': '{by} hat für heute keine Übung geschrieben.',
   'due.restMissing':
-    'Heute steht {titles} an und ist nicht unter deinen Programmen. Nichts tritt an die Stelle: Öffne die Programmdatei oder nimm ein anderes Programm.',
+    'Heute vorgesehen: {titles}. Das fehlt in deinem Regal. Nichts tritt an die Stelle: Öffne die Programmdatei oder nimm ein anderes Programm.',
   'due.restOutside': 'Deine Saison sagt nichts über heute. Sie geht am {day, date, long} weiter.',
   'due.restOver':
     'Deine Saison ist vorbei. Schreib die nächste, oder geh zurück zu zwei oder drei Morgen in der Woche.',
@@ -52,8 +52,8 @@ export const season: Readonly<Record<keyof typeof en, string>> = {
     'Ein Programm „{title}“ gibt es hier nicht. An seinen Tagen fehlt es, bis es geöffnet wird; nichts tritt an seine Stelle.',
   'leads.title': 'Wofür heute zählt',
   'leads.clean': '{title}: Sauber geübt zählt es ganz. {next}',
-  'leads.place': '{title}: heute hält es den Platz und steigt nicht, so sauber es auch ist.',
-  'leads.fixed': '{title}: keine Leiter. Es bleibt, wie es ist.',
+  'leads.place': '{title}: Heute hält es die Stufe und steigt nicht, so sauber es auch ist.',
+  'leads.fixed': '{title}: keine Stufen. Es bleibt, wie es ist.',
   'leads.next': '{title}: {next}',
   'next.title': 'Was nach {program} kommt',
   'next.about': 'Herausgewachsen? Von selbst ändert sich nichts.',

@@ -10,10 +10,10 @@ export const share: Readonly<Record<keyof typeof en, string>> = {
   'share.copy': 'Link kopieren',
   'share.inLink': 'Das ganze Programm steckt im Link. Nichts wird gesendet, bis du ihn sendest.',
   'share.tooLong':
-    'Dieses Programm ist zu lang für einen QR-Code, den ein Telefon gut liest. Sende die Datei oder den Link.',
+    'Dieses Programm ist zu lang für einen QR-Code, den ein Handy gut liest. Sende die Datei oder den Link.',
   'share.qr': 'QR-Code',
   'share.qrOf': 'QR-Code des Links darüber',
-  'share.qrAbout': 'Enthält den Link darüber. Halt die Kamera eines Telefons darauf.',
+  'share.qrAbout': 'Enthält den Link darüber. Halt die Kamera eines Handys darauf.',
   'share.savedAs': 'Gesichert als {file}.',
   'share.savedTo': 'In {file} gesichert.',
   'share.notWritten': '{file} ließ sich nicht schreiben. Sichere in eine andere Datei.',

@@ -4,11 +4,11 @@ import type { sight as en } from '../en/sight.ts';
 export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.heading': 'Kamera',
   'sight.about':
-    'Eine Kamera kann in jeder Pause den letzten Auszug zeigen und festhalten, wann du wirklich im Vollauszug warst. Alles geschieht auf diesem Gerät: Bilder verlassen es nie und sind weg, wenn die Übung endet; behalten werden Zeiten. Einmal werden etwa 6\u00a0MB geladen.',
+    'Eine Kamera kann in jeder Pause deinen letzten Halt zeigen und festhalten, wann du wirklich im Vollauszug warst. Alles geschieht auf diesem Gerät: Bilder verlassen es nie und sind weg, wenn die Übung endet; behalten werden Zeiten. Einmal werden etwa 6\u00a0MB geladen.',
   'sight.on': 'Kamera in Übungen verwenden',
   'sight.fromAnchor': 'Halten ab meinem Anker zählen',
   'sight.replayOnly':
-    'Nur den letzten Halt abspielen: nichts wird beurteilt oder eingetragen und nichts weiter geladen',
+    'Nur den letzten Halt abspielen: Nichts wird beurteilt oder eingetragen und nichts weiter geladen',
   'sight.formWord': 'Beim Halten ein leises Wort sagen, wenn Ellbogen, Bogenschulter oder Zughand sich bewegt haben',
   'sight.which': 'Welche Kamera',
   'sight.anyCamera': 'Die übliche',
@@ -23,7 +23,7 @@ export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.none': 'Hier ist keine Kamera. Die Übung geht nach der Uhr.',
   'sight.gone': 'Die Kamera ist weg. Die Übung geht nach der Uhr.',
   'sight.failed':
-    'Auf diesem Gerät lässt sich das Halten nicht sehen ({why}). Die Wiederholung geht, die Übung geht nach der Uhr.',
+    'Auf diesem Gerät lässt sich das Halten nicht sehen ({why}). Das Abspielen geht, die Übung geht nach der Uhr.',
   'sight.stepIn': 'Tritt ins Bild und lass beide Hände hängen.',
   'sight.comeCloser': 'Komm näher.',
   'sight.goBack': 'Geh etwas zurück.',
@@ -46,5 +46,5 @@ export const sight: Readonly<Record<keyof typeof en, string>> = {
   'sight.moved.creep': 'Der Auszug ging nach vorn.',
   'sight.wholeFor': 'Davor bewegte sich {ms, number, seconds} lang nichts.',
   'sight.live': 'Was die Kamera sieht',
-  'sight.replay': 'Dein letzter Auszug',
+  'sight.replay': 'Dein letzter Halt',
 };

@@ -4,8 +4,8 @@ import type { swap as en } from '../en/swap.ts';
 export const swap: Readonly<Record<keyof typeof en, string>> = {
   'swap.title': '{theirs} würde dein {mine} ersetzen',
   'swap.titleToday': '{theirs} wäre dann das Programm von heute statt {mine}',
-  'swap.about': 'Die nächsten Übungen mit beiden, nach dem, was du bisher getan hast:',
-  'swap.session': 'Übung',
+  'swap.about': 'Die nächsten Einheiten mit beiden, nach dem, was du bisher getan hast:',
+  'swap.session': 'Einheit',
   'swap.yours': 'Deins',
   'swap.theirs': 'Das neue',
   'swap.row': '{n, number}',

@@ -8,9 +8,9 @@ export const trend: Readonly<Record<keyof typeof en, string>> = {
   'trend.longestAbout': 'Der längste Halt eines Tages, der ganz gehalten wurde.',
   'trend.whole': 'Wie lange ein Halt ruhig bleibt',
   'trend.wholeAbout':
-    'Vom Anker, bis sich Ellbogen, Bogenschulter oder Zughand bewegt hatten, wie eine Kamera es sah: die Mitte aller solcher Halte.',
+    'Vom Anker, bis sich Ellbogen, Bogenschulter oder Zughand bewegt hatten, wie eine Kamera es sah: der mittlere Wert all dieser Halte.',
   'trend.arrows': 'Pfeile',
-  'trend.arrowsAbout': 'Wie du sie aufgeschrieben hast, jeder Art.',
+  'trend.arrowsAbout': 'Pfeile jeder Art, wie du sie aufgeschrieben hast.',
   'trend.load': 'Belastung',
   'trend.loadAbout': 'Anstrengung mal Minuten, aus Übungen, Schießen und anderem Training.',
   'trend.monotony': 'Gleichförmigkeit',

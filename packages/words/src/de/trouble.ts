@@ -18,7 +18,7 @@ export const trouble: Readonly<Record<keyof typeof en, string>> = {
     '{thing, select, program {Dieses Programm} drill {Diese Übung} day {Dieser Tag im Tagebuch} week {Diese Wochenseite} note {Diese Notiz} milestone {Dieser Meilenstein} kit {Dieser Teil der Ausrüstung} running {Die laufende Übung} goal {Das große Ziel} season {Diese Saison} other {Dieser Teil einer neueren App}} wurde nicht gespeichert ({where}). {reason} Ändere es und versuch es noch einmal.',
   'trouble.tooLong': 'Es sind {length, number} Zeichen, und höchstens {most, number} passen hinein.',
   'trouble.nothingOnDisk': 'Auf dem Gerät ist nichts gespeichert.',
-  'trouble.diskUnread': 'Der Browser lässt das Gespeicherte nicht lesen.',
+  'trouble.diskUnread': 'Der Browser lässt nicht zu, dass das Gespeicherte gelesen wird.',
   'trouble.close': 'Schließen',
   'trouble.noSound': 'Dieses Gerät hat keinen Ton. Folge dem Bildschirm.',
   'trouble.soundRefused':

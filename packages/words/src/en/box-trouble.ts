@@ -21,7 +21,7 @@ export const boxTrouble = {
     'A file in the box lies under the name of {title}, but that device did not write it. It was left alone.',
   'boxTrouble.replayed': 'Somebody put an old file of {title} back into the box. Nothing came back by it.',
   'boxTrouble.newer':
-    'On {title} runs a newer version of the app. Update the app here to read what it wrote; nothing is lost until then.',
+    'A newer version of the app runs on {title}. Update the app here to read what it wrote; nothing is lost until then.',
   'boxTrouble.nameTaken':
     "Another device wrote into the box under this device's name. What it wrote was read, and this device goes on under a new name.",
   'boxTrouble.aDevice': 'another device',

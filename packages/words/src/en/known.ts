@@ -30,7 +30,7 @@ export const known = {
   'known.inRow': '{days, plural, one {# day} other {# days}} in a row with something drawn; six at most.',
   'known.sevenDays':
     'These seven days: {held, number, duration} at full draw in {drills, plural, one {# drill} other {# drills}}, {arrows, plural, one {# arrow} other {# arrows}}.',
-  'known.weeksBefore': 'The sevens before, the latest first: {list} at full draw.',
+  'known.weeksBefore': 'Before that, seven days at a time, the latest first: {list} at full draw.',
   'known.added': 'Added weight: {weight}, raised on {day, date, year}.',
   'known.pain': 'Pain',
   'known.painUnknown': 'You were never asked, or never answered. Not answered is not “none”.',
@@ -39,7 +39,7 @@ export const known = {
   'known.painStage':
     'On the way back after pain on {day, date, plain}: {stage, select, mimed {rest days, the shot gone through with nothing in the hand} band {a stretch band} light {a light bow} other {your own bow}}. {answers, number} of {needed, number} pain-free days here.',
   'known.painUntil':
-    'No drill before {day, date, plain}: too many hurt within two weeks. See a doctor or a physiotherapist first.',
+    'No drill before {day, date, plain}: too many drills hurt within two weeks. See a doctor or a physiotherapist first.',
   'known.painAsk': 'Any pain today?',
   'known.rhythm': 'Your rhythm',
   'known.noRhythm': 'No drill in the last four weeks.',

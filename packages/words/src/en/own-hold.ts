@@ -16,9 +16,9 @@ export const ownHold = {
   'ownHold.asKit': 'Your longest hold: {ms, number, seconds}, as the kit says.',
   'ownHold.fromJournal': 'Your longest hold, from the journal: {estimate}',
   'ownHold.estimate':
-    'About {ms, number, seconds}, somewhere from {low, number, seconds} to {high, number, seconds}, {from, select, test {from your last tests} other {from holds that strength gave up}}.',
+    'About {ms, number, seconds}, somewhere from {low, number, seconds} to {high, number, seconds}, {from, select, test {from your last tests} other {from holds where strength gave out}}.',
   'ownHold.tooLittle':
-    'Too little data: no test, and no hold that strength gave up, in the last 8 weeks. Take the baseline test.',
+    'Too little data: no test, and no hold where strength gave out, in the last 8 weeks. Take the baseline test.',
   'ownHold.old':
     'Your last baseline test was {weeks, plural, one {# week} other {# weeks}} ago. Its result is old: take it again before you trust the curve.',
   'ownHold.worth':

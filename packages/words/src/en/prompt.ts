@@ -15,7 +15,7 @@ export const prompt = {
   'prompt.noProgram': 'There is no program “{name}”. The backup and the built-in ones have:',
   'prompt.drill': '{program}, {date}',
   'prompt.dose': '{title}: {dose}',
-  'prompt.rest': 'Rest: {why}',
+  'prompt.rest': 'Rest day: {why}',
   'prompt.why': 'Why',
   'prompt.care': 'Take care',
   'prompt.held': '{ms, number, duration} at full draw',

@@ -28,8 +28,8 @@ export const season = {
   'due.restCoach': '{by} wrote no drill for today. The next one is on {day, date, long}.',
   'due.restCoachLast': '{by} wrote no drill for today.',
   'due.restMissing':
-    'Due today is {titles}, and it is not in your rack. Nothing is put in its place: open the program file, or take another program.',
-  'due.restOutside': 'Your season says nothing about today. It goes on on {day, date, long}.',
+    'Due today: {titles}. It is not in your rack. Nothing is put in its place: open the program file, or take another program.',
+  'due.restOutside': 'Your season says nothing about today. It continues on {day, date, long}.',
   'due.restOver': 'Your season is over. Write the next one, or go back to two or three mornings a week.',
   'notice.blocksOverlap':
     '“{title}” and “{wins}” overlap from {from, date, year} to {to, date, year}. There the one that begins later counts, “{wins}”; they are not added up.',
