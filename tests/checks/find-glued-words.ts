@@ -17,6 +17,10 @@ const WORDS = /[A-Za-z’']{2,}[,.:;]? [A-Za-z’']{2,}|^[A-Z][a-z]{2,}[.:?]?$/;
 const NOT_READ =
   /^(say|pieces|querySelector(All)?|closest|matches|RangeError|TypeError|Error|SyntaxError|DOMException|addEventListener|removeEventListener|getContext|css|RegExp|matchMedia|setProperty)$/;
 
+/** Numbers, dates and lists written for people are a locale's, and `packages/words` knows it. */
+const FORMATTED = /^toLocale(String|DateString|TimeString)$|^(Number|DateTime|List)Format$|^PluralRules$/;
+const LIST = /^\s?([,;、،]|and|or|und|oder) $/;
+
 /**
  * The texts of a room that are not messages.
  * @param root the repository
@@ -49,6 +53,7 @@ function inFile(path: string, file: string): GluedWords[] {
         for (const span of node.template.templateSpans) visit(span.expression);
       return;
     }
+    if (isFormatted(node, source) || isPlural(node)) note(node, node.getText(source));
     if ((ts.isCallExpression(node) || ts.isNewExpression(node)) && isNotRead(node.expression, source)) {
       for (const argument of node.arguments ?? [])
         if (!ts.isStringLiteralLike(argument) && !ts.isTemplateExpression(argument)) visit(argument);
@@ -75,6 +80,22 @@ function inFile(path: string, file: string): GluedWords[] {
 }
 
 const isSaid = (code: string): boolean => /^(\w+\.)?say\(/.test(code);
+
+/** `things.join(', ')`, `n.toLocaleString()`, `new Intl.ListFormat()`. */
+function isFormatted(node: ts.Node, source: ts.SourceFile): boolean {
+  if (!ts.isCallExpression(node) && !ts.isNewExpression(node)) return false;
+  if (!ts.isPropertyAccessExpression(node.expression)) return false;
+  const name = node.expression.name.getText(source);
+  const [first] = node.arguments ?? [];
+  return FORMATTED.test(name) || (name === 'join' && !!first && ts.isStringLiteralLike(first) && LIST.test(first.text));
+}
+
+/** `n === 1 ? '' : 's'`: other languages have other plurals. */
+function isPlural(node: ts.Node): boolean {
+  if (!ts.isConditionalExpression(node)) return false;
+  const ends = [node.whenTrue, node.whenFalse].map((end) => (ts.isStringLiteralLike(end) ? end.text : '-'));
+  return ends.includes('') && ends.some((end) => /^(s|es|e|en|n)$/.test(end));
+}
 
 function isNotRead(callee: ts.Expression, source: ts.SourceFile): boolean {
   const name = ts.isPropertyAccessExpression(callee) ? callee.name.text : callee.getText(source);

@@ -12,6 +12,8 @@ const names = new Set([
   ...['may be cleared', 'larkhold box path 1', 'larkhold box key 1', 'Usage:', 'Options:', 'Commands:'],
   ...['Larkhold', 'Tab', 'Escape', 'Clap', 'Space', 'Enter', 'Gamepad:', 'main begin', 'large long', 'focus short'],
   ...['(prefers-color-scheme: light)', '(forced-colors: active)', '3x10 hold 30 rest 2x, set rest 2m'],
+  // Names to be typed at a prompt, in a row: the same in every language.
+  ...["targets.join(', ')", "tables.join(', ')", "choices.join(', ')", "Object.keys(languages).join(', ')"],
   'a[href], button, input, select, textarea, summary, [tabindex="0"]',
 ]);
 const rooms = [
@@ -45,6 +47,11 @@ it('finds a sentence in each of the ways in which it could be glued, and none in
     expect(found('around.print(`#{n} of #{all} held`);')).toEqual(['{} of {} held']);
     expect(found('const words = `#{day} · pain`;')).toEqual(['{} · pain']);
     expect(found("const words = say('a.b') + ' and then rest';")).toEqual(['and then rest']);
+    expect(found("const words = titles.join(', ');")).toEqual(["titles.join(', ')"]);
+    expect(found('const words = n.toLocaleString();')).toEqual(['n.toLocaleString()']);
+    expect(found("const words = new Intl.ListFormat('en');")).toEqual(["new Intl.ListFormat('en')"]);
+    expect(found("const ending = n === 1 ? '' : 's';")).toEqual(["n === 1 ? '' : 's'"]);
+    expect(found("const path = keys.join('/');")).toEqual([]);
     expect(found('const words = html`<p>Rest #{ms} ms</p>`;')).toEqual(['Rest {} ms']);
     expect(found('const words = html`<button aria-label="Stop now"></button>`;')).toEqual(['Stop now']);
     expect(found('const words = `#{say("a.b")} #{say("c.d")}`;')).toEqual(['say("a.b") say("c.d")']);

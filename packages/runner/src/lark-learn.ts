@@ -1,4 +1,4 @@
-import { pressWords, say } from '@larkhold/words';
+import { formatRow, pressWords, say } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { buttonStyles, lookStyles } from './glance-look.ts';
@@ -110,7 +110,7 @@ export class LarkLearn extends LitElement {
   override render() {
     return html`<div class="row">
         <span class="what"
-          ><span class="label" id="label">${this.label}</span>${this.isOpen ? nothing : html`<span class="set-now">${this.codes.map((code) => pressWords(code)).join(', ') || say('learn.noneSet')}</span>`}</span
+          ><span class="label" id="label">${this.label}</span>${this.isOpen ? nothing : html`<span class="set-now">${formatRow(this.codes.map((code) => pressWords(code))) || say('learn.noneSet')}</span>`}</span
         >
         ${this.#button('learning', say('learn.learn'))}
       </div>

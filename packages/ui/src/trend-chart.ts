@@ -1,6 +1,6 @@
 import type { TrendKind, TrendPoint } from '@larkhold/engine';
 import { weekListing } from '@larkhold/engine';
-import { formatDay, presentWords, say, type TrendWords, trendWords } from '@larkhold/words';
+import { formatDay, say, type TrendWords, trendWords } from '@larkhold/words';
 import { css, html, LitElement, nothing, type PropertyValues, unsafeCSS } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import './valid-language.ts';
@@ -273,9 +273,9 @@ const MANY_DAYS_SECONDS = 300 * DAY_SECONDS;
 /** Months are words: digits would be read one way here and another way there. */
 function dateWords(_plot: uPlot, seconds: number[]): string[] {
   const isLong = (seconds.at(-1) ?? 0) - (seconds[0] ?? 0) > MANY_DAYS_SECONDS;
-  const shown = isLong ? ({ month: 'short', year: 'numeric' } as const) : ({ day: 'numeric', month: 'short' } as const);
-  const format = new Intl.DateTimeFormat(presentWords().locale, { ...shown, timeZone: 'UTC' });
-  return seconds.map((second) => format.format(second * 1000));
+  return seconds.map((second) =>
+    formatDay(new Date(second * 1000).toISOString().slice(0, 10), isLong ? 'month' : 'tick'),
+  );
 }
 
 /** The archer's own first day of the week does not matter here: the page finds the day by its name. */

@@ -24,6 +24,9 @@ test('numbers, units and days are those of the locale', () => {
   expect(german.count(1250)).toBe('1.250');
   expect(german.day('2026-11-25')).toBe('Mittwoch, 25. November');
   expect(german.list(['Auszug', 'Halten', 'Pause'])).toBe('Auszug, Halten und Pause');
+  expect(english.row(['Draw', 'Hold', 'Rest'])).toBe('Draw, Hold, Rest');
+  expect(german.row(['Auszug', 'Halten', 'Pause'])).toBe('Auszug, Halten und Pause');
+  expect([english.day('2026-11-25', 'tick'), german.day('2026-11-25', 'month')]).toEqual(['25 Nov', 'Nov. 2026']);
 });
 
 test('a message writes counts, times, shares and days in our units', () => {

@@ -128,3 +128,12 @@ export function formatDayFrom(day: string, today: string): string {
 export function formatTimeOfDay(instant: string): string {
   return presentWords().timeOfDay(instant);
 }
+
+/**
+ * Several things in a row, beside a label or in a table.
+ * @param things names or short sentences
+ * @returns 'a, b, c' in the present language
+ */
+export function formatRow(things: readonly string[]): string {
+  return presentWords().row(things);
+}

@@ -1,6 +1,7 @@
-import type { DayStyle } from '@larkhold/engine';
+import type { DayStyle as DayInMessage } from '@larkhold/engine';
 
-export type { DayStyle };
+/** How a day is written: as in a message, or beside a chart: `tick` '25 Nov', `month` 'Nov 2026'. */
+export type DayStyle = DayInMessage | 'tick' | 'month';
 
 /** Metric or imperial, as the kit says. */
 export type Units = 'metric' | 'imperial';
@@ -39,6 +40,8 @@ export interface Formats {
   timeOfDay(instant: string): string;
   /** Several things in a sentence: 'a, b and c'. */
   list(things: readonly string[]): string;
+  /** Several things in a row, beside a label or in a table: 'a, b, c'. */
+  row(things: readonly string[]): string;
 }
 
 /** No-break space: a number and its unit stay on one line. */
@@ -57,6 +60,8 @@ const dayStyles = {
   year: { day: 'numeric', month: 'long', year: 'numeric' },
   plain: { day: 'numeric', month: 'long' },
   ofMonth: { weekday: 'short', day: 'numeric' },
+  tick: { day: 'numeric', month: 'short' },
+  month: { month: 'short', year: 'numeric' },
 } as const satisfies Record<DayStyle, Intl.DateTimeFormatOptions>;
 
 /**
@@ -74,6 +79,7 @@ export function createFormats(locale: string): Formats {
   const ratio = number({ minimumFractionDigits: 2, maximumFractionDigits: 2 });
   const days = new Map<DayStyle, Intl.DateTimeFormat>();
   const and = new Intl.ListFormat(locale, { type: 'conjunction' });
+  const inRow = new Intl.ListFormat(locale, { type: 'unit' });
 
   const seconds = (ms: number): string => `${tenths(Math.round(ms / 100) / 10)}${NB}s`;
   const minutes = (ms: number): string => {
@@ -117,6 +123,7 @@ export function createFormats(locale: string): Formats {
       newtonSeconds < 10_000 ? `${count(newtonSeconds)}${NB}N${NB}s` : `${tenths(newtonSeconds / 1000)}${NB}kN${NB}s`,
     timeOfDay: (instant) => /T(\d{2}:\d{2})/.exec(instant)?.[1] ?? '',
     list: (things) => and.format(things),
+    row: (things) => inRow.format(things),
   };
 }
 

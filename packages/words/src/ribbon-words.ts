@@ -83,7 +83,7 @@ export function ribbonWords(reps: readonly ShownRep[], words: Words = presentWor
       : [],
   );
   return [
-    words.say('ribbon.all', { reps: reps.length, kinds: counted.join(', ') }),
+    words.say('ribbon.all', { reps: reps.length, kinds: words.row(counted) }),
     ...odd.slice(0, MOST_TOLD).map((rep) => words.say('ribbon.told', { rep })),
     ...(odd.length > MOST_TOLD ? [words.say('ribbon.more', { n: odd.length - MOST_TOLD })] : []),
   ].join(' ');

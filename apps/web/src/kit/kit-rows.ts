@@ -1,5 +1,5 @@
 import type { Kit } from '@larkhold/store';
-import { formatDistance, formatShare, formatWeight, languages, pressWords, say } from '@larkhold/words';
+import { formatDistance, formatRow, formatShare, formatWeight, languages, pressWords, say } from '@larkhold/words';
 import type { App, AppView } from '../shell/app-context.ts';
 import { boxState } from './box-state.ts';
 
@@ -72,10 +72,7 @@ function displayValue({ theme, viewing, units, language, layout }: Kit): string 
 }
 
 function controlsValue({ keys, listens }: Kit): string {
-  const begin = keys.begin
-    .slice(0, 3)
-    .map((code) => pressWords(code))
-    .join(', ');
+  const begin = formatRow(keys.begin.slice(0, 3).map((code) => pressWords(code)));
   return [begin, listens.headset ? say('kit.headset') : '', listens.microphone ? say('kit.claps') : '']
     .filter(Boolean)
     .join(' · ');

@@ -1,4 +1,4 @@
-import { pressWords, say } from '@larkhold/words';
+import { formatRow, pressWords, say } from '@larkhold/words';
 import '@larkhold/runner';
 import { createKit, type Kit } from '@larkhold/store';
 import { tickOf } from '@larkhold/ui';
@@ -92,7 +92,7 @@ export class LarkKitControls extends PlaceElement {
     return html`<div role="status">${
       shared
         ? html`<div class="notice">
-            <p>${say('controls.alsoDoes', { press: pressWords(shared.code), others: shared.others.map((other) => say(actions[other])).join(', ') })}</p>
+            <p>${say('controls.alsoDoes', { press: pressWords(shared.code), others: formatRow(shared.others.map((other) => say(actions[other]))) })}</p>
             <button
               @click=${() => {
                 const { code, others } = shared;

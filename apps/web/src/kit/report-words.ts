@@ -18,7 +18,7 @@ export function reportWords(
     return n === 0 ? [] : [words.say(`report.${table}`, { n })];
   });
   const isDisk = where === 'disk';
-  const read = () => words.say(isDisk ? 'report.readDisk' : 'report.readMemory', { things: counted.join(', ') });
+  const read = () => words.say(isDisk ? 'report.readDisk' : 'report.readMemory', { things: words.row(counted) });
   return [
     ...(trouble ? [trouble.message] : []),
     ...(unwrittenCount > 0 ? [words.say('report.unwritten', { n: unwrittenCount })] : []),

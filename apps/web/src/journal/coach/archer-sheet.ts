@@ -8,7 +8,7 @@ import {
   weekTotals,
 } from '@larkhold/engine';
 import { tableStyles } from '@larkhold/ui';
-import { formatCount, formatDay, formatDuration, problemWords, say } from '@larkhold/words';
+import { formatCount, formatDay, formatDuration, formatRow, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
@@ -134,7 +134,7 @@ export class ArcherSheet extends PostElement {
       <dl>
         ${this.#words(say('coach.majorGoal'), handOver.majorGoal?.text)} ${this.#words(say('coach.lastGoal'), page?.goal)}
         ${this.#words(say('coach.focus'), page?.focus)}
-        ${this.#words(say('coach.programs'), handOver.programs.map(({ title }) => title).join(', '))}
+        ${this.#words(say('coach.programs'), formatRow(handOver.programs.map(({ title }) => title)))}
       </dl>
       ${this.#plan(handOver)} ${this.#weeks(handOver)} ${this.#ribbons(handOver)} ${this.#notes(handOver)} ${this.#answers(handOver)} ${this.#form(app, handOver)}
     </section>`;

@@ -9,7 +9,7 @@ import {
   type TestResult,
 } from '@larkhold/engine';
 import { archerOf, type Kit } from '@larkhold/store';
-import { formatDay, formatDuration, formatWeight, say } from '@larkhold/words';
+import { formatDay, formatDuration, formatRow, formatWeight, say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import '@larkhold/ui';
@@ -80,7 +80,7 @@ export class KnownPage extends PlaceElement {
           ? html`<p>${say('known.never')}</p>`
           : html`<p>${say('known.lastDrawn', { day: lastDrawnOn, days: daysAway ?? 0 })} ${daysInRow > 0 && (daysAway ?? 0) <= 1 ? say('known.inRow', { days: daysInRow }) : ''}</p>
         <p>${say('known.sevenDays', { held: week.heldSeconds * 1000, drills: week.drillCount, arrows: week.arrowCount })}</p>
-        <p>${say('known.weeksBefore', { list: before.join(', ') })}</p>`
+        <p>${say('known.weeksBefore', { list: formatRow(before) })}</p>`
       }
       ${addedWeightRaisedOn === undefined || addedWeightLbf === 0 ? nothing : html`<p>${say('known.added', { weight: formatWeight(addedWeightLbf, 'imperial'), day: addedWeightRaisedOn })}</p>`}
       ${evidenceLine(evidence, view.journal)}

@@ -6,7 +6,7 @@ import {
   mergeJournals,
   type WeekPage,
 } from '@larkhold/engine';
-import { feltWords, formatDay, readinessWord, say, weekTitle } from '@larkhold/words';
+import { feltWords, formatDay, formatRow, readinessWord, say, weekTitle } from '@larkhold/words';
 
 /** A day or week of which both sides wrote the same fields, so that one side's are kept. */
 export interface EditClash {
@@ -30,7 +30,7 @@ const dayWords: Words<DayEntry> = {
   place: quote('place'),
   shootingEffort: (effort) => say('clash.shootingEffort', { effort }),
   shootingMinutes: (minutes) => say('clash.shootingMinutes', { minutes }),
-  work: (lines) => lines.map(({ kind, minutes }) => say('clash.work', { minutes, kind })).join(', '),
+  work: (lines) => formatRow(lines.map(({ kind, minutes }) => say('clash.work', { minutes, kind }))),
   feel: (step) => feltWords(step),
   feelWords: quote('feel'),
   readiness: (word) => say('clash.readiness', { word: readinessWord(word) }),

@@ -12,7 +12,7 @@ import {
   type Season,
 } from '@larkhold/engine';
 import type { CarriedKit, LeftValue, TakenIn } from '@larkhold/store';
-import { pieces, problemWords, say } from '@larkhold/words';
+import { formatRow, pieces, problemWords, say } from '@larkhold/words';
 import { css, html, nothing, type PropertyValues } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import type { App } from '../app-context.ts';
@@ -36,9 +36,9 @@ function leftWords(left: readonly LeftValue[]): string {
   const names = left.map(
     ({ table, key }) => leftNames.find((name) => name === (table === 'single' ? key : table)) ?? 'other',
   );
-  return [...new Set(names)]
-    .map((name) => say(`report.${name}`, { n: names.filter((other) => other === name).length }))
-    .join(', ');
+  return formatRow(
+    [...new Set(names)].map((name) => say(`report.${name}`, { n: names.filter((other) => other === name).length })),
+  );
 }
 
 /**
@@ -191,7 +191,7 @@ export class FileIn extends PostElement {
         ${majorGoal === 'added' || majorGoal === 'changed' ? say('file.goalChanges') : ''}
       </p>
       ${this.#clashes()}
-      ${programs.length > 0 ? html`<p>${say('file.forRack', { n: programs.length, titles: programs.map(({ title }) => title).join(', ') })}</p>` : nothing}
+      ${programs.length > 0 ? html`<p>${say('file.forRack', { n: programs.length, titles: formatRow(programs.map(({ title }) => title)) })}</p>` : nothing}
       ${
         kit
           ? html`<label class="tick"
