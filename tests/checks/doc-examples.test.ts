@@ -13,10 +13,14 @@ interface Example {
   code: string;
 }
 
-const examples = readdirSync(`${root}docs`)
-  .filter((name) => name.endsWith('.md'))
+const pages = [
+  ...readdirSync(`${root}docs`).map((name) => `docs/${name}`),
+  ...readdirSync(`${root}packages`).map((name) => `packages/${name}/README.md`),
+];
+const examples = pages
+  .filter((page) => page.endsWith('.md'))
   .flatMap((page): Example[] => {
-    const text = readFileSync(`${root}docs/${page}`, 'utf8');
+    const text = readFileSync(root + page, 'utf8');
     return [...text.matchAll(/^```ts\n([\s\S]*?)^```$/gm)].map(({ 1: code = '', index }) => ({
       ...{ page, code, line: text.slice(0, index).split('\n').length + 1 },
     }));
@@ -42,7 +46,10 @@ function faultsOf(all: readonly Example[]): string[] {
     root,
   );
   const files = new Map(
-    all.map(({ page, line, code }) => [`${root}tests/checks/example-${page}-${line}.ts`, `${code}\nexport {};\n`]),
+    all.map(({ page, line, code }) => [
+      `${root}tests/checks/example-${page.replaceAll('/', '-')}-${line}.ts`,
+      `${code}\nexport {};\n`,
+    ]),
   );
   files.set(`${root}tests/checks/example-given.ts`, given);
   const host = ts.createCompilerHost({ ...options, incremental: false });
@@ -86,7 +93,7 @@ async function outcomes(code: string): Promise<{ gave: unknown; says: unknown }[
   return found;
 }
 
-const needsPage = /document|html`|performance|drill\./;
+const needsPage = /document|html`|performance|drill\.|^import '/m;
 
 describe('examples in docs', () => {
   const before = words.presentWords();

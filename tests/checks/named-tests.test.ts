@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
 
@@ -45,6 +45,51 @@ it('every file of ours that a page names with its folder is there, and so is eve
       return [...missing(text), ...missingLinks(page, text)].map((path) => `${page}: ${path}`);
     });
   expect(lost).toEqual([]);
+});
+
+/** All that can be named: files of ours by their last name, and every word of the code. */
+function known(): { files: Set<string>; words: Set<string> } {
+  const files = ['packages', 'apps', 'tests', 'scripts', 'docs'].flatMap((folder) =>
+    readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+      .filter((name) => !/node_modules|[/\\]?dist[/\\]/.test(name))
+      .map((name) => join(folder, name)),
+  );
+  const code = files.filter((name) => /\.(ts|mjs|css|html|json)$/.test(name) && !/fixtures|sprites/.test(name));
+  const texts = [
+    ...code.map((name) => readFileSync(join(root, name), 'utf8')),
+    readFileSync(`${root}package.json`, 'utf8'),
+  ];
+  return {
+    files: new Set(files.map((name) => basename(name))),
+    words: new Set(texts.flatMap((text) => text.match(/[A-Za-z_$][\w$]*/g) ?? [])),
+  };
+}
+
+/** Names in code style that a page has and the code has not: `aFunction`, `ITS_LIMIT`, `its-test.test.ts`. */
+function unknownNames(text: string, { files, words }: ReturnType<typeof known>): string[] {
+  const named = [...text.replace(/^```.*?^```$/gms, '').matchAll(/`([^`\n]+)`/g)].map(([, name = '']) => name);
+  return named.filter((name) =>
+    /^[\w-]+(\.test|\.browser)?\.ts$/.test(name)
+      ? !files.has(name)
+      : /^[A-Za-z]+[a-z][A-Z]\w*(\(|$)|^[A-Z]+_[A-Z_]+$/.test(name) && !words.has(/^\w+/.exec(name)![0]),
+  );
+}
+
+it('every name in code style on a page is one of the code or of a file', () => {
+  const there = known();
+  // The page of changes tells what was tried and thrown away.
+  const pages = readdirSync(`${root}docs`).filter((name) => name.endsWith('.md') && name !== 'changes.md');
+  const lost = [...pages.map((name) => `docs/${name}`), 'README.md', 'DEVELOPERS.md'].flatMap((page) =>
+    unknownNames(readFileSync(root + page, 'utf8'), there).map((name) => `${page}: ${name}`),
+  );
+  expect(there.words.size).toBeGreaterThan(5000);
+  expect(lost).toEqual([]);
+});
+
+it('turns red for a name that is gone', () => {
+  const there = { files: new Set(['walk.ts']), words: new Set(['layOut', 'FOLD_VERSION']) };
+  expect(unknownNames('`walk.ts` has `layOut(it)` and `FOLD_VERSION`.', there)).toEqual([]);
+  expect(unknownNames('`run.test.ts` has `layIn(it)` and `OLD_VERSION`.', there)).toHaveLength(3);
 });
 
 it('turns red for a test that is gone and for a row without one', () => {
