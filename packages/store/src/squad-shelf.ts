@@ -13,7 +13,7 @@ export interface SquadShelf {
   keep(archerId: string, text: string): Promise<void>;
   /** Takes an archer's hand-over away, if there is one. */
   remove(archerId: string): Promise<void>;
-  /** Hears of every change that is made here: whose, and the text that is kept now. @returns stops it */
+  /** Calls back at every change made here, with the archer and the text kept now. @returns a function that ends it */
   subscribe(fn: (archerId: string, text?: string) => void): () => void;
 }
 

@@ -21,7 +21,7 @@ const spans = [
   { key: 'trend.everything', weekCount: undefined },
 ] as const;
 
-/** How things went over weeks and years: eight trends, each a chart and a table. */
+/** How things went over weeks and years: each trend is a chart and a table. */
 @customElement('trends-page')
 export class TrendsPage extends PlaceElement {
   static override styles = [

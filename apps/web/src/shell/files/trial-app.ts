@@ -16,7 +16,7 @@ let count = 0;
  * Gives a page the app over a store of its own, on a Wednesday, 25 November 2026. For tests in a browser.
  * @param page the element; its `app` follows the store
  * @param journal what is in it
- * @param squad the coach's shelf, of another page before; an own one if left out
+ * @param squad the coach's shelf, as an earlier page left it; a new one if left out
  * @returns the store and what was saved
  */
 export async function openTrialApp(
