@@ -111,8 +111,7 @@ export const faultSentences = {
     "Expected more than an earlier rung's {lever, select, hold {hold} reps {reps} sets {sets} addedWeight {added weight} other {value}}, {from}. Found {found}: this rung could never be climbed.",
   // The rules of a season.
   'fault.endsBefore': 'Expected {first} or later. Found {found}: it would end before it begins.',
-  'fault.weekBeyond':
-    'Expected at most {weeks}, for the block has {weeks, plural, one {# week} other {# weeks}}. Found {found}.',
+  'fault.weekBeyond': 'Expected at most {weeks}, for the block has no more weeks. Found {found}.',
   'fault.weekTwice': 'Week {week} is named twice. Keep one.',
   'fault.tooManyDays': 'Expected at most {most} days. Found {found}.',
   'fault.dayOutside': 'Expected a day from {from} to {to}. Found {found}.',

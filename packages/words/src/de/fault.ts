@@ -8,7 +8,7 @@ const wanted =
 export const fault: Readonly<Record<keyof typeof en, string>> = {
   'fault.missing': 'Der Schlüssel "{key}" fehlt.',
   'fault.found': 'Gefunden: {found}.',
-  'fault.foundList': 'Gefunden: eine Liste mit {count, plural, one {# Eintrag} other {# Einträgen}}.',
+  'fault.foundList': 'Gefunden: eine Liste der Länge {count}.',
   'fault.foundObject': 'Gefunden: ein Objekt.',
   'fault.empty':
     "Die Datei ist leer. Eine {thing, select, program {Programmdatei} season {Saisondatei} other {Larkhold-Datei}} ist JSON-Text und beginnt mit '{'.",
@@ -105,8 +105,7 @@ export const fault: Readonly<Record<keyof typeof en, string>> = {
   'fault.untilEarlier':
     'Erwartet: mehr als {lever, select, hold {die Haltezeit} reps {die Wiederholungen} sets {die Sätze} addedWeight {das Zusatzgewicht} other {der Wert}} einer früheren Stufe, {from}. Gefunden: {found}. Diese Stufe ließe sich nie erreichen.',
   'fault.endsBefore': 'Erwartet: {first} oder später. Gefunden: {found}. Das würde enden, bevor es beginnt.',
-  'fault.weekBeyond':
-    'Erwartet: höchstens {weeks}, denn der Block hat {weeks, plural, one {# Woche} other {# Wochen}}. Gefunden: {found}.',
+  'fault.weekBeyond': 'Erwartet: höchstens {weeks}, denn mehr Wochen hat der Block nicht. Gefunden: {found}.',
   'fault.weekTwice': 'Woche {week} ist zweimal genannt. Behalte eine.',
   'fault.tooManyDays': 'Erwartet: höchstens {most} Tage. Gefunden: {found}.',
   'fault.dayOutside': 'Erwartet: ein Tag von {from} bis {to}. Gefunden: {found}.',
