@@ -79,3 +79,12 @@ it('is read as it was written; what somebody else left there, and a browser with
   none.write(witness);
   expect(none.read()).toBeUndefined();
 });
+
+it('knows the last day whatever the order, and 80 letters of a device; a removed day explains no drill', () => {
+  const drills = [drill('a', '2026-11-24'), drill('b', '2026-11-20')];
+  const witness = witnessOf({ drills }, at, 'x'.repeat(81));
+  expect(witness).toEqual({ drillCount: 2, lastDay: '2026-11-24', at, device: 'x'.repeat(80) });
+  const removed = (of: string) => [{ of, key: 'a', at: '2026-11-26T06:00:00.000Z~phone' }];
+  expect(lostJournal(witness, { ...journalOf(1), removed: removed('days') })?.foundCount).toBe(1);
+  expect(lostJournal(witness, { ...journalOf(1), removed: removed('drills') })).toBeUndefined();
+});

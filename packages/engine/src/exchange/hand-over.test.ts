@@ -157,4 +157,26 @@ describe('a hand-over', () => {
     const read = parseHandOver(bad);
     expect(read).toMatchObject({ ok: false, problems: [{ pointer: '/answers/0/program/blocks/0/hold' }] });
   });
+
+  it('may be of one day, and does not say on which device its goal was written', () => {
+    const majorGoal = { text: 'Hold steady', editedAt: '2026-01-01T00:00:00.000Z~phone1' };
+    const handOver = createHandOver({ ...input, journal: { ...journal, majorGoal }, to: '2026-03-02' });
+    expect(handOver.drills.map(({ id }) => id)).toEqual(['first']);
+    expect(handOver.majorGoal?.editedAt).toBe('2026-01-01T00:00:00.000Z');
+  });
+
+  it('puts a comment after those that the page has, cut to 4,000 characters; an answer without one says nothing', () => {
+    const [at, sent] = ['2026-03-16T09:00:00Z', createHandOver(input)];
+    const weeks = [{ week: '2026-W11', comment: 'Coach Orla: Breathe.', focus: 'Reach' }];
+    const returned = answerHandOver(answerHandOver(sent, { ...answer, comment: '' }), answer);
+    expect(commentedWeek({ ...journal, weeks }, returned, at)).toEqual({
+      ...{ week: '2026-W11', focus: 'Reach', editedAt: at },
+      comment: 'Coach Orla: Breathe.\n\nCoach Orla: Rest the shoulder.',
+    });
+    // "Coach Orla: " is 12 characters: 3,988 more are whole, one more is cut.
+    const long = (count: number) =>
+      commentedWeek(journal, answerHandOver(sent, { ...answer, comment: 'x'.repeat(count) }), at)?.comment;
+    expect(long(3988)).toBe(`Coach Orla: ${'x'.repeat(3988)}`);
+    expect(long(3989)).toBe(`Coach Orla: ${'x'.repeat(3987)}…`);
+  });
 });

@@ -55,3 +55,20 @@ it('goes on with the plan, as if every drill went clean', () => {
   const all = weeks.reduce((sum, { plannedHeldMs }) => sum + plannedHeldMs, 0);
   expect(all).toBe(plan.reduce((sum, { heldMs }) => sum + heldMs, 0));
 });
+
+// The Monday of today's week is 23 November; 84 days before it is 31 August.
+it('looks twelve weeks back, to the day', () => {
+  const weeks = climbWeeks({ records: [drill('2026-08-31', [30])], plan: [], today });
+  expect([weeks[0]?.monday, weeks.length]).toEqual(['2026-08-31', 13]);
+  expect(climbWeeks({ records: [drill('2026-08-30', [30])], plan: [], today })).toEqual([]);
+});
+
+it('of the plan counts what is still to come, today included, and the longest hold of all in a week', () => {
+  type Row = Parameters<typeof climbWeeks>[0]['plan'][number];
+  const row = (date: string, ...holds: number[]) =>
+    ({ date, heldMs: 1000, drills: holds.map((holdMs) => ({ holdMs })) }) as unknown as Row;
+  const plan = [row('2026-11-24', 90), row('2026-11-25', 50, 20), row('2026-11-29', 40), row('2026-11-30')];
+  expect(climbWeeks({ records: [], plan, today })).toEqual([
+    { monday: '2026-11-23', kind: 'now', longestMs: 0, heldMs: 0, plannedLongestMs: 50, plannedHeldMs: 2000 },
+  ]);
+});

@@ -84,4 +84,16 @@ describe('what today and the week cost', () => {
   it('leaves out what is dated after today', () => {
     expect(loadsOf(journalOf(drill('2026-12-24')), {}, today).week.load).toBe(0);
   });
+
+  it('the week before is its seven days, and evenness needs seven of the journal', () => {
+    const of = (...dates: string[]) =>
+      loadsOf(journalOf(...dates.map((date) => drill(date))), { drawWeightLbf: 40 }, today);
+    expect(of('2026-11-15', '2026-11-16', '2026-11-22', '2026-11-23').weekBefore.load).toBe(120);
+    // Of the seven days up to 25 November the first is the 19th.
+    expect(of('2026-11-20').sevenDays).toBeUndefined();
+    expect(of('2026-11-19').sevenDays?.total).toBe(60);
+    expect(loadsOf(journalOf(drill(today, { tool: 'bow' })), { drawWeightLbf: 40 }, today).today.unweighedCount).toBe(
+      0,
+    );
+  });
 });

@@ -53,3 +53,46 @@ describe('by test results where there are some', () => {
     });
   });
 });
+
+describe('by days', () => {
+  const held = (...of: (readonly [string, number])[]) => of.map(([date, ms]) => drill(date, ms));
+  // 27 days before 27 November is 31 October, 28 is 30 October, 55 is 3 October.
+  const now = held(['2026-10-31', 30_000], ['2026-11-26', 30_000], [today, 30_000]);
+
+  it('sets 28 days beside the 28 before, to the day', () => {
+    const before = held(['2026-10-30', 20_000], ['2026-10-10', 20_000]);
+    expect(verdictOf([...now, ...before, drill('2026-10-03', 20_000)])).toMatchObject({
+      nowMs: 30_000,
+      beforeMs: 20_000,
+    });
+    expect(verdictOf([...now, ...before, drill('2026-10-02', 20_000)])).toEqual({ verdict: 'unclear' });
+    const later = [...now.slice(0, 2), drill('2026-11-28', 30_000), ...before, drill('2026-10-03', 20_000)];
+    expect(verdictOf(later)).toEqual({ verdict: 'unclear' });
+  });
+
+  it('takes the longest hold of a day in whatever order, and the middle of an even count', () => {
+    const before = days(early, 40_000, 9_000, 20_000, 22_000);
+    const twice = [...days(late, 30_000, 30_000, 30_000), drill('2026-11-10', 5_000), drill('2026-11-11', 5_000)];
+    expect(verdictOf([...before, ...twice])).toMatchObject({ nowMs: 30_000, beforeMs: 21_000 });
+  });
+
+  it('calls 27.5 % level and 28.5 % better, and as much less level too', () => {
+    const verdict = (ms: number) =>
+      verdictOf([...days(early, 20_000, 20_000, 20_000), ...days(late, ms, ms, ms)]).verdict;
+    expect([14_200, 14_500, 25_500, 25_700].map(verdict)).toEqual(['worse', 'level', 'level', 'better']);
+  });
+
+  it('takes a test of the last 84 days, the day itself included, and none that is still to come', () => {
+    const change = { from: 30, fromDate: '2026-06-01', share: 0.4, isNews: true };
+    const result = {
+      id: 't',
+      program: 'Longest hold',
+      measure: 'longest-hold-seconds',
+      value: 42,
+      isAtLeast: false,
+    } as const;
+    const of = (date: string) => trendVerdict({ drills: [] }, [{ ...result, date, change }], today).verdict;
+    // 83 days before 27 November is 5 September.
+    expect(['2026-09-05', today, '2026-11-28'].map(of)).toEqual(['better', 'better', 'unclear']);
+  });
+});

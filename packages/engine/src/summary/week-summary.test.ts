@@ -49,3 +49,34 @@ test('what was carried forward is the focus until it is changed, also to nothing
 test('the strip tells drills from other work', () => {
   expect(markDays(journal, '2026-11-25', 3).map(({ mark }) => mark)).toEqual(['drill', 'other', 'nothing']);
 });
+
+test('pain that a drill tells of is on its day, and a blank line is carried nowhere', () => {
+  const drills = [{ ...drill('a', '2026-11-23', 1000), pain: true }, drill('b', '2026-11-24', 1000)];
+  const weeks = [{ week: '2026-W47', carriedForward: ' ', plannedDays: [7] }];
+  const summary = summarizeWeek({ drills, days: [], weeks }, page, 'monday');
+  expect(summary.days.map(({ hasPain }) => hasPain)).toEqual([true, false, false, false, false, false, false]);
+  expect(summary).toMatchObject({ focus: '', isFocusCarried: false });
+  expect(summary).not.toHaveProperty('carried');
+});
+
+test('each day goes by the plan of its own week: this page, its page, or the last one that has any', () => {
+  // A list from Sunday, 22 November: that day is of week 47, the others of week 48.
+  const weeks = [
+    { week: '2026-W47', plannedDays: [7] },
+    { week: '2026-W49', plannedDays: [2] },
+  ];
+  const planned = (own: WeekPage) =>
+    summarizeWeek({ drills: [], days: [], weeks }, own, 'sunday').days.map(({ isPlanned }) => isPlanned);
+  expect(planned(page)).toEqual([true, false, false, false, false, false, false]);
+  expect(planned({ ...page, plannedDays: [1] })).toEqual([true, true, false, false, false, false, false]);
+});
+
+test('the strip counts any work, and 0 minutes are none', () => {
+  const work = (date: string, kind: 'strength' | 'fitness', minutes: number) => ({ date, work: [{ kind, minutes }] });
+  const days = [work('2026-11-23', 'strength', 1), work('2026-11-24', 'fitness', 1), work('2026-11-25', 'fitness', 0)];
+  expect(markDays({ drills: [], days, weeks: [] }, '2026-11-25', 3)).toEqual([
+    { date: '2026-11-23', mark: 'other' },
+    { date: '2026-11-24', mark: 'other' },
+    { date: '2026-11-25', mark: 'nothing' },
+  ]);
+});

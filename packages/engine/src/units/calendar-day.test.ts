@@ -23,7 +23,20 @@ describe('calendar days', () => {
     );
   });
 
-  it.each(['2026-02-30', '2026-13-01', 'today', ''])('refuse %s', (day) =>
-    expect(() => dayNumber(day)).toThrow(RangeError),
-  );
+  // 2000-01-01 is day 10,957, 2024-01-01 day 19,723 (365 days a year and 7 or 13 leap days since 1970); 59 more are 29 February.
+  it('know leap days', () => expect(['2000-02-29', '2024-02-29'].map(dayNumber)).toEqual([11_016, 19_782]));
+
+  it.each([
+    ...['2026-02-30', '2026-13-01', 'today', '', '1900-02-29', '2026-02-29', '2026-04-31', '2026-06-31', '2026-09-31'],
+    ...[
+      '2026-11-31',
+      '2026-12-32',
+      '2026-00-10',
+      '2026-01-00',
+      '2026/01/01',
+      '2026-01/01',
+      '2026-01-011',
+      '2026-0a-01',
+    ],
+  ])('refuse %s', (day) => expect(() => dayNumber(day)).toThrow(RangeError));
 });
