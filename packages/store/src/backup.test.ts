@@ -78,4 +78,10 @@ describe('a backup', () => {
       problems: [{ pointer: '/opened/0/program/id' }],
     });
   });
+
+  it('may be long, and its programs must be a list', () => {
+    expect(parseBackup(fixture + ' '.repeat(1_000_000)).ok).toBe(true);
+    const bad = JSON.stringify({ ...JSON.parse(fixture), programs: {} });
+    expect(parseBackup(bad)).toMatchObject({ ok: false, problems: [{ fault: { rule: 'notItsVersion', version: 1 } }] });
+  });
 });

@@ -8,7 +8,7 @@ import {
 } from '@larkhold/engine';
 import { describe, expect, it } from 'vitest';
 import type { Change } from './adapter.ts';
-import { cutOff } from './drill-keeper.ts';
+import { cutOff, DrillKeeper } from './drill-keeper.ts';
 import { createLocalStore } from './local-store.ts';
 import { createMemoryAdapter } from './memory-adapter.ts';
 import type { RunningDrill } from './running-drill.ts';
@@ -118,4 +118,83 @@ it('says how long the running rep had been held when it was last written down', 
   const { running, stored } = cutOffAt((holds[1]?.startMs ?? 0) + 2000);
   const seenMs = Math.floor(((holds[1]?.startMs ?? 0) + 2000) / 1000) * 1000;
   expect(closed(running, stored)?.reps[1]?.heldMs).toBe(seenMs - (holds[1]?.startMs ?? 0));
+});
+
+describe('what a keeper writes', () => {
+  /** A keeper of a drill with a bow, and what reaches the disk. */
+  function keeperOf(changes: Partial<typeof prescription> = {}, drawWeightLbf?: number) {
+    const written: unknown[][] = [];
+    const note =
+      (what: string) =>
+      async (...given: unknown[]) =>
+        void written.push([what, ...given]);
+    const disk = {
+      ...{ putRunning: note('running'), writeRep: note('rep'), endDrill: note('end'), putDrill: note('drill') },
+    };
+    const keeper = new DrillKeeper(disk, () => '2026-11-25T07:00:00Z');
+    const of = { program: 'Mine', programId: 'mine', ...(drawWeightLbf === undefined ? {} : { drawWeightLbf }) };
+    keeper.begin({ prescription: { ...prescription, tool: 'bow', ...changes }, ...of });
+    return { keeper, written };
+  }
+  const { running, stored } = cutOffAt(inSecondHold);
+  const snapshot = sessionSnapshotSchema.parse(running.snapshot);
+  const { tool: _, ...plain } = stored;
+  const [block] = prescription.blocks;
+  const blocks = [0, 2, 1].map((addedWeightLbf) => ({ ...block!, addedWeightLbf }));
+
+  it('is where the drill is while it runs or is paused, and of which program', async () => {
+    const { keeper, written } = keeperOf();
+    for (const state of ['waiting', 'running', 'paused', 'done', 'stopped'] as const) {
+      await keeper.moved({ ...snapshot, state } as typeof snapshot);
+    }
+    expect(
+      written.map(([what, of]) => [what, (of as RunningDrill & { snapshot: { state: string } }).snapshot.state]),
+    ).toEqual([
+      ['running', 'running'],
+      ['running', 'paused'],
+    ]);
+    expect(written[0]?.[1]).toMatchObject({
+      recordId: 'id-1',
+      program: 'Mine',
+      programId: 'mine',
+      startedAt: snapshot.startedAt,
+    });
+  });
+
+  it('has with each rep and at the end the bow and its weight: 34 lb and the 2 lb of the heaviest block', async () => {
+    const { keeper, written } = keeperOf({ blocks }, 34);
+    await keeper.repEnded(plain, snapshot);
+    expect(written[0]?.[1]).toMatchObject({ tool: 'bow', onFingersLbf: 36 });
+    expect(await keeper.finish(plain)).toEqual({ ...plain, tool: 'bow', onFingersLbf: 36 });
+    expect(written[1]).toEqual(['end', { ...plain, tool: 'bow', onFingersLbf: 36 }]);
+  });
+
+  it('says nothing of a weight that nobody has said, or that is the bow’s where a band was drawn', async () => {
+    expect(await keeperOf({ blocks }).keeper.finish(plain)).toEqual({ ...plain, tool: 'bow' });
+    expect(await keeperOf({ blocks, tool: 'band' }, 34).keeper.finish(plain)).toEqual({ ...plain, tool: 'band' });
+  });
+
+  it('is no record where no rep had ended', async () => {
+    const { keeper, written } = keeperOf();
+    expect(await keeper.finish({ ...plain, reps: [] })).toBeUndefined();
+    expect(written).toEqual([['end', undefined]]);
+  });
+
+  it('is stamped where the archer says something of it, or where it was closed', async () => {
+    const { keeper, written } = keeperOf();
+    const said = await keeper.describe({ ...plain, effort: 3 }, { effort: 6 });
+    expect(said).toEqual({ ...plain, effort: 6, editedAt: '2026-11-25T07:00:00Z' });
+    expect(written).toEqual([['drill', said]]);
+    expect((await keeper.close(running, stored))?.editedAt).toBe('2026-11-25T07:00:00Z');
+  });
+
+  it('can’t go on where the drill was over, and takes its end from the session', () => {
+    for (const state of ['done', 'stopped']) {
+      expect(cutOff({ ...running, snapshot: { ...snapshot, state } }, stored).resumeFrom).toBeUndefined();
+    }
+    expect(cutOff(running, stored).resumeFrom).toEqual(snapshot);
+    const { durationMs } = cutOff(running, undefined).record!;
+    expect(durationMs).toBe(Math.floor(inSecondHold / 1000) * 1000);
+    expect(closed(running, { ...stored, durationMs: 1, endedAt: stored.startedAt })?.durationMs).toBe(durationMs);
+  });
 });

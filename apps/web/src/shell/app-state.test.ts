@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { builtInPrograms, createJournal, type DrillRecord, visibleJournal } from '@larkhold/engine';
-import { openStore, type Store, type StoreTrouble, type Witness } from '@larkhold/store';
+import { nextTask, openStore, type Store, type StoreTrouble, type Witness } from '@larkhold/store';
 import { IDBFactory } from 'fake-indexeddb';
 import { describe, expect, it } from 'vitest';
 import type { App } from './app-context.ts';
@@ -12,9 +12,11 @@ const record: DrillRecord = {
   ...{ startedAt: '2026-11-25T06:00:00Z', endedAt: '2026-11-25T06:10:00Z', reps: [] },
 };
 
-/** An app over a store, read once. */
+let apps = 0;
+
+/** An app over a store, read once. Its name is its own: tabs of one name tell each other of changes. */
 async function opened(changes: (store: Store) => Partial<Store> = () => ({})) {
-  const inner = await openStore({ name: 'app', indexedDB: new IDBFactory() });
+  const inner = await openStore({ name: `app-${apps++}`, indexedDB: new IDBFactory() });
   const store = new Proxy(inner, {
     get: (target, key) => Reflect.get({ ...changes(target) }, key) ?? Reflect.get(target, key),
   });
@@ -84,13 +86,62 @@ describe('readings', () => {
     readings = 0;
     await Promise.all(Array.from({ length: 20 }, () => state.reload()));
     expect(readings).toBe(2);
+    const first = state.reload();
+    await Promise.all([state.reload(), first]);
+    expect(readings).toBe(4); // and so do those of a later time
+  });
+
+  it('that fail are told to who asked for them, not to who asked during them', async () => {
+    const lost = new Error('lost');
+    let failures = 0;
+    const { state } = await opened((store) => ({
+      kit: () => (failures-- > 0 ? Promise.reject(lost) : store.kit()),
+    }));
+    failures = 1;
+    const [first, second] = await Promise.allSettled([state.reload(), state.reload()]);
+    expect(first).toEqual({ status: 'rejected', reason: lost });
+    expect(second.status).toBe('fulfilled');
+  });
+
+  it('that fail after a write are told on the page, and the write counts', async () => {
+    const lost = new Error('lost');
+    let isLost = false;
+    const { app, state, reported } = await opened((store) => ({
+      kit: async () => {
+        await nextTask();
+        if (isLost) throw lost;
+        return store.kit();
+      },
+    }));
+    isLost = true;
+    expect(await app().act.putDrill(record)).toBe(true);
+    expect(app().view.refusal).toMatchObject({ thing: 'fault', message: expect.stringContaining('lost') });
+    expect(reported).toContain(lost);
+    isLost = false;
+    await state.reload();
+    expect(app().view.journal.drills).toEqual([record]);
+  });
+
+  it('are heard by who listens, at once and until they stop', async () => {
+    const { app, state } = await opened();
+    const heard: unknown[] = [];
+    const stop = state.subscribe((one) => heard.push(one));
+    expect(heard).toEqual([app()]);
+    app().act.setDrilling(true);
+    expect(heard).toHaveLength(2);
+    expect(app().view.isDrilling).toBe(true);
+    stop();
+    state.tell(new Error('an element failed'));
+    expect(heard).toHaveLength(2);
+    expect(app().view.refusal?.message).toContain('an element failed');
   });
 });
 
 describe('what is refused', () => {
   it('is reported in words, nothing changes, and the asker hears that it was not kept', async () => {
-    const { app, store } = await opened();
+    const { app, store, reported } = await opened();
     const isKept = await app().act.putDay({ date: '2026-11-25', note: 'x'.repeat(5000) });
+    expect(reported).toEqual([]); // the archer's to mend, no fault of Larkhold's
     expect(isKept).toBe(false);
     expect((await store.journal()).days).toEqual([]);
     expect(app().view.refusal).toEqual({
