@@ -4,7 +4,7 @@ import { type Look, TimeWatch } from './time-watch.ts';
 const hold = { state: 'running', step: { kind: 'hold' }, msLeft: 10_000 } as Parameters<TimeWatch['look']>[1];
 const rest = (msLeft: number) => ({ ...hold, step: { kind: 'rest' }, msLeft }) as typeof hold;
 
-/** What a second look says, so long after the first. */
+/** What a second look says, and how long after the first it comes. */
 function after(spanMs: number, changes: Partial<Look> = {}, view = hold, first: Partial<Look> = {}) {
   const watch = new TimeWatch();
   watch.look({ nowMs: 0, wallMs: 1_000_000, isSeen: true, isHeard: true, ...first }, view);
