@@ -9,7 +9,16 @@ const room = fileURLToPath(new URL('..', import.meta.url));
 const analyzer = fileURLToPath(import.meta.resolve('@custom-elements-manifest/analyzer/cem.js'));
 
 interface Manifest {
-  modules: { declarations: { tagName?: string; events?: { name: string }[]; members?: { name: string }[] }[] }[];
+  modules: {
+    path: string;
+    declarations: {
+      tagName?: string;
+      events?: { name: string }[];
+      members?: { name: string }[];
+      cssParts?: { name: string }[];
+      cssProperties?: { name: string }[];
+    }[];
+  }[];
 }
 
 const read = (path: string): Manifest => JSON.parse(readFileSync(path, 'utf8'));
@@ -35,4 +44,20 @@ test('the manifest names the four elements, their events and how a drill is begu
   expect(drill?.members?.map(({ name }) => name)).toEqual(expect.arrayContaining(['prescription', 'begin', 'view']));
   // What stays inside an element is nobody's to rely on.
   expect(JSON.stringify(elements)).not.toContain('"#');
+});
+
+test('the manifest tells of events, parts and custom properties what the sources do, each once', () => {
+  const sourceOf = (path: string) => readFileSync(join(room, path.replace(/^dist\/(.*)\.js$/, 'src/$1.ts')), 'utf8');
+  const look = readFileSync(join(room, 'src/glance-look.ts'), 'utf8');
+  const once = (found: Iterable<RegExpExecArray>) =>
+    [...new Set([...found].flatMap(([, names]) => names!.split(', ')))].sort();
+  const namesOf = (told: readonly { name: string }[] = []) => told.map(({ name }) => name).sort();
+  for (const { path, declarations } of read(join(room, 'custom-elements.json')).modules) {
+    const source = sourceOf(path);
+    const told = declarations.find(({ tagName }) => source.includes(`@customElement('${tagName}')`));
+    expect([path, namesOf(told?.cssParts)]).toEqual([path, once(source.matchAll(/\b(?:export)?parts?="([\w, ]+)"/g))]);
+    const said = once(source.matchAll(/\b(?:drillEvent|CustomEvent(?:<\w+>)?)\(\s*'([\w-]+)'/g));
+    expect([path, namesOf(told?.events)]).toEqual([path, said]);
+    expect([path, namesOf(told?.cssProperties)]).toEqual([path, once(look.matchAll(/var\((--lark-[\w-]+)/g))]);
+  }
 });

@@ -372,4 +372,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-after': LarkAfter;
   }
+  interface HTMLElementEventMap {
+    'lark-after-done': CustomEvent<AfterDrill>;
+  }
 }

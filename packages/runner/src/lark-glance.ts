@@ -46,9 +46,6 @@ const PULSE_MS = 600;
  * @cssprop --lark-on-accent text on the accent
  * @cssprop --lark-raised buttons
  * @cssprop --lark-font family of the text
- * @csspart word the word of the phase
- * @csspart seconds the number
- * @csspart call the coach's or the archer's own line
  */
 @customElement('lark-glance')
 export class LarkGlance extends LitElement {

@@ -210,4 +210,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-learn': LarkLearn;
   }
+  interface HTMLElementEventMap {
+    'lark-learned': CustomEvent<{ codes: string[] }>;
+  }
 }

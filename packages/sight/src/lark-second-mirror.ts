@@ -140,4 +140,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-second-mirror': LarkSecondMirror;
   }
+  interface HTMLElementEventMap {
+    'lark-replay': CustomEvent<{ rate: number }>;
+  }
 }

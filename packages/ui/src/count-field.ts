@@ -91,4 +91,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'count-field': CountField;
   }
+  interface HTMLElementEventMap {
+    'count-change': CustomEvent<number>;
+  }
 }

@@ -96,4 +96,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'file-drop': FileDrop;
   }
+  interface HTMLElementEventMap {
+    'files-take': CustomEvent<readonly File[]>;
+  }
 }

@@ -115,4 +115,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-sketch-pad': LarkSketchPad;
   }
+  interface HTMLElementEventMap {
+    'sketch-change': CustomEvent<Strokes>;
+  }
 }

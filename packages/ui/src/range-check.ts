@@ -73,4 +73,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'range-check': RangeCheck;
   }
+  interface HTMLElementEventMap {
+    'range-check-dismiss': CustomEvent<null>;
+  }
 }

@@ -176,4 +176,7 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-hold-ribbon': LarkHoldRibbon;
   }
+  interface HTMLElementEventMap {
+    'lark-pick': CustomEvent<{ index: number }>;
+  }
 }

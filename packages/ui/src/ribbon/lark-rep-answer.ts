@@ -158,4 +158,9 @@ declare global {
   interface HTMLElementTagNameMap {
     'lark-rep-answer': LarkRepAnswer;
   }
+  interface HTMLElementEventMap {
+    'lark-outcome': CustomEvent<{ outcome: Outcome }>;
+    'lark-settle': CustomEvent<{ kept: 'clock' | 'seen' }>;
+    'lark-why': CustomEvent<{ why: ShortReason | undefined }>;
+  }
 }
