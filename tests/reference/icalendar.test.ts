@@ -102,11 +102,23 @@ describe('iCalendar', () => {
   });
 });
 
-it('keeps the days of two archers in one calendar apart (RFC 5545, 3.8.4.7: a UID is globally unique)', () => {
-  const uids = (archerId: string) =>
-    formatCalendar(journal, { madeAt, words, archerId })
-      .split('\r\n')
-      .filter((line) => line.startsWith('UID:') && line.includes('@day.'));
-  expect(uids('ada')).not.toEqual([]);
-  expect(uids('ada').filter((uid) => uids('bo').includes(uid))).toEqual([]);
+describe('two archers with one history in one calendar (RFC 5545, 3.8.4.7: a UID is globally unique)', () => {
+  const uidsOf = (theirs: Journal, archerId?: string): string[] =>
+    eventsOf(formatCalendar(theirs, { madeAt, words, ...(archerId !== undefined && { archerId }) })).map(
+      ({ uid }) => uid,
+    );
+
+  it('share no UID', () => {
+    const [ada, bo] = [uidsOf(journal, 'ada'), uidsOf(journal, 'bo')];
+    expect(ada).toHaveLength(2);
+    expect(ada.filter((uid) => bo.includes(uid))).toEqual([]);
+  });
+
+  it('share no UID of a day where no file names its archer; a longer journal of one archer keeps its own', () => {
+    const later = { ...record, id: 'a-later', date: '2026-12-30', startedAt: '2026-12-30T06:30:00+01:00' };
+    const [ada, bo] = [journal, { ...journal, drills: [{ ...record, id: 'd-2' }] }];
+    const ofAda = uidsOf(ada);
+    expect(ofAda.filter((uid) => uidsOf(bo).includes(uid))).toEqual([]);
+    expect(uidsOf({ ...ada, drills: [later, ...ada.drills] })).toEqual(expect.arrayContaining(ofAda));
+  });
 });

@@ -3,6 +3,7 @@ import { compareInstants } from '../journal/edit-order.ts';
 import { heldOf } from '../journal/held-of.ts';
 import type { DayEntry, Journal } from '../journal/journal.ts';
 import { visibleJournal } from '../journal/merge-journals.ts';
+import { compareText } from '../journal/stamp.ts';
 import { escapeText, formatCalendarDay, formatCalendarLines, formatUtc, readUtc } from './calendar-lines.ts';
 
 /** What a person reads of an event. */
@@ -34,13 +35,14 @@ export interface CalendarOptions {
   words: CalendarWords;
   /** Notes are private: they are left out unless this is true. */
   includesNotes?: boolean;
-  /** Whose journal it is: with it, the days of two archers in one calendar stay apart. */
+  /** Whose journal it is, where that is known: with it, no event of two archers has one UID. */
   archerId?: string;
 }
 
 /**
  * Writes a journal as an iCalendar file: each drill an event at its time, each day with arrows or other work an all-day event. The same drill has
- * the same UID in every file, so that a calendar takes a second file as an update.
+ * the same UID in every file of one archer, so that a calendar takes a second file as an update. Where it is not known whose journal it is, the id of
+ * its first drill tells its days from another archer's.
  * @param journal removed things are left out.
  * @param options see `CalendarOptions`.
  * @returns the text: lines end in CRLF and are folded at 75 octets.
@@ -49,6 +51,7 @@ export interface CalendarOptions {
  */
 export function formatCalendar(journal: Journal, options: CalendarOptions): string {
   const visible = visibleJournal(journal);
+  const owner = options.archerId ?? firstDrillId(visible.drills);
   const stamp = `DTSTAMP:${formatUtc(options.madeAt)}`;
   const lines = [
     'BEGIN:VCALENDAR',
@@ -56,13 +59,13 @@ export function formatCalendar(journal: Journal, options: CalendarOptions): stri
     'PRODID:-//Larkhold//Journal//EN',
     'CALSCALE:GREGORIAN',
     ...visible.drills.flatMap((record) => drillEvent(record, stamp, options)),
-    ...visible.days.flatMap((entry) => dayEvent(entry, stamp, options)),
+    ...visible.days.flatMap((entry) => dayEvent(entry, stamp, { ...options, archerId: owner })),
     'END:VCALENDAR',
   ];
   return formatCalendarLines(lines);
 }
 
-function drillEvent(record: DrillRecord, stamp: string, { includesNotes, words }: CalendarOptions): string[] {
+function drillEvent(record: DrillRecord, stamp: string, { includesNotes, archerId, words }: CalendarOptions): string[] {
   const { program, reps, effort } = record;
   const { heldMs, seenMs, fullCount } = heldOf(reps);
   const { summary, description } = words.drill({
@@ -71,7 +74,7 @@ function drillEvent(record: DrillRecord, stamp: string, { includesNotes, words }
   const note = includesNotes && record.note ? `\n${record.note}` : '';
   return [
     'BEGIN:VEVENT',
-    `UID:${escapeText(record.id)}@drill.larkhold.invalid`,
+    `UID:${uidOf(record.id, archerId)}@drill.larkhold.invalid`,
     stamp,
     ...spanOf(record),
     `SUMMARY:${escapeText(summary)}`,
@@ -87,7 +90,7 @@ function dayEvent(entry: DayEntry, stamp: string, { includesNotes, archerId, wor
   if (arrows.length + work.length === 0) return [];
   return [
     'BEGIN:VEVENT',
-    `UID:${entry.date}${archerId === undefined ? '' : `.${escapeText(archerId)}`}@day.larkhold.invalid`,
+    `UID:${uidOf(entry.date, archerId)}@day.larkhold.invalid`,
     stamp,
     `DTSTART;VALUE=DATE:${formatCalendarDay(entry.date)}`,
     `SUMMARY:${escapeText(words.day({ arrows, work }))}`,
@@ -96,6 +99,16 @@ function dayEvent(entry: DayEntry, stamp: string, { includesNotes, archerId, wor
     ...lastModified(entry.editedAt),
     'END:VEVENT',
   ];
+}
+
+const uidOf = (id: string, owner: string | undefined): string =>
+  escapeText(owner === undefined ? id : `${id}.${owner}`);
+
+/** The id of the drill begun first: chance made it, and a longer journal has the same. */
+function firstDrillId(drills: readonly DrillRecord[]): string | undefined {
+  const first = (a: DrillRecord, b: DrillRecord): DrillRecord =>
+    (compareInstants(a.startedAt, b.startedAt) || compareText(a.id, b.id)) <= 0 ? a : b;
+  return drills.length === 0 ? undefined : drills.reduce(first).id;
 }
 
 function spanOf(record: DrillRecord): string[] {
