@@ -29,11 +29,8 @@ export async function checkFiles(
   for (const path of paths) {
     try {
       const read = readAnyFile(await readText(path, around));
-      checked.push(
-        read.ok
-          ? { path, kind: read.file.kind, faults: [], ...noticesOf(read.file) }
-          : { path, kind: read.kind, faults: read.faults },
-      );
+      if (read.ok) checked.push({ path, kind: read.file.kind, faults: [], ...noticesOf(read.file) });
+      else checked.push({ path, kind: read.kind, faults: read.faults });
       if (!read.ok) code = Math.max(code, exitCodes.wrong);
     } catch (cause) {
       if (!(cause instanceof CommandEnd)) throw cause;

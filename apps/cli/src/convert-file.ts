@@ -1,6 +1,6 @@
-import { formatCalendar, formatCsv, formatJournal, type Journal, journalTables } from '@larkhold/engine';
+import { formatCalendar, formatCsv, formatJournal, journalTables } from '@larkhold/engine';
 import { calendarWords } from '@larkhold/words';
-import type { OpenedFile } from './file-kinds.ts';
+import { type JournalFile, journalOf } from './file-kinds.ts';
 import { formatParquet } from './format-parquet.ts';
 import { openFile, writeFile } from './open-file.ts';
 import type { Surroundings } from './surroundings.ts';
@@ -19,8 +19,6 @@ export interface ConvertOptions {
   notes?: boolean;
   output?: string;
 }
-
-type JournalFile = Extract<OpenedFile, { kind: 'journal' | 'backup' | 'hand-over' }>;
 
 /**
  * `larkhold convert`: a journal, backup or hand-over as CSV, iCalendar, Parquet or a journal file.
@@ -41,12 +39,6 @@ function contentOf(file: JournalFile, { to, table, notes = false }: ConvertOptio
   if (to === 'journal') return formatJournal(journal, madeAt);
   const rows = journalTables(journal)[table];
   return to === 'csv' ? formatCsv(rows) : formatParquet(rows);
-}
-
-function journalOf(file: JournalFile): Journal {
-  if (file.kind === 'journal') return file.journal;
-  if (file.kind === 'backup') return file.backup;
-  return { notes: [], ...file.handOver };
 }
 
 /** Whose journal it is, where the file says; a calendar of two archers keeps their days apart by it. */

@@ -28,6 +28,9 @@ export type OpenedFile =
   | { kind: 'backup'; backup: Backup }
   | { kind: 'hand-over'; handOver: HandOver };
 
+/** A file that holds a journal. */
+export type JournalFile = Extract<OpenedFile, { kind: 'journal' | 'backup' | 'hand-over' }>;
+
 /** A file of ours, or all that is wrong with it. */
 export type ReadFile = { ok: true; file: OpenedFile } | { ok: false; kind: OpenedFile['kind']; faults: FileFault[] };
 
@@ -64,6 +67,17 @@ export function faultLines(path: string, faults: readonly FileFault[]): string[]
 /** @returns the kind as messages tell it apart; undefined counts as a program */
 export function kindName(kind: OpenedFile['kind'] = 'program'): Exclude<OpenedFile['kind'], 'hand-over'> | 'other' {
   return kind === 'hand-over' ? 'other' : kind;
+}
+
+/** @returns the journal of a file, without what marks the file or is this device's own: the kit */
+export function journalOf(file: JournalFile): Journal {
+  if (file.kind === 'journal') return file.journal;
+  if (file.kind === 'backup') {
+    const { format: _format, version: _version, madeAt: _madeAt, kit: _kit, ...journal } = file.backup;
+    return journal;
+  }
+  const { majorGoal, weeks, days, drills, milestones } = file.handOver;
+  return { majorGoal, weeks, days, drills, milestones };
 }
 
 function isKind(name: string | undefined): name is OpenedFile['kind'] {

@@ -1,6 +1,6 @@
 import { formatProgram, formatSeason } from '@larkhold/engine';
 import { say } from '@larkhold/words';
-import { openFile, readText, writeFile } from './open-file.ts';
+import { openFile, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
 /**
@@ -15,11 +15,10 @@ export async function formatFile(
   options: { output?: string; write?: boolean; check?: boolean },
   around: Surroundings,
 ): Promise<void> {
-  const before = await readText(path, around);
-  const file = await openFile(path, ['program', 'season'], { ...around, read: async () => before });
+  const file = await openFile(path, ['program', 'season'], around);
   const after = file.kind === 'season' ? formatSeason(file.season) : formatProgram(file.program);
   if (options.check) {
-    if (after === before) return around.print(`${say('prompt.canonical', { path })}\n`);
+    if (after === file.text) return around.print(`${say('prompt.canonical', { path })}\n`);
     throw new CommandEnd(exitCodes.wrong, say('prompt.notCanonical', { path }));
   }
   await writeFile(options.write ? path : (options.output ?? '-'), after, around);

@@ -1,6 +1,6 @@
 #!/usr/bin/env node
 import { readFile, realpath, rename, stat, writeFile } from 'node:fs/promises';
-import { text } from 'node:stream/consumers';
+import { buffer } from 'node:stream/consumers';
 import { createNodeFolderBox } from './node-folder-box.ts';
 import { run } from './run.ts';
 
@@ -24,7 +24,7 @@ process.stdout.on('error', (cause) => {
 
 // The only place where the real files, streams and clock meet.
 process.exitCode = await run(process.argv.slice(2), {
-  read: (path) => (path === '-' ? text(process.stdin) : readFile(path, 'utf8')),
+  read: (path) => (path === '-' ? buffer(process.stdin) : readFile(path)),
   async write(path, content) {
     if (path !== '-') return writeWhole(path, content);
     await new Promise<void>((resolve, reject) =>

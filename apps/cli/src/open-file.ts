@@ -8,13 +8,16 @@ import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
  * @param path a file, or `-` for standard input
  * @param around the surroundings
  * @returns the text
- * @throws CommandEnd where it can't be read
+ * @throws CommandEnd where it can't be read, or is not UTF-8: read all the same, letters would be lost when it is written again
  */
 export async function readText(path: string, around: Surroundings): Promise<string> {
-  try {
-    return await around.read(path);
-  } catch (cause) {
+  const bytes = await around.read(path).catch((cause: unknown) => {
     throw new CommandEnd(exitCodes.unreachable, say('prompt.unread', { path, cause: reasonOf(cause) }));
+  });
+  try {
+    return new TextDecoder('utf-8', { fatal: true, ignoreBOM: true }).decode(bytes);
+  } catch {
+    throw new CommandEnd(exitCodes.wrong, say('prompt.notUtf8', { path }));
   }
 }
 
@@ -38,24 +41,24 @@ export async function writeFile(path: string, content: string | Uint8Array, arou
  * @param path a file, or `-` for standard input
  * @param kinds what the command can use
  * @param around the surroundings
- * @returns the file
+ * @returns the file, and its text
  * @throws CommandEnd where it can't be read, is not right, or is of another kind
  */
 export async function openFile<Kind extends OpenedFile['kind']>(
   path: string,
   kinds: readonly Kind[],
   around: Surroundings,
-): Promise<Extract<OpenedFile, { kind: Kind }>> {
-  const read = readAnyFile(await readText(path, around));
+): Promise<Extract<OpenedFile, { kind: Kind }> & { text: string }> {
+  const text = await readText(path, around);
+  const read = readAnyFile(text);
   if (!read.ok) throw new CommandEnd(exitCodes.wrong, faultLines(path, read.faults).join('\n'));
   const { file } = read;
   const kind = kindName(file.kind);
-  if (!isOneOf(file, kinds)) {
-    const names = presentWords().list(kinds.map((kind) => say('prompt.kind', { kind: kindName(kind) })));
-    const facts = { path, kind, kinds: names };
-    throw new CommandEnd(exitCodes.wrong, say('prompt.otherKind', facts));
+  if (!(kinds as readonly string[]).includes(file.kind)) {
+    const names = presentWords().either(kinds.map((kind) => say('prompt.kind', { kind: kindName(kind) })));
+    throw new CommandEnd(exitCodes.wrong, say('prompt.otherKind', { path, kind, kinds: names }));
   }
-  return file;
+  return { ...(file as Extract<OpenedFile, { kind: Kind }>), text };
 }
 
 /**
@@ -66,13 +69,6 @@ export async function openFile<Kind extends OpenedFile['kind']>(
  */
 export function strong(text: string, { isTerminal }: Surroundings): string {
   return isTerminal ? styleText('bold', text, { validateStream: false }) : text;
-}
-
-function isOneOf<Kind extends OpenedFile['kind']>(
-  file: OpenedFile,
-  kinds: readonly Kind[],
-): file is Extract<OpenedFile, { kind: Kind }> {
-  return (kinds as readonly string[]).includes(file.kind);
 }
 
 function reasonOf(cause: unknown): string {

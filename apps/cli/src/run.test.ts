@@ -70,6 +70,17 @@ describe('check', () => {
     expect(JSON.parse(around.printed())).toMatchObject([{ path: '-', faults: [{ line: 1 }] }]);
   });
 
+  it('refuses a text that is not UTF-8, whose letters would be lost when it is written again', async () => {
+    const latin1 = Uint8Array.from(program.replace('Five', 'Fünf'), (letter) => letter.charCodeAt(0));
+    const around = trialSurroundings({ 'old.json': latin1, 'bom.json': `\ufeff${program}` });
+    expect(await run(['format', '-w', 'old.json'], around)).toBe(1);
+    expect(around.files.get('old.json')).toBe(latin1);
+    expect(around.complained()).toBe('old.json: this is not UTF-8 text. Save it as UTF-8 and try again.\n');
+    expect(await run(['check', '--json', 'old.json', 'bom.json'], around)).toBe(1);
+    expect(JSON.parse(around.printed())).toMatchObject([{ path: 'old.json', faults: [{}] }, { faults: [] }]);
+    expect(await run(['format', '--check', 'bom.json'], around)).toBe(1);
+  });
+
   it('goes on after a file that is not there, and ends with the graver code', async () => {
     const around = trialSurroundings(files);
     expect(await run(['check', 'nowhere', 'good.drill.json'], around)).toBe(3);
@@ -84,6 +95,14 @@ describe('format', () => {
     expect(await run(['format', '--check', 'p.json'], around)).toBe(1);
     expect(await run(['format', '--write', 'p.json'], around)).toBe(0);
     expect(await run(['format', '--check', 'p.json'], around)).toBe(0);
+  });
+
+  it('keeps the address of the schema, and ends lines as the canonical form does', async () => {
+    const text = program.replace('{', '{\n  "$schema": "../program-2.schema.json",').replaceAll('\n', '\r\n');
+    const around = trialSurroundings({ 'p.json': text });
+    expect(await run(['format', 'p.json'], around)).toBe(0);
+    expect(around.printed()).toMatch(/^\{\n {2}"\$schema": "\.\.\/program-2\.schema\.json",\n/);
+    expect(around.printed()).not.toContain('\r');
   });
 
   it('prints to standard output and leaves the file as it is', async () => {
@@ -195,11 +214,43 @@ describe('today', () => {
     [['today', 'good.drill.json', '--minutes', '0'], 2],
     [['today', 'good.drill.json', '--day', '2026-02-30'], 2],
     [['today', 'j.json'], 1],
+    [['today', 'good.drill.json', '--program', 'Another'], 1],
+    [['today', 'good.drill.json', '--program', 'Five short holds'], 0],
+    [['simulate', 'good.drill.json', '--program', 'Another'], 1],
     [['tomorrow'], 2],
     [[], 2],
     [['--help'], 0],
   ])('%j ends with %i', async (args, code) => {
     expect(await run(args, trialSurroundings(files))).toBe(code);
+  });
+});
+
+describe('a file that a command has no use for', () => {
+  const commands = [
+    ['today', '--json'],
+    ['simulate', '--json'],
+    ['cues', '-o', 'out'],
+    ['format', '-w'],
+    ['convert', '--to', 'csv'],
+    ['sync', '--json'],
+  ];
+  const useful: Record<string, string> = { convert: 'j.json', sync: 'j.json' };
+  it.each(commands)('%s says so, prints nothing and writes nothing', async (command, ...options) => {
+    const others = ['good.drill.json', 'j.json'].filter((path) => path !== (useful[command!] ?? 'good.drill.json'));
+    for (const path of [...others, 'bad.drill.json', 'empty', 'list']) {
+      const around = trialSurroundings({ ...files, empty: '', list: '[]' });
+      const before = new Map(around.files);
+      expect([path, await run([command!, path, ...options], around)]).toEqual([path, 1]);
+      expect(around.complained()).toContain(`${path}:`);
+      expect(around.printed()).toBe('');
+      expect(around.files).toEqual(before);
+    }
+  });
+
+  it('is told which files it can use', async () => {
+    const around = trialSurroundings(files);
+    await run(['today', 'j.json'], around);
+    expect(around.complained()).toBe('j.json: this is a journal file. Expected: a backup file or a program file.\n');
   });
 });
 
@@ -239,6 +290,29 @@ describe('convert', () => {
     expect(await run(['convert', 'j.json', '--to', 'ics', '-o', 'j.ics'], around)).toBe(0);
     const calendar = new ICAL.Component(ICAL.parse(around.files.get('j.ics') as string));
     expect(calendar.getAllSubcomponents('vevent')).toHaveLength(2);
+  });
+
+  const fixture = (path: string): string =>
+    readFileSync(new URL(`../../../tests/fixtures/${path}`, import.meta.url), 'utf8');
+  it.each(['journal/v2.journal.json', 'journal/v1.hand-over.json', 'backup/v2.backup.json'])(
+    'makes a journal file of %s, with nothing in it that is this device’s own',
+    async (path) => {
+      const around = trialSurroundings({ 'in.json': fixture(path) });
+      expect(await run(['convert', 'in.json', '--to', 'journal', '-o', 'out.json'], around)).toBe(0);
+      const [before, after] = [JSON.parse(fixture(path)), JSON.parse(String(around.files.get('out.json')))];
+      expect([after.format, after.kit, after.archer]).toEqual(['larkhold/journal', undefined, undefined]);
+      expect(after.drills).toEqual(before.drills);
+      expect(after.days).toEqual(before.days);
+      expect(await run(['check', 'out.json'], around)).toBe(0);
+      expect(around.printed()).toBe('out.json: a journal file, all right\n');
+    },
+  );
+
+  it.each(['csv', 'ics', 'parquet', 'journal'])('makes %s of a journal with nothing in it', async (kind) => {
+    const { drills: _drills, days: _days, ...nothing } = JSON.parse(journal);
+    const around = trialSurroundings({ 'in.json': JSON.stringify({ ...nothing, drills: [], days: [] }) });
+    expect(await run(['convert', 'in.json', '--to', kind], around)).toBe(0);
+    expect(around.printed()).not.toBe('');
   });
 
   it('asks what to', async () => {

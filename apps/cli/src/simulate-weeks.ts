@@ -21,7 +21,7 @@ export interface SimulateOptions {
  */
 export async function simulateWeeks(path: string, options: SimulateOptions, around: Surroundings): Promise<void> {
   const file = await openFile(path, ['backup', 'program'], around);
-  const program = file.kind === 'program' ? file.program : programOf(file.backup, options.program);
+  const program = programOf(file, options.program);
   const { records, archer, competitionDay } = file.kind === 'program' ? { records: [] } : knownOf(file.backup);
   const units = file.kind === 'backup' ? file.backup.kit.units : 'metric';
   const { weeks, days: daysPerWeek, day: today = around.today() } = options;

@@ -7,7 +7,7 @@ export interface Surroundings {
    * @param path a file, or `-` for standard input
    * @throws whatever the system says where it can't be read
    */
-  read(path: string): Promise<string>;
+  read(path: string): Promise<Uint8Array>;
   /**
    * Writes a whole file.
    * @param path a file, or `-` for standard output

@@ -16,7 +16,7 @@ import {
 import { formatJournal, type Journal, mergeJournals } from '@larkhold/engine';
 import { formatBackup } from '@larkhold/store';
 import { say } from '@larkhold/words';
-import type { OpenedFile } from './file-kinds.ts';
+import { type JournalFile, journalOf } from './file-kinds.ts';
 import { openFile, readText, writeFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
@@ -35,7 +35,7 @@ export interface SyncOptions {
   json?: boolean;
 }
 
-type Kept = Extract<OpenedFile, { kind: 'journal' | 'backup' }>;
+type Kept = Exclude<JournalFile, { kind: 'hand-over' }>;
 
 /**
  * `larkhold sync`: one round with the archer's box. What the other devices wrote is merged into the file, and what is in the file goes to them.
@@ -95,12 +95,12 @@ async function linkBeside(
   title: string,
   around: Surroundings,
 ): Promise<BoxLink> {
-  const text = await around.read(linkPath(path)).catch((cause: unknown) => {
+  const bytes = await around.read(linkPath(path)).catch((cause: unknown) => {
     if (cause instanceof Error && 'code' in cause && cause.code === 'ENOENT') return undefined;
     throw new CommandEnd(exitCodes.unreachable, say('prompt.unread', { path: linkPath(path), cause: String(cause) }));
   });
-  if (text === undefined) return createBoxLink(pairing, title);
-  const kept = parsed(text);
+  if (bytes === undefined) return createBoxLink(pairing, title);
+  const kept = parsed(new TextDecoder().decode(bytes));
   const link = readBoxLink({ ...Object(kept.link), ...pairing });
   if (link && kept.box === box) return link;
   throw new CommandEnd(exitCodes.wrong, say('prompt.otherBox', { path: linkPath(path) }));
@@ -117,13 +117,6 @@ function parsed(text: string): { box?: unknown; link?: unknown } {
 function keepLink(path: string, box: string, link: BoxLink, around: Surroundings): Promise<void> {
   const { secret: _secret, ...kept } = link;
   return writeFile(linkPath(path), `${JSON.stringify({ box, link: kept }, null, 2)}\n`, around);
-}
-
-/** The journal of a file. A backup's kit is this device's own and never goes to the others. */
-function journalOf(file: Kept): Journal {
-  if (file.kind === 'journal') return file.journal;
-  const { format: _format, version: _version, madeAt: _madeAt, kit: _kit, ...journal } = file.backup;
-  return journal;
 }
 
 function textOf(file: Kept, journal: Journal, madeAt: string): string {

@@ -13,6 +13,7 @@ import {
 } from '@larkhold/engine';
 import { archerOf, type Backup } from '@larkhold/store';
 import { programInWords, say, type Units } from '@larkhold/words';
+import type { OpenedFile } from './file-kinds.ts';
 import { openFile } from './open-file.ts';
 import { CommandEnd, exitCodes, type Surroundings } from './surroundings.ts';
 
@@ -25,6 +26,9 @@ export interface DrillWish {
   /** ISO 8601 day; without it, today. */
   day?: string;
 }
+
+/** A file that a day's drill can come from. */
+export type DrillFile = Extract<OpenedFile, { kind: 'backup' | 'program' }>;
 
 /** A day's drill. */
 export interface TodaysDrill {
@@ -44,12 +48,14 @@ export async function todaysDrill(path: string, wish: DrillWish, around: Surroun
   const file = await openFile(path, ['backup', 'program'], around);
   const { day: today = around.today(), minutes } = wish;
   try {
-    if (file.kind === 'program')
-      return { prescription: prescribe({ program: file.program, today, minutes, records: [] }), units: 'metric' };
+    if (file.kind === 'program') {
+      const program = programOf(file, wish.program);
+      return { prescription: prescribe({ program, today, minutes, records: [] }), units: 'metric' };
+    }
     const { kit } = file.backup;
     const { records, days, archer } = knownOf(file.backup);
     const { program: due, season } = seasonOf(file.backup, today);
-    const program = wish.program === undefined ? programInWords(due) : programOf(file.backup, wish.program);
+    const program = wish.program === undefined ? programInWords(due) : programOf(file, wish.program);
     const effects = seasonEffects(season, program, today, wish.program === undefined ? kit.programDay : today);
     const prescription = prescribe({ program, today, minutes, records, days, archer, ...effects });
     return { prescription, units: kit.units };
@@ -76,18 +82,20 @@ export function knownOf({ drills: records, days, kit }: Backup) {
 }
 
 /**
- * A program of a backup, or a built-in one.
- * @param backup where opened programs are
- * @param wanted an id or a title; undefined for the one on the archer's line
+ * The program of a program file, or one of a backup or built in.
+ * @param file where opened programs are
+ * @param wanted an id or a title; undefined for the file's own, or the one on the archer's line
  * @returns the program
  * @throws CommandEnd where there is none
  */
-export function programOf({ kit, ...journal }: Backup, wanted: string | undefined): Program {
-  const programs = rackOf(journal);
+export function programOf(file: DrillFile, wanted: string | undefined): Program {
+  const programs = file.kind === 'program' ? [file.program] : rackOf(file.backup);
   const found =
-    wanted === undefined
-      ? chosenProgram(programs, kit.programId, journal.drills)
-      : programs.find((program) => [idOf(program), program.title, programInWords(program).title].includes(wanted));
+    wanted !== undefined
+      ? programs.find((program) => [idOf(program), program.title, programInWords(program).title].includes(wanted))
+      : file.kind === 'program'
+        ? file.program
+        : chosenProgram(programs, file.backup.kit.programId, file.backup.drills);
   if (found) return programInWords(found);
   const titles = programs.map((program) => `  ${programInWords(program).title}`);
   throw new CommandEnd(exitCodes.wrong, [say('prompt.noProgram', { name: wanted ?? '' }), ...titles].join('\n'));

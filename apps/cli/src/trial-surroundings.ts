@@ -18,7 +18,7 @@ export interface TrialSurroundings extends Surroundings {
  * @returns the surroundings; the day is 2026-11-25
  */
 export function trialSurroundings(
-  files: Record<string, string>,
+  files: Record<string, string | Uint8Array>,
   isTerminal = false,
   variables: Readonly<Record<string, string>> = {},
 ): TrialSurroundings {
@@ -29,8 +29,8 @@ export function trialSurroundings(
     isTerminal,
     async read(path) {
       const content = kept.get(path);
-      if (typeof content !== 'string') throw Object.assign(new Error('no such file'), { code: 'ENOENT' });
-      return content;
+      if (content === undefined) throw Object.assign(new Error('no such file'), { code: 'ENOENT' });
+      return typeof content === 'string' ? new TextEncoder().encode(content) : content;
     },
     async write(path, content) {
       if (path === '-') printed += typeof content === 'string' ? content : `<${content.length} bytes>`;

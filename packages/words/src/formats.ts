@@ -42,6 +42,8 @@ export interface Formats {
   list(things: readonly string[]): string;
   /** Several things in a row, beside a label or in a table: 'a, b, c'. */
   row(things: readonly string[]): string;
+  /** One of several things in a sentence: 'a, b or c'. */
+  either(things: readonly string[]): string;
 }
 
 /** No-break space: a number and its unit stay on one line. */
@@ -80,6 +82,7 @@ export function createFormats(locale: string): Formats {
   const days = new Map<DayStyle, Intl.DateTimeFormat>();
   const and = new Intl.ListFormat(locale, { type: 'conjunction' });
   const inRow = new Intl.ListFormat(locale, { type: 'unit' });
+  const or = new Intl.ListFormat(locale, { type: 'disjunction' });
 
   const seconds = (ms: number): string => `${tenths(Math.round(ms / 100) / 10)}${NB}s`;
   const minutes = (ms: number): string => {
@@ -124,6 +127,7 @@ export function createFormats(locale: string): Formats {
     timeOfDay: (instant) => /T(\d{2}:\d{2})/.exec(instant)?.[1] ?? '',
     list: (things) => and.format(things),
     row: (things) => inRow.format(things),
+    either: (things) => or.format(things),
   };
 }
 

@@ -6,6 +6,7 @@ export const prompt: Readonly<Record<keyof typeof en, string>> = {
     '{path}: {kind, select, program {eine Programmdatei} season {eine Saisondatei} journal {eine Tagebuchdatei} backup {eine Sicherung} other {eine Übergabe}}, in Ordnung',
   'prompt.note': '{path}: Hinweis: {notice}',
   'prompt.unread': '{path}: lässt sich nicht lesen ({cause}). Prüfe den Namen und versuch es noch einmal.',
+  'prompt.notUtf8': '{path}: Das ist kein Text in UTF-8. Speichere ihn als UTF-8 und versuch es noch einmal.',
   'prompt.unwritten': '{path}: lässt sich nicht schreiben ({cause}). Es wurde nichts geändert.',
   'prompt.otherKind':
     '{path}: Das ist {kind, select, program {eine Programmdatei} season {eine Saisondatei} journal {eine Tagebuchdatei} backup {eine Sicherung} other {eine Übergabe}}. Erwartet: {kinds}.',
@@ -14,7 +15,7 @@ export const prompt: Readonly<Record<keyof typeof en, string>> = {
   'prompt.canonical': '{path}: in der Standardform',
   'prompt.notCanonical': '{path}: nicht in der Standardform. `larkhold format --write` schreibt die Datei so.',
   'prompt.noDrill': 'Am {on, date, year} gibt es keine Übung und damit keine Signale.',
-  'prompt.noProgram': 'Es gibt kein Programm „{name}“. Die Sicherung und die eingebauten haben:',
+  'prompt.noProgram': 'Es gibt kein Programm „{name}“. Es gibt:',
   'prompt.drill': '{program}, {date}',
   'prompt.dose': '{title}: {dose}',
   'prompt.rest': 'Ruhetag: {why}',

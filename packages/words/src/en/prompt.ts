@@ -4,6 +4,7 @@ export const prompt = {
     '{path}: {kind, select, program {a program file} season {a season file} journal {a journal file} backup {a backup file} other {a hand-over file}}, all right',
   'prompt.note': '{path}: note: {notice}',
   'prompt.unread': '{path}: can’t be read ({cause}). Check the name and try again.',
+  'prompt.notUtf8': '{path}: this is not UTF-8 text. Save it as UTF-8 and try again.',
   'prompt.unwritten': '{path}: can’t be written ({cause}). Nothing was changed.',
   'prompt.otherKind':
     '{path}: this is {kind, select, program {a program file} season {a season file} journal {a journal file} backup {a backup file} other {a hand-over file}}. Expected: {kinds}.',
@@ -12,7 +13,7 @@ export const prompt = {
   'prompt.canonical': '{path}: in canonical form',
   'prompt.notCanonical': '{path}: not in canonical form. `larkhold format --write` writes it so.',
   'prompt.noDrill': 'There is no drill on {on, date, year}, so there are no cues.',
-  'prompt.noProgram': 'There is no program “{name}”. The backup and the built-in ones have:',
+  'prompt.noProgram': 'There is no program “{name}”. There are:',
   'prompt.drill': '{program}, {date}',
   'prompt.dose': '{title}: {dose}',
   'prompt.rest': 'Rest day: {why}',
