@@ -1,4 +1,4 @@
-import { beforeAll } from 'vitest';
+import { afterEach, beforeAll, vi } from 'vitest';
 import '@larkhold/ui/tokens.css';
 
 /**
@@ -10,4 +10,12 @@ beforeAll(() => {
   for (const element of [document.documentElement, document.body]) {
     for (const { name } of [...element.attributes]) element.removeAttribute(name);
   }
+});
+
+/** Each test leaves nothing on the page, neither theme nor text size, and no function that it watched. */
+afterEach(() => {
+  document.body.replaceChildren();
+  document.documentElement.removeAttribute('data-theme');
+  document.documentElement.style.fontSize = '';
+  vi.restoreAllMocks();
 });

@@ -14,7 +14,7 @@ import { leaveTrial, openTrialApp, type TrialApp } from './shell/trial-app.ts';
 
 let trial: TrialApp;
 
-afterEach(() => leaveTrial(trial));
+afterEach(leaveTrial);
 
 /** A word of German length that nothing may part at a space. */
 const unbroken = (length: number): string => 'Schulterblattspannung'.repeat(Math.ceil(length / 21)).slice(0, length);

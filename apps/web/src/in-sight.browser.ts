@@ -9,7 +9,7 @@ import { leaveTrial, openTrialApp, type TrialApp } from './shell/trial-app.ts';
 const LOADED = { timeout: 30_000 };
 let trial: TrialApp;
 
-afterEach(() => leaveTrial(trial));
+afterEach(leaveTrial);
 
 const inPlace = (place: string, selector: string) =>
   trial.page.shadowRoot?.querySelector(place)?.shadowRoot?.querySelector<HTMLElement>(selector);

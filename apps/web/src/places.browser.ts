@@ -1,47 +1,21 @@
 import { type DrillRecord, formatProgram } from '@larkhold/engine';
-import { openStore } from '@larkhold/store';
-import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type AppState, createAppState } from './shell/app-state.ts';
-import '@larkhold/ui/tokens.css';
-import './lark-app.ts';
+import { openStore, type Store } from '@larkhold/store';
+import { beforeEach, expect, test } from 'vitest';
 import type { LarkApp } from './lark-app.ts';
+import type { AppState } from './shell/app-state.ts';
+import { openTrialApp, type TrialApp } from './shell/trial-app.ts';
 
 let state: AppState;
 let page: LarkApp;
-let names = 0;
-const saved: { name: string; text: string }[] = [];
+let saved: TrialApp['saved'];
 
-beforeEach(async () => {
-  names += 1;
-  saved.length = 0;
-  state = createAppState({
-    store: await openStore({ name: `places-${names}-${performance.now()}` }),
-    today: () => '2026-11-25',
-    instant: () => '2026-11-25T06:00:00Z',
-    newId: () => '00000000-0000-4000-8000-000000000001',
-    saveFile: (name, text) => saved.push({ name, text }),
-    trySound: () => {},
-    askForPersistence: async () => 'unknown',
-  });
-  location.hash = '#/line';
-  show();
-  await state.reload();
-});
+let faults: TrialApp['faults'];
+const newId = () => '00000000-0000-4000-8000-000000000001';
 
-/** A page for the state: its own, as an earlier state may still have something to say. */
-function show(): void {
-  const own = document.createElement('lark-app');
-  page = own;
-  document.body.append(own);
-  state.subscribe((app) => {
-    own.app = app;
-  });
-}
-
-afterEach(() => {
-  page.remove();
-});
+const open = async (store?: Store) => {
+  ({ state, page, saved, faults } = await openTrialApp('#/line', '2026-11-25', { newId, ...(store && { store }) }));
+};
+beforeEach(() => open());
 
 /** Goes to a place and waits until it is drawn. */
 async function goTo(hash: string, tag: string): Promise<ShadowRoot> {
@@ -53,11 +27,6 @@ async function goTo(hash: string, tag: string): Promise<ShadowRoot> {
     })
     .not.toBeNull()
     .then(() => page.shadowRoot?.querySelector(tag)?.shadowRoot as ShadowRoot);
-}
-
-async function expectClean(): Promise<void> {
-  const { violations } = await axe.run(page, { resultTypes: ['violations'] });
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
 }
 
 function buttonOf(root: ShadowRoot, words: RegExp): HTMLButtonElement {
@@ -73,7 +42,7 @@ test('a first run is ready: the first built-in program, its numbers, and the but
   // bannockburnbowmen.org, coaching corner: 5 reps of 5 s, as the program's source says.
   expect(numbers?.replaceAll('\u00a0', ' ')).toBe('5 × 5 s');
   expect(line.activeElement?.textContent?.trim()).toBe('Begin');
-  await expectClean();
+  expect(await faults()).toEqual([]);
 });
 
 test('every place passes axe, empty and with the demo journal, in each theme', async () => {
@@ -85,7 +54,7 @@ test('every place passes axe, empty and with the demo journal, in each theme', a
       ['#/rack', 'lark-rack'],
     ] as const) {
       await goTo(hash, tag);
-      await expectClean();
+      expect(await faults()).toEqual([]);
     }
   }
   await state.app?.act.loadDemo();
@@ -98,7 +67,7 @@ test('every place passes axe, empty and with the demo journal, in each theme', a
   await expect.poll(() => ribbon()?.shadowRoot?.querySelector('[role=slider]')).toBeTruthy();
   ribbon()?.dispatchEvent(new CustomEvent('lark-pick', { detail: { index: 0 } }));
   await expect.poll(() => entryOf()?.querySelector('lark-rep-answer')).toBeTruthy();
-  await expectClean();
+  expect(await faults()).toEqual([]);
 }, 60_000);
 
 test('the demo journal comes and goes without a trace', async () => {
@@ -123,7 +92,7 @@ test('a broken file shows every problem with its place, and the rack is as it wa
   // Line and column counted by hand in the text above.
   expect(problems).toMatch(/Line 3, column 12.*\/title/s);
   expect(state.app?.view.programs.length).toBe(before);
-  await expectClean();
+  expect(await faults()).toEqual([]);
 });
 
 test('a program file is opened, asks before it is kept beside one of its id, and is chosen for today', async () => {
@@ -136,12 +105,12 @@ test('a program file is opened, asks before it is kept beside one of its id, and
   await expect.poll(() => state.app?.view.openedIds.size).toBe(1);
   page.incoming = [file()];
   await expect.poll(() => rack.querySelector('lark-file-answer')?.shadowRoot?.querySelector('dialog')?.open).toBe(true);
-  await expectClean();
+  expect(await faults()).toEqual([]);
   buttonOf(rack.querySelector('lark-file-answer')?.shadowRoot as ShadowRoot, /Replace/).click();
   await expect.poll(() => rack.querySelector('.said')?.textContent).toBe('Replaced: Attic mornings.');
   expect(state.app?.view.openedIds.size).toBe(1);
   const program = await goTo('#/rack/00000000-0000-4000-8000-000000000001', 'lark-program');
-  await expectClean();
+  expect(await faults()).toEqual([]);
   buttonOf(program.querySelector('lark-share')?.shadowRoot as ShadowRoot, /Save as a file/);
   buttonOf(program, /Use today/).click();
   await expect.poll(() => state.app?.view.chosen.title).toBe('Attic mornings');
@@ -154,13 +123,7 @@ test('where storage is refused the app says so, offers everything as a file, and
     },
   };
   page.remove();
-  state = createAppState({
-    ...{ store: await openStore({ indexedDB: refusing as unknown as IDBFactory }), today: () => '2026-11-25' },
-    ...{ instant: () => '2026-11-25T06:00:00Z', newId: () => 'a', trySound: () => {} },
-    ...{ saveFile: (name, text) => saved.push({ name, text }), askForPersistence: async () => 'unknown' },
-  });
-  show();
-  await state.reload();
+  await open(await openStore({ indexedDB: refusing as unknown as IDBFactory }));
   const line = await goTo('#/line', 'lark-line');
   const banner = page.shadowRoot?.querySelector('.banner');
   expect(banner?.textContent).toContain('This browser keeps nothing for this page.');

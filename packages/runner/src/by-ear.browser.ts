@@ -1,15 +1,13 @@
 // A drill with the screen off, from Begin to what was said after it: this archer only hears, and only presses keys. What is heard is compared
 // whole, with its times; they follow from the trial's lengths by hand: 10 s to get ready, draw 3 s, hold 10 s, let down 3 s, rest 20 s and 60 s.
 import { checkCall } from '@larkhold/engine';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { press, heard as told, trialDrill } from './trial-drill.ts';
 import { type TrialEnvironment, trialEnvironment, trialPrescription } from './trial-environment.ts';
 
 const START_MS = 1000;
-
-afterEach(() => document.body.replaceChildren());
 
 /** What was heard since last asked, as 'seconds words'. */
 function ears(environment: TrialEnvironment): () => string[] {

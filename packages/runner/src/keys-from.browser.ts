@@ -1,9 +1,7 @@
 import type { DrillRecord } from '@larkhold/engine';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import { heard, trialDrill } from './trial-drill.ts';
-
-afterEach(() => document.body.replaceChildren());
 
 function pressOn(target: EventTarget, code: string): KeyboardEvent {
   const event = new KeyboardEvent('keydown', { code, bubbles: true, composed: true, cancelable: true });

@@ -11,8 +11,6 @@ const record: DrillRecord = {
 };
 
 afterEach(async () => {
-  document.body.replaceChildren();
-  document.documentElement.style.fontSize = '';
   await page.viewport(414, 896);
 });
 

@@ -1,6 +1,6 @@
 import type { DrillRecord } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import './index.ts';
 import type { AfterDrill } from './drill-events.ts';
@@ -23,8 +23,6 @@ const unsureRecord: DrillRecord = {
   ...record,
   reps: record.reps.with(2, { ...rep, rep: 2, heldMs: 12_000, outcome: 'unsure' }),
 };
-
-afterEach(() => document.body.replaceChildren());
 
 async function afterOf(shown = record) {
   const after = document.createElement('lark-after');
@@ -153,7 +151,6 @@ test.each(['dark', 'light', 'contrast'] as const)('axe finds nothing, theme %s',
 });
 
 let clockMs = 0;
-afterEach(() => void vi.restoreAllMocks());
 
 function press(code: string, afterMs = 400) {
   clockMs += afterMs;

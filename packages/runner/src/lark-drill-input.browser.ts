@@ -1,5 +1,5 @@
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import type { PressSource } from './press-source.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
@@ -8,8 +8,6 @@ import { trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
-
-afterEach(() => document.body.replaceChildren());
 
 function trialSource() {
   const source = {

@@ -1,12 +1,10 @@
 import type { RepRecord } from '@larkhold/engine';
-import { afterEach, expect, it } from 'vitest';
+import { expect, it } from 'vitest';
 import { browserEnvironment } from './browser-environment.ts';
 import './lark-drill.ts';
 import type { RunnerEnvironment } from './runner-environment.ts';
 import { heard, trialDrill } from './trial-drill.ts';
 import { trialEnvironment } from './trial-environment.ts';
-
-afterEach(() => document.querySelector('lark-drill')?.remove());
 
 /** The browser's own clock and stamps, which a test can set forward. */
 function realClock() {

@@ -1,12 +1,7 @@
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { trialEnvironment, trialPrescription } from './trial-environment.ts';
-
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.style.fontSize = '';
-});
 
 const frames = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
 

@@ -1,11 +1,9 @@
 import type { DrillRecord } from '@larkhold/engine';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { browserEnvironment } from './browser-environment.ts';
 import { callHidden } from './hidden-timer.ts';
 import './index.ts';
 import { trialEnvironment, trialPrescription } from './trial-environment.ts';
-
-afterEach(() => document.body.replaceChildren());
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 

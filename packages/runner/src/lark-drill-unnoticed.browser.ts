@@ -1,5 +1,5 @@
 import type { RepRecord } from '@larkhold/engine';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { glanceText, heard, press, trialDrill } from './trial-drill.ts';
@@ -7,8 +7,6 @@ import { trialEnvironment, trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
-
-afterEach(() => document.body.replaceChildren());
 
 test('lost time pauses, marks the rep unsure and says so', async () => {
   const { drill, environment } = await trialDrill();

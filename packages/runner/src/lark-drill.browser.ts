@@ -1,6 +1,6 @@
 import type { DrillRecord, RepRecord, SessionSnapshot } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings } from './runner-settings.ts';
 import { glanceText, heard, press, trialDrill } from './trial-drill.ts';
@@ -8,8 +8,6 @@ import { trialEnvironment, trialPrescription } from './trial-environment.ts';
 
 // Times follow from the prescription of the trial: ready 10 s, draw 3, hold 10, let down 3, rest 20.
 const HOLD_AT_MS = 13_000;
-
-afterEach(() => document.body.replaceChildren());
 
 test('it walks through the phases with word and number', async () => {
   const { drill, environment } = await trialDrill();

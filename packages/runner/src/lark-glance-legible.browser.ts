@@ -7,8 +7,6 @@ import { defaultRunnerSettings } from './runner-settings.ts';
 import { trialDrill } from './trial-drill.ts';
 
 afterEach(async () => {
-  document.body.replaceChildren();
-  document.documentElement.style.fontSize = '';
   await page.viewport(414, 896);
 });
 

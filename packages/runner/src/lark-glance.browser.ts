@@ -14,8 +14,6 @@ const HOLD_AT_MS = 13_000;
 beforeEach(() => page.viewport(820, 1180));
 
 afterEach(async () => {
-  document.body.replaceChildren();
-  vi.restoreAllMocks();
   await page.viewport(414, 896);
 });
 

@@ -1,8 +1,6 @@
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './index.ts';
-
-afterEach(() => document.body.replaceChildren());
 
 async function learnOf(codes: readonly string[] = []) {
   const learn = document.createElement('lark-learn');

@@ -18,8 +18,6 @@ const forceColours = (value: 'active' | 'none') =>
 
 beforeEach(async () => useWords(await loadWords('en-GB')));
 afterEach(async () => {
-  document.body.replaceChildren();
-  document.documentElement.style.fontSize = '';
   useWords(await loadWords('en-GB'));
   await forceColours('none');
   await page.viewport(414, 896);

@@ -3,7 +3,6 @@ import './index.ts';
 import { trialDrill } from './trial-drill.ts';
 
 afterEach(() => {
-  document.body.replaceChildren();
   document.head.querySelector('#looks')?.remove();
 });
 

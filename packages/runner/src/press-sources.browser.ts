@@ -1,8 +1,6 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { headsetPresses } from './headset-presses.ts';
 import { microphoneClaps } from './microphone-claps.ts';
-
-afterEach(() => void vi.restoreAllMocks());
 
 const wait = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 

@@ -1,14 +1,9 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import './index.ts';
 import { defaultRunnerSettings, type RunnerSettings } from './runner-settings.ts';
 import { trialDrill } from './trial-drill.ts';
 
 // Cues follow from the prescription of the trial: ready at 0 s, draw at 10, hold at 13, half at 18, count at 20, 21 and 22.
-
-afterEach(() => {
-  document.body.replaceChildren();
-  vi.restoreAllMocks();
-});
 
 async function drillOf(settings: Partial<RunnerSettings> = {}) {
   const { drill, environment } = await trialDrill({ settings: { ...defaultRunnerSettings, ...settings } });

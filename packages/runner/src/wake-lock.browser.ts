@@ -1,7 +1,5 @@
-import { afterEach, expect, test, vi } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { keepScreenOn } from './wake-lock.ts';
-
-afterEach(() => void vi.restoreAllMocks());
 
 /** A device that gives out locks, and takes them all when the page is hidden, as the Screen Wake Lock specification says. */
 function deviceOf(give: (count: number) => Promise<void> = () => Promise.resolve()) {

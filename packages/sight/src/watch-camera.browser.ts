@@ -22,7 +22,6 @@ beforeEach(() => {
 afterEach(() => {
   for (const camera of open) camera.close();
   for (const stop of stopDrawing) stop();
-  vi.restoreAllMocks();
 });
 
 /** A camera of a size whose picture changes at a given rate, until it is stopped. */

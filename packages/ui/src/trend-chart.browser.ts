@@ -1,16 +1,11 @@
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import './tokens.css';
 import { chartColours } from './chart-colours.ts';
 import './trend-chart.ts';
 import type { TrendPoint } from '@larkhold/engine';
 
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
 afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
   location.hash = '';
 });
 

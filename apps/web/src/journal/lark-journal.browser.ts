@@ -6,7 +6,7 @@ import { leaveTrial, openTrialApp, type TrialApp, textOf } from '../shell/trial-
 
 let trial: TrialApp;
 
-afterEach(() => leaveTrial(trial));
+afterEach(leaveTrial);
 
 const TODAY = '2026-11-25'; // the trial app's Wednesday
 const rep = { block: 0, set: 0, rep: 0, hand: 'usual', prescribedMs: 30_000, heldMs: 30_000, outcome: 'held' } as const;

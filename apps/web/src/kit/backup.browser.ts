@@ -1,20 +1,11 @@
 import { createJournal } from '@larkhold/engine';
 import { createKit, openStore, parseBackup } from '@larkhold/store';
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { createAppState } from '../shell/app-state.ts';
-import '@larkhold/ui/tokens.css';
 import type { BackupFolder } from '../shell/backup-folder.ts';
 import './backup-notice.ts';
 import './backup-settings.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 const journal = { ...createJournal(), days: [{ date: '2026-11-20', feel: 4 }] };
 type Permissions = Pick<BackupFolder, 'queryPermission' | 'requestPermission'>;

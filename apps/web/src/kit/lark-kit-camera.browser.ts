@@ -1,33 +1,16 @@
-import { openStore } from '@larkhold/store';
 import { afterEach, expect, test, vi } from 'vitest';
-import { createAppState } from '../shell/app-state.ts';
+import { openTrialApp } from '../shell/files/trial-app.ts';
 import { movingCamera, stopCameras } from '../shell/trial-camera.ts';
 import './lark-kit-camera.ts';
 
 // A canvas is the camera.
 
-afterEach(() => {
-  stopCameras();
-  document.body.replaceChildren();
-  vi.restoreAllMocks();
-});
+afterEach(stopCameras);
 
 async function show() {
-  const state = createAppState({
-    store: await openStore({ name: `camera-${performance.now()}` }),
-    today: () => '2026-11-25',
-    instant: () => '2026-11-25T06:00:00Z',
-    newId: () => '00000000-0000-4000-8000-000000000001',
-    saveFile: () => undefined,
-    trySound: () => undefined,
-    askForPersistence: async () => 'unknown',
-  });
   const element = document.createElement('lark-kit-camera');
   document.body.append(element);
-  state.subscribe((app) => {
-    element.app = app;
-  });
-  await state.reload();
+  const { state } = await openTrialApp(element);
   // The picture alone, so that no model is loaded here.
   await state.app?.act.changeKit({ camera: { ...state.app.view.kit.camera, on: true, replayOnly: true } });
   const root = element.renderRoot as ShadowRoot;

@@ -11,7 +11,7 @@ beforeEach(async () => {
   trial = await openTrialApp('#/line');
 });
 
-afterEach(() => leaveTrial(trial));
+afterEach(leaveTrial);
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 const begin = () => line()?.querySelector<HTMLButtonElement>('.begin');

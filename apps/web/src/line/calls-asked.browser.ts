@@ -1,5 +1,5 @@
 import { builtInPrograms, type Program } from '@larkhold/engine';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
 import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
@@ -28,8 +28,6 @@ beforeEach(async () => {
   await trial.state.app?.act.chooseProgram(id);
   await expect.poll(() => textOf(line()?.querySelector('h1'))).toBe('From a coach');
 });
-
-afterEach(() => trial.close());
 
 test('a program’s lines are shown in full before its first drill, and until they are allowed none is said', async () => {
   await expect

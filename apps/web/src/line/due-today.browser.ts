@@ -1,5 +1,5 @@
 import { type DrillRecord, nextPrograms } from '@larkhold/engine';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import '@larkhold/ui/tokens.css';
 import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
 
@@ -10,8 +10,6 @@ let trial: TrialApp;
 beforeEach(async () => {
   trial = await openTrialApp('#/line', today);
 });
-
-afterEach(() => trial.close());
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 const part = (tag: string) => line()?.querySelector(tag)?.shadowRoot;

@@ -1,9 +1,8 @@
 import { createJournal, type WeekPage } from '@larkhold/engine';
 import { createKit, type Kit } from '@larkhold/store';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { App } from '../shell/app-context.ts';
-import '@larkhold/ui/tokens.css';
 import './lark-in-mind.ts';
 
 const drawing = [[0.1, 0.1, 0.9, 0.9]];
@@ -24,8 +23,6 @@ async function inMind(week: Partial<WeekPage>, kit: Partial<Kit>, isDrilling = f
   await Promise.all(pictures.map((picture) => picture.updateComplete));
   return { element, root, names: pictures.map((picture) => picture.renderRoot.querySelector('svg')?.ariaLabel) };
 }
-
-afterEach(() => document.body.replaceChildren());
 
 test('focus and shot process are on the line, in words and drawn', async () => {
   const { element, root, names } = await inMind(

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
 import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
@@ -9,8 +9,6 @@ beforeEach(async () => {
   trial = await openTrialApp('#/line');
   await trial.state.app?.act.chooseProgram('5f0c1a52-1f0a-4c8e-9a31-0d2b6a7e1002');
 });
-
-afterEach(() => trial.close());
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 const numbers = () => line()?.querySelector('lark-prescription')?.shadowRoot;

@@ -1,5 +1,5 @@
 import { builtInPrograms, type DrillRecord, dayNumber, dayOfNumber, foldPast } from '@larkhold/engine';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import '@larkhold/ui/tokens.css';
 import { todaysPrescription } from '../shell/todays-prescription.ts';
 import { openTrialApp, type TrialApp, textOf } from '../shell/trial-app.ts';
@@ -11,8 +11,6 @@ let trial: TrialApp;
 beforeEach(async () => {
   trial = await openTrialApp('#/line', today);
 });
-
-afterEach(() => trial.close());
 
 const line = () => trial.page.shadowRoot?.querySelector('lark-line')?.shadowRoot;
 

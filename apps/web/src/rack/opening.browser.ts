@@ -1,10 +1,9 @@
 // Every way a program comes into the rack: picked, dropped, pasted, or opened by the system.
 import { builtInPrograms, formatProgram, type Program } from '@larkhold/engine';
-import { openStore } from '@larkhold/store';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import { type AppState, createAppState } from '../shell/app-state.ts';
-import '../lark-app.ts';
+import { beforeEach, expect, test } from 'vitest';
 import type { LarkApp } from '../lark-app.ts';
+import type { AppState } from '../shell/app-state.ts';
+import { openTrialApp } from '../shell/trial-app.ts';
 import { formatLink } from './share/program-link.ts';
 
 const stranger: Program = { ...builtInPrograms[0]!, id: undefined, title: 'Attic mornings' };
@@ -13,26 +12,11 @@ const file = (body: BlobPart = text) => new File([body], 'attic.drill.json');
 
 let state: AppState;
 let page: LarkApp;
-let ids = 0;
 
 beforeEach(async () => {
-  state = createAppState({
-    store: await openStore({ name: `opening-${performance.now()}` }),
-    ...{ today: () => '2026-11-25', instant: () => '2026-11-25T06:00:00Z', saveFile: () => {}, trySound: () => {} },
-    newId: () => `00000000-0000-4000-8000-${String(++ids).padStart(12, '0')}`,
-    askForPersistence: async () => 'unknown',
-  });
-  location.hash = '#/rack';
-  page = document.createElement('lark-app');
-  document.body.append(page);
-  state.subscribe((app) => {
-    page.app = app;
-  });
-  await state.reload();
+  ({ state, page } = await openTrialApp('#/rack'));
   await expect.poll(() => rack()?.querySelector('h1')).toBeTruthy();
 });
-
-afterEach(() => page.remove());
 
 const rack = () => page.shadowRoot?.querySelector('lark-rack')?.shadowRoot;
 const answer = () => rack()?.querySelector('lark-file-answer')?.shadowRoot;

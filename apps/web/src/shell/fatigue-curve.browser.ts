@@ -1,5 +1,5 @@
 import type { DrillRecord, RepRecord } from '@larkhold/engine';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { beforeEach, expect, test } from 'vitest';
 import { page as window_ } from 'vitest/browser';
 import '@larkhold/ui/tokens.css';
 import { BASELINE_ID } from './own-hold.ts';
@@ -11,8 +11,6 @@ let trial: TrialApp;
 beforeEach(async () => {
   trial = await openTrialApp(`#/rack/${HOLDING_ID}`);
 });
-
-afterEach(() => trial.close());
 
 const program = () => trial.page.shadowRoot?.querySelector('lark-program')?.shadowRoot;
 const curve = () => program()?.querySelector('fatigue-curve')?.shadowRoot;

@@ -1,12 +1,9 @@
 import { builtInPrograms, layOut, type Prescription, prescribe } from '@larkhold/engine';
 import { createKit } from '@larkhold/store';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { App } from './app-context.ts';
-import '@larkhold/ui/tokens.css';
 import './lark-cue-track.ts';
-
-afterEach(() => document.body.replaceChildren());
 
 const [program] = builtInPrograms;
 const today: Prescription = prescribe({ program: program!, records: [], today: '2026-11-25' });

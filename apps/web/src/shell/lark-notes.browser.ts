@@ -1,6 +1,6 @@
 import { builtInPrograms, createJournal, type NoteScrap } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { App } from './app-context.ts';
 import './lark-notes.ts';
 import type { LarkSketchPad } from '@larkhold/ui';
@@ -70,8 +70,6 @@ async function draw(pad: LarkSketchPad, pointerType?: string) {
   send('pointerup', 0.75);
   await pad.updateComplete;
 }
-
-afterEach(() => document.body.replaceChildren());
 
 test('words and a drawing go up on the wall, are changed and removed', async () => {
   const { wall, put } = await wallOf();

@@ -6,11 +6,7 @@ import { movingCamera, stopCameras } from './trial-camera.ts';
 
 // A canvas is the camera; the drill around it says in which step it is.
 
-afterEach(() => {
-  stopCameras();
-  document.body.replaceChildren();
-  vi.restoreAllMocks();
-});
+afterEach(stopCameras);
 
 test('says in the hold that the camera is gone; the drill hears of no let-down and goes on', async () => {
   const stream = movingCamera();

@@ -1,11 +1,8 @@
 import { createJournal, type Journal } from '@larkhold/engine';
 import { openStore, type Store } from '@larkhold/store';
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
-import { createAppState } from './app-state.ts';
-import '../lark-app.ts';
 import { hrefOf } from './routing.ts';
-import { textOf } from './trial-app.ts';
+import { openTrialApp, textOf } from './trial-app.ts';
 
 const unheard: unknown[] = [];
 const onUnheard = (event: PromiseRejectionEvent): void => void unheard.push(event.reason);
@@ -16,7 +13,6 @@ beforeEach(() => {
 });
 afterEach(() => {
   window.removeEventListener('unhandledrejection', onUnheard);
-  document.body.replaceChildren();
 });
 
 const drill = {
@@ -28,21 +24,10 @@ const note = { id: 'scrap', text: 'Elbow up', madeAt: '2026-11-24T06:00:00Z' };
 
 /** Opens the app over a store, at a page. */
 async function openApp(store: Store, hash: string) {
-  const saved: { name: string; text: string }[] = [];
   const reported: unknown[] = [];
-  const state = createAppState({
-    ...{ store, today: () => '2026-11-25', instant: () => '2026-11-25T06:00:00Z', newId: () => crypto.randomUUID() },
-    ...{ saveFile: (name, text) => saved.push({ name, text }), trySound: () => {} },
-    askForPersistence: async () => 'unknown',
-    report: (error) => reported.push(error),
-  });
-  location.hash = hash;
-  const page = document.createElement('lark-app');
-  document.body.replaceChildren(page);
-  state.subscribe((app) => {
-    page.app = app;
-  });
-  await state.reload();
+  document.body.replaceChildren();
+  const report = (error: unknown): void => void reported.push(error);
+  const { state, page, saved } = await openTrialApp(hash, '2026-11-25', { store, report });
   const odd = () => page.shadowRoot?.querySelector('lark-odd-entries')?.shadowRoot;
   const place = () => page.shadowRoot?.querySelector('main > :last-child')?.shadowRoot;
   const go = async (to: string) => {

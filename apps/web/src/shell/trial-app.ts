@@ -14,25 +14,30 @@ export interface TrialApp {
   saved: { name: string; text: string }[];
   /** What axe finds wrong, one line each. */
   faults(): Promise<string[]>;
-  close(): void;
 }
 
 /**
  * Opens the app for a test.
  * @param hash where it starts, '#/line'
  * @param today ISO 8601 day
+ * @param changes what the app is given in place of the usual: a store, or who hears of faults
  * @returns the app, read once
  */
-export async function openTrialApp(hash: string, today = '2026-11-25'): Promise<TrialApp> {
+export async function openTrialApp(
+  hash: string,
+  today = '2026-11-25',
+  changes: Partial<Parameters<typeof createAppState>[0]> = {},
+): Promise<TrialApp> {
   const saved: TrialApp['saved'] = [];
   const state = createAppState({
-    store: await openStore({ name: `trial-${performance.now()}` }),
+    store: changes.store ?? (await openStore({ name: `trial-${performance.now()}` })),
     today: () => today,
     instant: () => `${today}T06:00:00Z`,
     newId: () => crypto.randomUUID(),
     saveFile: (name, text) => saved.push({ name, text }),
     trySound: () => {},
     askForPersistence: async () => 'unknown',
+    ...changes,
   });
   location.hash = hash;
   const page = document.createElement('lark-app');
@@ -47,20 +52,11 @@ export async function openTrialApp(hash: string, today = '2026-11-25'): Promise<
       const { violations } = await axe.run(page, { resultTypes: ['violations'] });
       return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
     },
-    close: () => {
-      page.remove();
-      document.documentElement.removeAttribute('data-theme');
-    },
   };
 }
 
-/**
- * Closes a trial app, and leaves window, text and words as a test finds them: for after each test of a file that changes any of these.
- * @param trial the app
- */
-export async function leaveTrial(trial: TrialApp): Promise<void> {
-  trial.close();
-  document.documentElement.style.fontSize = '';
+/** Leaves window and words as a test finds them: for after each test of a file that changes any of these. */
+export async function leaveTrial(): Promise<void> {
   useWords(await loadWords('en-GB'));
   await frame.viewport(414, 896);
 }

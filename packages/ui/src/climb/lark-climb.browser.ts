@@ -1,8 +1,6 @@
 import type { ClimbWeek } from '@larkhold/engine';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import './lark-climb.ts';
-
-afterEach(() => document.body.replaceChildren());
 
 /** Weeks from 7 September 2026 on, twelve behind and seven ahead. */
 const weeks: ClimbWeek[] = Array.from({ length: 19 }, (_, at) => {

@@ -1,5 +1,5 @@
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import '../tokens.css';
 import './index.ts';
@@ -13,11 +13,6 @@ const mixed: RibbonRep[] = [
   { ...rep, heldMs: 0, outcome: 'skipped' },
   { ...rep, heldMs: 9000, outcome: 'unsure' },
 ];
-
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 async function ribbonOf(reps: readonly RibbonRep[], more: Partial<LarkHoldRibbon> = {}, width = '320px') {
   const frame = document.querySelector('main') ?? document.createElement('main');

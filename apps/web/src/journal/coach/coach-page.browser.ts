@@ -1,18 +1,9 @@
 import { createHandOver, createJournal, formatHandOver, parseHandOver } from '@larkhold/engine';
-import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
 import { createSquadShelf, type SquadShelf } from '@larkhold/store';
+import axe from 'axe-core';
+import { expect, test } from 'vitest';
 import { openTrialApp } from '../../shell/files/trial-app.ts';
 import './coach-page.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 const handOver = createHandOver({
   journal: { ...createJournal(), days: [{ date: '2026-11-15', pain: true, note: '<b>Elbow</b>' }] },

@@ -12,10 +12,7 @@ beforeEach(async () => {
   summary()?.querySelector('summary')?.click();
 });
 
-afterEach(async () => {
-  trial.close();
-  await window_.viewport(1280, 900);
-});
+afterEach(() => window_.viewport(1280, 900));
 
 const summary = () =>
   trial.page.shadowRoot?.querySelector('lark-journal')?.shadowRoot?.querySelector('load-summary')?.shadowRoot;

@@ -1,17 +1,8 @@
 import { createJournal } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
+import { expect, test } from 'vitest';
 import { openTrialApp } from '../../shell/files/trial-app.ts';
 import './milestones-page.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 const minute = { id: 'm1', text: 'A minute at full draw', setDay: '2026-03-01' };
 const winter = { id: 'm2', text: '<b>A winter</b> without pain', setDay: '2025-10-01', reachedDay: '2026-04-01' };

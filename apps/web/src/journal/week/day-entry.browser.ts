@@ -1,17 +1,8 @@
 import type { DayEntry } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
+import { expect, test } from 'vitest';
 import type { DayChange } from './day-entry.ts';
 import './day-entry.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 async function open(entry: DayEntry) {
   const element = document.createElement('day-entry');

@@ -10,7 +10,7 @@ beforeEach(async () => {
   await frame.viewport(390, 844);
   trial = await openTrialApp('#/week');
 });
-afterEach(() => leaveTrial(trial));
+afterEach(leaveTrial);
 
 const week = () => trial.page.shadowRoot?.querySelector('week-page');
 const inDay = (selector: string) => {

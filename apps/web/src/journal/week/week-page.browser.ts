@@ -1,17 +1,8 @@
 import { createJournal, type Journal } from '@larkhold/engine';
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
+import { expect, test } from 'vitest';
 import { openTrialApp } from '../../shell/files/trial-app.ts';
 import './week-page.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 async function open(journal: Journal) {
   const page = document.createElement('week-page');

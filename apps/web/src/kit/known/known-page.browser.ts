@@ -10,10 +10,7 @@ beforeEach(async () => {
   trial = await openTrialApp('#/known');
 });
 
-afterEach(async () => {
-  trial.close();
-  await window_.viewport(1280, 900);
-});
+afterEach(() => window_.viewport(1280, 900));
 
 const page = () => trial.page.shadowRoot?.querySelector('known-page')?.shadowRoot;
 const section = (id: string) => page()?.querySelector(`section[aria-labelledby="${id}"]`);

@@ -64,7 +64,6 @@ async function press(bench: BenchPage, text: string, place = 0) {
 }
 
 afterEach(() => {
-  document.body.replaceChildren();
   history.replaceState(null, '', '#');
 });
 

@@ -10,10 +10,7 @@ beforeEach(async () => {
   trial = await openTrialApp(`#/plan/${HOLDING_ID}`);
 });
 
-afterEach(async () => {
-  trial.close();
-  await window_.viewport(1280, 900);
-});
+afterEach(() => window_.viewport(1280, 900));
 
 const plan = () => trial.page.shadowRoot?.querySelector('plan-page')?.shadowRoot;
 const rows = () => [...(plan()?.querySelectorAll('tbody tr') ?? [])].map(textOf);

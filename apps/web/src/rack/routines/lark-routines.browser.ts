@@ -1,7 +1,7 @@
 import { createJournal, type DayEntry } from '@larkhold/engine';
 import { createKit, type Kit } from '@larkhold/store';
 import axe from 'axe-core';
-import { afterEach, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import type { App } from '../../shell/app-context.ts';
 import './lark-routines.ts';
 import type { LarkRoutines } from './lark-routines.ts';
@@ -56,8 +56,6 @@ function type(element: LarkRoutines, selector: string, text: string) {
 }
 
 const said = (element: LarkRoutines) => element.renderRoot.querySelector('[role=status]')?.textContent;
-
-afterEach(() => document.body.replaceChildren());
 
 test('a routine is ticked off and logged as minutes of work; it makes no drill; it can be undone', async () => {
   const { element, stood } = await routinesOf([{ date: '2026-11-25', note: 'Wet' }]);

@@ -10,10 +10,7 @@ beforeEach(async () => {
   trial = await openTrialApp('#/season'); // Wednesday 25 November 2026
 });
 
-afterEach(async () => {
-  trial.close();
-  await window_.viewport(1280, 900);
-});
+afterEach(() => window_.viewport(1280, 900));
 
 const page = () => trial.page.shadowRoot?.querySelector('season-page')?.shadowRoot;
 const part = (tag: string) => page()?.querySelector(tag)?.shadowRoot;

@@ -3,7 +3,6 @@ import { createKit } from '@larkhold/store';
 import axe from 'axe-core';
 import { afterEach, expect, test } from 'vitest';
 import type { App } from '../../shell/app-context.ts';
-import '@larkhold/ui/tokens.css';
 import './lark-open-link.ts';
 import { formatPayload } from './program-link.ts';
 
@@ -31,7 +30,6 @@ async function open(payload: string, programs: readonly Program[] = [...builtInP
 }
 
 afterEach(() => {
-  document.body.replaceChildren();
   history.replaceState(null, '', '#');
 });
 

@@ -30,7 +30,6 @@ async function press(share: LarkShare, words: string) {
 const said = (share: LarkShare) => share.renderRoot.querySelector('[role=status]')?.textContent;
 
 afterEach(() => {
-  document.body.replaceChildren();
   delete scope.showSaveFilePicker;
   Reflect.deleteProperty(navigator, 'share');
   Reflect.deleteProperty(navigator, 'canShare');

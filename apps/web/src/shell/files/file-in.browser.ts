@@ -10,18 +10,9 @@ import {
 } from '@larkhold/engine';
 import { createKit, formatBackup } from '@larkhold/store';
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
-import '@larkhold/ui/tokens.css';
+import { expect, test } from 'vitest';
 import './file-in.ts';
 import { openTrialApp } from './trial-app.ts';
-
-beforeEach(() => {
-  document.documentElement.lang = 'en';
-});
-afterEach(() => {
-  document.body.replaceChildren();
-  document.documentElement.removeAttribute('data-theme');
-});
 
 const ours: Journal = {
   ...createJournal(),

@@ -1,11 +1,12 @@
-import type { Journal } from '@larkhold/engine';
+import { createJournal, type Journal } from '@larkhold/engine';
 import { createSquadShelf, openStore, type SquadShelf, type Store } from '@larkhold/store';
 import type { App } from '../app-context.ts';
-import { createAppState } from '../app-state.ts';
+import { type AppState, createAppState } from '../app-state.ts';
 
 /** What a test of a page needs. */
 export interface TrialApp {
   store: Store;
+  state: AppState;
   /** Files that were handed out. */
   saved: { name: string; text: string }[];
 }
@@ -15,13 +16,13 @@ let count = 0;
 /**
  * Gives a page the app over a store of its own, on a Wednesday, 25 November 2026. For tests in a browser.
  * @param page the element; its `app` follows the store
- * @param journal what is in it
+ * @param journal what is in it; nothing if left out
  * @param squad the coach's shelf, as an earlier page left it; a new one if left out
- * @returns the store and what was saved
+ * @returns the store, its state and what was saved
  */
 export async function openTrialApp(
   page: { app: App | undefined },
-  journal: Journal,
+  journal: Journal = createJournal(),
   squad?: SquadShelf,
 ): Promise<TrialApp> {
   count += 1;
@@ -43,5 +44,5 @@ export async function openTrialApp(
     page.app = app;
   });
   await state.reload();
-  return { store, saved };
+  return { store, state, saved };
 }
