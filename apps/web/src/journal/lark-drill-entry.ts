@@ -12,6 +12,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
 import { painAnswer } from '../shell/pain-answer.ts';
 import { PlaceElement } from '../shell/place-element.ts';
+import { typedIn } from '../shell/typed-in.ts';
 
 /** Reps that a ribbon has in one row: rows of the same height are on the same scale. */
 const ONE_ROW = 40;
@@ -173,9 +174,8 @@ export class LarkDrillEntry extends PlaceElement {
           aria-label=${say('journal.effort')}
           .value=${record.effort === undefined ? '' : String(record.effort)}
           @change=${(event: Event) => {
-            if (event.target instanceof HTMLSelectElement) {
-              this.#put({ ...record, effort: event.target.value === '' ? undefined : Number(event.target.value) });
-            }
+            const effort = typedIn(event);
+            this.#put({ ...record, effort: effort === '' ? undefined : Number(effort) });
           }}
         >
           <option value="" ?selected=${record.effort === undefined}>${say('journal.notSaid')}</option>
@@ -193,10 +193,7 @@ export class LarkDrillEntry extends PlaceElement {
           maxlength="4000"
           .value=${record.note ?? ''}
           @change=${(event: Event) => {
-            if (event.target instanceof HTMLTextAreaElement) {
-              const note = event.target.value.trim();
-              this.#put({ ...record, note: note === '' ? undefined : note });
-            }
+            this.#put({ ...record, note: typedIn(event).trim() || undefined });
           }}
         ></textarea>
       </label>

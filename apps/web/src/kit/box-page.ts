@@ -10,6 +10,7 @@ import type { BoxKeeper, JoinOptions } from '../shell/box-keeper.ts';
 import { localWhen } from '../shell/local-when.ts';
 import { PlaceElement } from '../shell/place-element.ts';
 import { qrOf } from '../shell/qr-modules.ts';
+import { typedIn } from '../shell/typed-in.ts';
 import { kitStyles } from './kit-styles.ts';
 
 /** Where a host has its boxes, beside the app. */
@@ -101,7 +102,7 @@ export class BoxPage extends PlaceElement {
       <label>${say('box.nameField')} <input type="text" maxlength="40" placeholder=${say('box.nameExample')} .value=${this.name} @input=${(
         event: InputEvent,
       ) => {
-        if (event.target instanceof HTMLInputElement) this.name = event.target.value;
+        this.name = typedIn(event);
       }} /></label>
       ${
         isInvited

@@ -4,6 +4,7 @@ import { say } from '@larkhold/words';
 import { html, nothing } from 'lit';
 import { customElement } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
+import { typedIn } from '../shell/typed-in.ts';
 import { kitStyles } from './kit-styles.ts';
 
 const cueButtons = [
@@ -38,10 +39,7 @@ export class LarkKitSound extends PlaceElement {
             max="100"
             step="5"
             .value=${String(Math.round(kit.soundLevel * 100))}
-            @change=${(event: Event) => {
-              if (event.target instanceof HTMLInputElement)
-                act.changeKit({ soundLevel: Number(event.target.value) / 100 });
-            }}
+            @change=${(event: Event) => act.changeKit({ soundLevel: Number(typedIn(event)) / 100 })}
           />
         </label>
         ${choiceOf(say('kit.cues'), kit.voice, { both: say('kit.both'), tones: say('kit.tones'), words: say('kit.words') }, (voice) => act.changeKit({ voice }))}

@@ -4,6 +4,7 @@ import { customElement, state } from 'lit/decorators.js';
 import { PlaceElement } from '../shell/place-element.ts';
 import '@larkhold/ui';
 import { nothingDrawn, type Strokes } from '@larkhold/ui';
+import { typedIn } from '../shell/typed-in.ts';
 import { readSteps } from './shot-steps.ts';
 
 /** The archer's shot process: steps as lines, and a sketch. */
@@ -61,9 +62,8 @@ export class LarkShotProcess extends PlaceElement {
     </section>`;
   }
 
-  readonly #write = ({ target }: Event): void => {
-    if (!(target instanceof HTMLTextAreaElement)) return;
-    const read = readSteps(target.value);
+  readonly #write = (event: Event): void => {
+    const read = readSteps(typedIn(event));
     this.problem = read.ok ? '' : read.message;
     if (read.ok) void this.app?.act.changeKit({ shotProcess: read.steps });
   };

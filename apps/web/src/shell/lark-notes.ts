@@ -9,6 +9,7 @@ import { hrefOf } from './routing.ts';
 import '@larkhold/ui';
 import { notesShown } from '@larkhold/engine';
 import { nothingDrawn, type Strokes } from '@larkhold/ui';
+import { typedIn } from './typed-in.ts';
 
 /** A scrap that is being written: a new one, or one that is on the wall. */
 type Writing = Pick<NoteScrap, 'text' | 'strokes' | 'programId' | 'week'> & { old?: NoteScrap };
@@ -119,9 +120,7 @@ export class LarkNotes extends PlaceElement {
           rows="3"
           maxlength="2000"
           .value=${writing.text ?? ''}
-          @input=${({ target }: Event) => {
-            if (target instanceof HTMLTextAreaElement) change({ text: target.value });
-          }}
+          @input=${(event: Event) => change({ text: typedIn(event) })}
         ></textarea>
       </label>
       <lark-sketch-pad
@@ -148,9 +147,8 @@ export class LarkNotes extends PlaceElement {
     return html`<label
       >${say('note.pinnedTo')}
       <select
-        @change=${({ target }: Event) => {
-          if (!(target instanceof HTMLSelectElement)) return;
-          const [kind, name] = target.value.split(' ');
+        @change=${(event: Event) => {
+          const [kind, name] = typedIn(event).split(' ');
           change({ programId: kind === 'program' ? name : undefined, week: kind === 'week' ? name : undefined });
         }}
       >

@@ -3,6 +3,7 @@ import { controlStyles, pageStyles } from '@larkhold/ui';
 import { formatDay, say, sessionWords } from '@larkhold/words';
 import { css, html, LitElement, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
+import { typedIn } from '../../shell/typed-in.ts';
 
 type Session = DatedSessions['sessions'][number];
 /** What an answer says of days: everything but who wrote it and when. */
@@ -151,7 +152,7 @@ function dateField(words: string, name: string, value: string, change: (day: str
       type="date"
       .value=${value}
       @change=${(event: Event) => {
-        if (event.target instanceof HTMLInputElement && event.target.value !== '') change(event.target.value);
+        if (typedIn(event) !== '') change(typedIn(event));
       }}
   /></label>`;
 }

@@ -20,6 +20,7 @@ import '@larkhold/ui';
 import './answer-days.ts';
 import { shiftWeek } from '@larkhold/engine';
 import { weekTitle } from '@larkhold/words';
+import { typedIn } from '../../shell/typed-in.ts';
 import type { AnswerDays } from './answer-days.ts';
 
 /** Weeks that the sheet lists, the last one first. */
@@ -254,7 +255,7 @@ export class ArcherSheet extends PostElement {
             maxlength="120"
             .value=${this.by}
             @input=${(event: Event) => {
-              this.by = textOf(event);
+              this.by = typedIn(event);
             }}
         /></label>
         <label
@@ -262,7 +263,7 @@ export class ArcherSheet extends PostElement {
             maxlength="4000"
             .value=${this.comment}
             @input=${(event: Event) => {
-              this.comment = textOf(event);
+              this.comment = typedIn(event);
             }}
           ></textarea>
         </label>
@@ -371,11 +372,6 @@ export class ArcherSheet extends PostElement {
     const trouble = await this.post?.answer(this.owner, text);
     this.said = trouble ? await this.troubleSaid(trouble) : say('post.answerSent', { archer });
   }
-}
-
-function textOf(event: Event): string {
-  const { target } = event;
-  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
 }
 
 declare global {

@@ -8,6 +8,7 @@ import { localWhen } from '../../shell/local-when.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { PostElement } from '../../shell/post-element.ts';
 import { qrOf } from '../../shell/qr-modules.ts';
+import { typedIn } from '../../shell/typed-in.ts';
 
 /** Where a host has its boxes, beside the app. */
 const HOSTED_AT = '/box';
@@ -62,7 +63,7 @@ export class CoachBox extends PostElement {
           maxlength="60"
           .value=${this.name}
           @input=${(event: Event) => {
-            if (event.target instanceof HTMLInputElement) this.name = event.target.value;
+            this.name = typedIn(event);
           }}
       /></label>
       <div class="row">

@@ -7,6 +7,7 @@ import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { removedNotices } from '../../shell/removed-notices.ts';
+import { typedIn } from '../../shell/typed-in.ts';
 
 /** What was reached and what is still open, in the archer's own words, with dates. It counts nothing and gives nothing away. */
 @customElement('milestones-page')
@@ -89,7 +90,7 @@ export class MilestonesPage extends PlaceElement {
             autocomplete="off"
             .value=${this.text}
             @input=${(event: Event) => {
-              this.text = textOf(event);
+              this.text = typedIn(event);
             }}
         /></label>
         <button>${say('milestone.write')}</button>
@@ -149,21 +150,21 @@ export class MilestonesPage extends PlaceElement {
           maxlength="400"
           autocomplete="off"
           .value=${text}
-          @input=${(event: Event) => type({ text: textOf(event) })}
+          @input=${(event: Event) => type({ text: typedIn(event) })}
       /></label>
       <label
         >${say('milestone.reachedOn')}<input
           type="date"
           max=${app.view.today}
           .value=${reachedDay ?? ''}
-          @change=${(event: Event) => type({ reachedDay: textOf(event) || undefined })}
+          @change=${(event: Event) => type({ reachedDay: typedIn(event) || undefined })}
       /></label>
       <label
         >${say('milestone.how')}<textarea
           rows="2"
           maxlength="1000"
           .value=${words}
-          @input=${(event: Event) => type({ words: textOf(event) })}
+          @input=${(event: Event) => type({ words: typedIn(event) })}
         ></textarea>
       </label>
       <p class="small dim">${say('milestone.withoutDay')}</p>
@@ -219,11 +220,6 @@ export class MilestonesPage extends PlaceElement {
 
 function dayHref(day: string): string {
   return `#/week/${weekListing(day, 'monday')}/${day}`;
-}
-
-function textOf(event: Event): string {
-  const { target } = event;
-  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
 }
 
 declare global {

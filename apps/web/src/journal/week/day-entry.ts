@@ -9,6 +9,7 @@ import { feelSteps, feelWord, presentWords, say } from '@larkhold/words';
 import { painAnswer } from '../../shell/pain-answer.ts';
 import { dayEntryStyles } from './day-entry-styles.ts';
 import '@larkhold/ui';
+import { typedIn } from '../../shell/typed-in.ts';
 
 /** One change of a day: the fields that changed, in full; `undefined` takes one away. */
 export interface DayChange {
@@ -79,7 +80,7 @@ export class DayEntryElement extends LitElement {
           maxlength="60"
           autocomplete="off"
           .value=${this.place}
-          @change=${(event: Event) => this.#change({ place: textOf(event).trim() || undefined })}
+          @change=${(event: Event) => this.#change({ place: typedIn(event).trim() || undefined })}
       /></label>
       <datalist id="places">${this.places.map((place) => html`<option value=${place}></option>`)}</datalist>`;
   }
@@ -109,7 +110,7 @@ export class DayEntryElement extends LitElement {
           autocomplete="off"
           maxlength="5"
           .value=${distance}
-          @change=${(event: Event) => this.#changeDistance(lines, index, textOf(event))}
+          @change=${(event: Event) => this.#changeDistance(lines, index, typedIn(event))}
         />${isImperial ? 'yd' : 'm'}</label
       >`;
   }
@@ -153,7 +154,7 @@ export class DayEntryElement extends LitElement {
           maxlength="200"
           autocomplete="off"
           .value=${entry.feelWords ?? ''}
-          @input=${(event: Event) => this.#change({ feelWords: textOf(event) || undefined })}
+          @input=${(event: Event) => this.#change({ feelWords: typedIn(event) || undefined })}
       /></label>
     </fieldset>`;
   }
@@ -195,7 +196,7 @@ export class DayEntryElement extends LitElement {
         rows="1"
         maxlength="4000"
         .value=${entry.note ?? ''}
-        @input=${(event: Event) => this.#change({ note: textOf(event) || undefined })}
+        @input=${(event: Event) => this.#change({ note: typedIn(event) || undefined })}
       ></textarea>
     </label>`;
   }
@@ -235,21 +236,12 @@ export class DayEntryElement extends LitElement {
 function effortField(name: string, effort: number | undefined, change: (effort: number | undefined) => void) {
   return html`<label class="beside"
     ><span class="visually-hidden">${say('day.effortOf', { name })}</span><select
-      @change=${(event: Event) => change(textOf(event) === '' ? undefined : Number(textOf(event)))}
+      @change=${(event: Event) => change(typedIn(event) === '' ? undefined : Number(typedIn(event)))}
     >
       <option value="" ?selected=${effort === undefined}>${say('day.effort')}</option>
       ${Array.from({ length: 11 }, (_, step) => html`<option value=${step} ?selected=${effort === step}>${say('day.effortStep', { step: String(step) })}</option>`)}
     </select></label
   >`;
-}
-
-function textOf(event: Event): string {
-  const { target } = event;
-  return target instanceof HTMLInputElement ||
-    target instanceof HTMLTextAreaElement ||
-    target instanceof HTMLSelectElement
-    ? target.value
-    : '';
 }
 
 function tenths(value: number): string {

@@ -18,6 +18,7 @@ import { weekPageStyles } from './week-page-styles.ts';
 import './week-paper.ts';
 import { type DaySummary, markDays, summarizeWeek, type WeekSummary } from '@larkhold/engine';
 import { doneWords, planWords, say, spanWords, totalsLines, weekDoneWords, weekTitle } from '@larkhold/words';
+import { typedIn } from '../../shell/typed-in.ts';
 
 /** Weeks in the strip of days. */
 const STRIP_WEEKS = 8;
@@ -95,7 +96,7 @@ export class WeekPageElement extends PlaceElement {
           autocomplete="off"
           .value=${summary.focus}
           @keydown=${noNewLine}
-          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: textOf(event).replace(/\s*\n\s*/g, ' ') })}
+          @input=${(event: Event) => this.#keeper.changeWeek(week, { focus: typedIn(event).replace(/\s*\n\s*/g, ' ') })}
         ></textarea></label>
       ${summary.isFocusCarried ? html`<p class="dim small">${say('week.carried')}</p>` : nothing}`;
   }
@@ -130,14 +131,14 @@ export class WeekPageElement extends PlaceElement {
             maxlength="1000"
             autocomplete="off"
             .value=${majorGoal}
-            @input=${(event: Event) => this.#keeper.changeGoal(textOf(event))}
+            @input=${(event: Event) => this.#keeper.changeGoal(typedIn(event))}
         /></label>
         <label class="field"
           >${say('week.goal')}<input
             maxlength="1000"
             autocomplete="off"
             .value=${page.goal ?? ''}
-            @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: textOf(event) || undefined })}
+            @input=${(event: Event) => this.#keeper.changeWeek(week, { goal: typedIn(event) || undefined })}
         /></label>
         <p><a href="#/milestones">${say('week.milestones')}</a></p>
         <fieldset>
@@ -296,7 +297,7 @@ export class WeekPageElement extends PlaceElement {
         class="low"
         maxlength=${name === 'carriedForward' ? 400 : 4000}
         .value=${page[name] ?? ''}
-        @input=${(event: Event) => this.#keeper.changeWeek(page.week, { [name]: textOf(event) || undefined })}
+        @input=${(event: Event) => this.#keeper.changeWeek(page.week, { [name]: typedIn(event) || undefined })}
       ></textarea>
     </label>`;
   }
@@ -314,11 +315,6 @@ function isDay(text: string): boolean {
 /** The focus is one line of words: it grows, and takes no second one. */
 function noNewLine(event: KeyboardEvent): void {
   if (event.key === 'Enter' && !event.isComposing) event.preventDefault();
-}
-
-function textOf(event: Event): string {
-  const { target } = event;
-  return target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement ? target.value : '';
 }
 
 declare global {

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { typedIn } from '../../shell/typed-in.ts';
 import type { BenchForm } from './bench-form.ts';
 import { type Json, type Path, pointerOfPath, valueAt } from './json-path.ts';
 import { readNumber } from './read-number.ts';
@@ -39,7 +40,7 @@ export function numberField(form: BenchForm, path: Path, look: FieldLook): Templ
       .value=${text}
       aria-invalid=${isWrong(form, path)}
       aria-describedby=${describedBy(path)}
-      @input=${onText((typed) => form.set(path, readNumber(typed), typed))}
+      @input=${(event: Event) => form.set(path, readNumber(typedIn(event)), typedIn(event))}
     />`,
   );
 }
@@ -57,7 +58,7 @@ export function textField(form: BenchForm, path: Path, look: FieldLook): Templat
       .value=${typeof value === 'string' ? value : ''}
       aria-invalid=${isWrong(form, path)}
       aria-describedby=${describedBy(path)}
-      @input=${onText((typed) => form.set(path, typed === '' ? undefined : typed))}
+      @input=${(event: Event) => form.set(path, typedIn(event) || undefined)}
     />`,
   );
 }
@@ -115,9 +116,7 @@ export function selectOf(input: {
     id=${id}
     aria-invalid=${isWrong(form, path)}
     aria-describedby=${describedBy(path)}
-    @change=${(event: Event) => {
-      if (event.target instanceof HTMLSelectElement) set(event.target.value);
-    }}
+    @change=${(event: Event) => set(typedIn(event))}
   >
     ${choices.map(([key, words]) => html`<option value=${key} .selected=${key === value}>${words}</option>`)}
   </select>`;
@@ -152,7 +151,7 @@ function area(
       .value=${text}
       aria-invalid=${isWrong(form, path)}
       aria-describedby=${describedBy(path)}
-      @input=${onText((typed) => form.set(path, read(typed), typed))}
+      @input=${(event: Event) => form.set(path, read(typedIn(event)), typedIn(event))}
     ></textarea>`,
   );
 }
@@ -162,12 +161,6 @@ function textShown(form: BenchForm, path: Path, tidy: string, read: (text: strin
   const { typed } = form;
   if (typed?.pointer !== pointerOfPath(path)) return tidy;
   return JSON.stringify(read(typed.text)) === JSON.stringify(read(tidy)) ? typed.text : tidy;
-}
-
-function onText(read: (typed: string) => void): (event: Event) => void {
-  return ({ target }) => {
-    if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement) read(target.value);
-  };
 }
 
 function isWrong(form: BenchForm, path: Path): 'true' | 'false' {

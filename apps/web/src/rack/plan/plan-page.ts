@@ -7,6 +7,7 @@ import type { App, AppView } from '../../shell/app-context.ts';
 import { archerIdOf } from '../../shell/archer-id.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
 import { fileNameOf } from '../../shell/save-file.ts';
+import { typedIn } from '../../shell/typed-in.ts';
 import { planPageStyles } from './plan-page-styles.ts';
 import { daysPerWeekOf, type PlannedWeek, planFor } from './plan-settings.ts';
 import { planWeeks } from './plan-weeks.ts';
@@ -50,7 +51,7 @@ export class PlanPage extends PlaceElement {
           >${say('plan.whichProgram')}
           <select
             @change=${(event: Event) => {
-              this.programId = chosenIn(event);
+              this.programId = typedIn(event);
             }}
           >
             ${programs.map((one) => html`<option value=${idOf(one)} ?selected=${one === program}>${one.title}</option>`)}
@@ -60,7 +61,7 @@ export class PlanPage extends PlaceElement {
           >${say('plan.daysAWeek')}
           <select @change=${(event: Event) => {
             // Read at once: when the kit is patched, the event no longer knows what it was about.
-            const daysPerWeek = Number(chosenIn(event));
+            const daysPerWeek = Number(typedIn(event));
             void act.changeKit(({ plan }) => ({ plan: { ...plan, daysPerWeek } }));
           }}>
             ${[1, 2, 3, 4, 5, 6, 7].map(
@@ -72,7 +73,7 @@ export class PlanPage extends PlaceElement {
           >${say('plan.weeks')}
           <select
             @change=${(event: Event) => {
-              this.weekCount = Number(chosenIn(event));
+              this.weekCount = Number(typedIn(event));
             }}
           >
             ${weekChoices.map(
@@ -108,10 +109,6 @@ export class PlanPage extends PlaceElement {
     const text = formatPlanCalendar(rows, { program: title, programId: id, madeAt: act.instant(), archerId, words });
     act.saveFile(`${fileNameOf(title)}-plan-${view.today}.ics`, text);
   }
-}
-
-function chosenIn({ target }: Event): string {
-  return target instanceof HTMLInputElement || target instanceof HTMLSelectElement ? target.value : '';
 }
 
 declare global {

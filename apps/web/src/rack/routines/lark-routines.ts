@@ -5,6 +5,7 @@ import { css, html, nothing } from 'lit';
 import { customElement, state } from 'lit/decorators.js';
 import type { App } from '../../shell/app-context.ts';
 import { PlaceElement } from '../../shell/place-element.ts';
+import { typedIn } from '../../shell/typed-in.ts';
 import { builtInRoutines } from './built-in-routines.ts';
 import { type Routine, readRoutine, withWork } from './routine.ts';
 
@@ -107,12 +108,7 @@ export class LarkRoutines extends PlaceElement {
     const change = (changes: Partial<Writing>) => {
       this.writing = { ...(this.writing ?? writing), ...changes };
     };
-    const typed =
-      (name: 'title' | 'lines' | 'minutes') =>
-      ({ target }: Event) => {
-        if (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement)
-          change({ [name]: target.value });
-      };
+    const typed = (name: 'title' | 'lines' | 'minutes') => (event: Event) => change({ [name]: typedIn(event) });
     return html`<form class="writing" @submit=${(event: Event) => this.#save(event, app)}>
       <label>${say('routine.name')} <input class="title" maxlength="120" .value=${writing.title} @input=${typed('title')} /></label>
       ${choiceOf(say('routine.kind'), writing.kind, { strength: say('routine.strength'), mobility: say('routine.mobility'), fitness: say('routine.fitness') }, (kind) => change({ kind }))}

@@ -17,6 +17,7 @@ import './season-lists.ts';
 import type { SeasonChange } from './season-lists.ts';
 import { seasonStyles } from './season-styles.ts';
 import './season-weekdays.ts';
+import { typedIn } from '../../shell/typed-in.ts';
 
 const weekChoices = [4, 8, 12, 26] as const;
 
@@ -70,7 +71,7 @@ export class SeasonPage extends PlaceElement {
         <label
           >${say('plan.weeks')}
           <select @change=${(event: Event) => {
-            if (event.target instanceof HTMLSelectElement) this.weekCount = Number(event.target.value);
+            this.weekCount = Number(typedIn(event));
           }}>
             ${weekChoices.map((weeks) => html`<option value=${weeks} ?selected=${weeks === this.weekCount}>${weeks}</option>`)}
           </select>

@@ -19,9 +19,9 @@ import type { App } from '../app-context.ts';
 import { PlaceElement } from '../place-element.ts';
 import { PostElement } from '../post-element.ts';
 import '../program-swap.ts';
+import { tickOf } from '@larkhold/ui';
 import { compareInTurns } from './compare-in-turns.ts';
 import { type EditClash, findClashes } from './edit-clashes.ts';
-import '@larkhold/ui';
 import type { Incoming } from './read-incoming.ts';
 import { readIncomingFile } from './read-incoming-file.ts';
 import { daysToTake } from './take-days.ts';
@@ -194,15 +194,9 @@ export class FileIn extends PostElement {
       ${programs.length > 0 ? html`<p>${say('file.forRack', { n: programs.length, titles: formatRow(programs.map(({ title }) => title)) })}</p>` : nothing}
       ${
         kit
-          ? html`<label class="tick"
-              ><input
-                type="checkbox"
-                .checked=${this.takesKit}
-                @change=${(event: Event) => {
-                  this.takesKit = event.target instanceof HTMLInputElement && event.target.checked;
-                }}
-              />${say('file.kitToo')}</label
-            >`
+          ? tickOf(say('file.kitToo'), this.takesKit, (isOn) => {
+              this.takesKit = isOn;
+            })
           : nothing
       }
       <div class="row">

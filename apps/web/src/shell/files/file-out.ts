@@ -11,6 +11,7 @@ import {
   shiftDay,
 } from '@larkhold/engine';
 import { archerOf } from '@larkhold/store';
+import { tickOf } from '@larkhold/ui';
 import { calendarWords, say } from '@larkhold/words';
 import { css, html, nothing } from 'lit';
 import { customElement, property, state } from 'lit/decorators.js';
@@ -21,6 +22,7 @@ import { PlaceElement } from '../place-element.ts';
 import { PostElement } from '../post-element.ts';
 import { fileNameOf } from '../save-file.ts';
 import { saveJournal } from '../save-journal.ts';
+import { typedIn } from '../typed-in.ts';
 
 /** Days that a hand-over holds unless others are chosen: four weeks. */
 const USUAL_SPAN_DAYS = 28;
@@ -105,7 +107,7 @@ export class FileOut extends PostElement {
               autocomplete="off"
               .value=${name}
               @input=${(event: Event) => {
-                this.name = textOf(event);
+                this.name = typedIn(event);
               }}
           /></label>
           <div class="span">
@@ -116,24 +118,12 @@ export class FileOut extends PostElement {
               this.to = day;
             })}
           </div>
-          <label class="tick"
-            ><input
-              type="checkbox"
-              .checked=${this.includesNotes}
-              @change=${(event: Event) => {
-                this.includesNotes = event.target instanceof HTMLInputElement && event.target.checked;
-              }}
-            />${say('file.withNotes')}</label
-          >
-          <label class="tick"
-            ><input
-              type="checkbox"
-              .checked=${this.includesPain}
-              @change=${(event: Event) => {
-                this.includesPain = event.target instanceof HTMLInputElement && event.target.checked;
-              }}
-            />${say('file.withPain')}</label
-          >
+          ${tickOf(say('file.withNotes'), this.includesNotes, (isOn) => {
+            this.includesNotes = isOn;
+          })}
+          ${tickOf(say('file.withPain'), this.includesPain, (isOn) => {
+            this.includesPain = isOn;
+          })}
           <details class="holds">
             <summary>${say('file.holdsTitle')}</summary>
             <p class="dim small">${say('file.holds')}</p>
@@ -168,7 +158,7 @@ export class FileOut extends PostElement {
         max=${max}
         .value=${value}
         @change=${(event: Event) => {
-          if (textOf(event) !== '') change(textOf(event));
+          if (typedIn(event) !== '') change(typedIn(event));
         }}
     /></label>`;
   }
@@ -227,10 +217,6 @@ function inOrder({ view }: App): Journal {
 
 function save(app: App, kind: string, text: string): void {
   app.act.saveFile(`larkhold-${app.view.today}.${kind}`, text);
-}
-
-function textOf(event: Event): string {
-  return event.target instanceof HTMLInputElement ? event.target.value : '';
 }
 
 declare global {
