@@ -1,16 +1,39 @@
+import { openStore } from '@larkhold/store';
 import axe from 'axe-core';
-import { expect, test, vi } from 'vitest';
-import type { AppState } from '../shell/app-state.ts';
-import { openTrialApp } from '../shell/files/trial-app.ts';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { type AppState, createAppState } from '../shell/app-state.ts';
+import '@larkhold/ui/tokens.css';
 import './lark-kit-controls.ts';
 import './lark-kit-display.ts';
 
 let state: AppState;
+let names = 0;
+
+beforeEach(async () => {
+  names += 1;
+  state = createAppState({
+    store: await openStore({ name: `kit-${names}-${performance.now()}` }),
+    today: () => '2026-11-25',
+    instant: () => '2026-11-25T06:00:00Z',
+    newId: () => '00000000-0000-4000-8000-000000000001',
+    saveFile: () => undefined,
+    trySound: () => undefined,
+    askForPersistence: async () => 'unknown',
+  });
+});
+
+afterEach(() => {
+  document.body.replaceChildren();
+  vi.restoreAllMocks();
+});
 
 async function show<Tag extends 'lark-kit-display' | 'lark-kit-controls'>(tag: Tag) {
   const element = document.createElement(tag);
   document.body.append(element);
-  ({ state } = await openTrialApp(element));
+  state.subscribe((app) => {
+    element.app = app;
+  });
+  await state.reload();
   await element.updateComplete;
   const root = element.renderRoot as ShadowRoot;
   const tick = (words: string) =>
