@@ -16,6 +16,7 @@ export default {
   coverageAnalysis: 'perTest',
   concurrency: 1,
   timeoutMS: 20_000,
+  dryRunTimeoutMinutes: 30,
   incremental: true,
   incrementalFile: '.stryker/incremental.json',
   tempDirName: '.stryker/tmp',
