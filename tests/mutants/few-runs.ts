@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 
-/** So many cases of a property are tried for each mutant: what fifty cases miss, two thousand seldom find, and a mutant would take half a minute. */
+/** How many cases of a property are tried for each mutant at most: what fifty cases miss, two thousand seldom find, and a mutant would take half a minute. */
 const enough = 50;
 
 /** Seeds of the properties that also ask how many cases met what they are about: these need all of their cases. */
