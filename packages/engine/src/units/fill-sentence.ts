@@ -12,13 +12,40 @@ const months = 'January February March April May June July August September Octo
  * @example fillSentence('{reps, plural, one {# rep} other {# reps}}', { reps: 2 }) // '2 reps'
  */
 export function fillSentence(sentence: string, facts: object): string {
-  return sentence.replace(PARTS, (_, escaped?: string, name = '', kind = '', how = '') => {
-    if (escaped !== undefined) return escaped;
-    const value: unknown = Reflect.get(facts, name);
-    if (kind === 'plural') return optionOf(how, value === 1 ? 'one' : 'other').replace('#', String(value));
-    if (kind === 'select') return optionOf(how, String(value));
-    return how === '' ? String(value) : styles[how as Style](value as never);
-  });
+  let parts = read.get(sentence);
+  if (!parts) {
+    parts = partsOf(sentence);
+    read.set(sentence, parts);
+  }
+  let said = '';
+  for (const part of parts) said += typeof part === 'string' ? part : part(facts);
+  return said;
+}
+
+/** What stands in a sentence as it is, and what a fact is put into. */
+type Part = string | ((facts: object) => string);
+
+/** Each sentence is read once: a year of mornings says the same few a thousand times. */
+const read = new Map<string, Part[]>();
+
+function partsOf(sentence: string): Part[] {
+  const parts: Part[] = [];
+  let from = 0;
+  for (const { 0: whole, 1: escaped, 2: name = '', 3: kind = '', 4: how = '', index } of sentence.matchAll(PARTS)) {
+    parts.push(sentence.slice(from, index), escaped ?? factIn(name, kind, how));
+    from = index + whole.length;
+  }
+  return [...parts, sentence.slice(from)];
+}
+
+function factIn(name: string, kind: string, how: string): Part {
+  const valueIn = (facts: object): unknown => Reflect.get(facts, name);
+  if (kind === 'plural') {
+    const [one, other] = [optionOf(how, 'one'), optionOf(how, 'other')];
+    return (facts) => (valueIn(facts) === 1 ? one : other).replace('#', String(valueIn(facts)));
+  }
+  if (kind === 'select') return (facts) => optionOf(how, String(valueIn(facts)));
+  return how === '' ? (facts) => String(valueIn(facts)) : (facts) => styles[how as Style](valueIn(facts) as never);
 }
 
 function optionOf(options: string, wanted: string): string {
