@@ -12,7 +12,7 @@ test('a second press is an answer while the question is shown, to the millisecon
   expect(stop.untilMs).toBeUndefined();
 });
 
-test('a press from before the question was shown is none; the question counts from when it was shown', () => {
+test('a press from before the question was shown does not answer it; its time runs from when it was shown', () => {
   const stop = new StopQuestion();
   stop.press(1000, 1500); // handled half a second late
   expect(stop.untilMs).toBe(4500);

@@ -5,8 +5,10 @@ import type { Program } from '../program/program.ts';
 /** In how many first days none is added, and how many days two steps are apart, over all programs. Own, careful: no source. */
 export const WEIGHT_DAYS = 14;
 /** The most that is added unless a coach's file says otherwise: 5 lb (tradgang.com), and a fifth of the bow (improveyourarchery.com). */
-const MOST_ADDED_LBF = 5;
+export const MOST_ADDED_LBF = 5;
 const MOST_ADDED_SHARE = 0.2;
+/** Weight rises by this at most, pounds-force. Own, careful: no source. */
+export const WEIGHT_STEP_LBF = 2;
 
 /** No weight is added before this age, whatever a file says. Own, careful: no source. */
 const WEIGHT_FROM_YEARS = 16;
@@ -33,7 +35,7 @@ export function mayRaiseWeight(body: BodyDay, own: WeightInUse, day: number): bo
 /** The weight of a day: what is wished, but no rise that may not be. */
 export function weightOn(wishedLbf: number, body: BodyDay, own: WeightInUse, day: number): number {
   if (wishedLbf <= own.lbf) return wishedLbf;
-  return mayRaiseWeight(body, own, day) ? Math.min(wishedLbf, own.lbf + 2) : own.lbf;
+  return mayRaiseWeight(body, own, day) ? Math.min(wishedLbf, own.lbf + WEIGHT_STEP_LBF) : own.lbf;
 }
 
 /** Whether an archer is too young for any added weight. */

@@ -1,3 +1,4 @@
+import { WEIGHT_STEP_LBF } from './added-weight.ts';
 import type { BlockRules } from './block-rules.ts';
 import { type BlockState, copyOf, type EaseCause } from './block-state.ts';
 import { type Dose, halfSeconds, isSameDose, leastHold, leastOf, mostOf, shrink, totalSeconds } from './dose.ts';
@@ -8,7 +9,6 @@ const KEPT_ON_A_BAD_DAY = 0.7;
 const KEPT_ON_A_SECOND = 0.5;
 /** Down means at least so much less. */
 const DOWN = 0.85;
-const STEP_LBF = 2;
 /** Clean days more for every time that a hold failed, and the most of them. Own: no source. */
 const MORE_CLEAN_DAYS = 2;
 const MOST_MORE_CLEAN_DAYS = 8;
@@ -55,7 +55,7 @@ export function goDown(
     ...(isStuck
       ? fewer(dose, hold <= leastHold(rules.path[0]!) ? undefined : rules.path[state.level]!)
       : { reps: dose.reps, sets: dose.sets }),
-    addedWeight: Math.max(0, dose.addedWeight - STEP_LBF),
+    addedWeight: Math.max(0, dose.addedWeight - WEIGHT_STEP_LBF),
   };
   const isNoLess = totalSeconds(to) >= totalSeconds(dose) && to.addedWeight === dose.addedWeight;
   return Object.assign(copyOf(state), {
@@ -329,7 +329,7 @@ function oneUp(
     return { level, dose: { ...dose, reps, sets } };
   }
   if (dose.addedWeight < place.addedWeight && may.weight) {
-    return { level, dose: { ...dose, addedWeight: Math.min(place.addedWeight, dose.addedWeight + STEP_LBF) } };
+    return { level, dose: { ...dose, addedWeight: Math.min(place.addedWeight, dose.addedWeight + WEIGHT_STEP_LBF) } };
   }
   return nextPlace(level, dose, path, may);
 }
@@ -346,7 +346,7 @@ function nextPlace(
     const isHeavier = next.addedWeight > place.addedWeight;
     if (isHeavier && !weight) return undefined;
     if (isCut && !isHeavier && next.hold <= place.hold) continue;
-    const addedWeight = Math.min(next.addedWeight, dose.addedWeight + (isHeavier ? STEP_LBF : 0));
+    const addedWeight = Math.min(next.addedWeight, dose.addedWeight + (isHeavier ? WEIGHT_STEP_LBF : 0));
     return { level: at, dose: { hold: next.hold, reps: next.reps, sets: next.sets, addedWeight } };
   }
   return undefined;

@@ -114,7 +114,7 @@ export const reasonSentences = {
   'reason.painMimed':
     'There was pain on {on, date, plain}. Today is a rest day: go through the shot with nothing in your hands, and answer whether it hurts. {days, plural, one {# more day} other {# more days}} without pain, and it goes on with a stretch band.',
   'reason.painTool':
-    'The way back after pain on {on, date, plain} goes on {stage, select, mimed {without anything in the hand} band {with a stretch band} light {with a light bow} other {with your own bow}}, and there is none in your kit: rest, and answer whether it hurts. {days, plural, one {# more day} other {# more days}} without pain to the next stage.',
+    'The way back after pain on {on, date, plain} goes on {stage, select, mimed {without anything in the hand} band {with a stretch band} light {with a light bow} other {with your own bow}}, which your kit does not have: rest, and answer whether it hurts. {days, plural, one {# more day} other {# more days}} without pain to the next stage.',
   'reason.daysInRow':
     '{days, plural, one {# day} other {# days}} in a row with a bow in the hand: rest today. Never more than {most, number} in a row (bow-international.com, “Ask the experts”).',
   'reason.youthDay':

@@ -1,14 +1,9 @@
+import { MOST_ADDED_LBF, WEIGHT_STEP_LBF } from './added-weight.ts';
+import type { Dose } from './dose.ts';
 import { mostClimbs } from './ladder-path.ts';
 import type { LadderFacts, MoveFacts, Rule, RuleFacts } from './reason.ts';
 import type { Sayer } from './sayer.ts';
 
-/** Numbers of a place on a ladder: seconds, counts, pounds-force. */
-interface Dose {
-  hold: number;
-  reps: number;
-  sets: number;
-  addedWeight: number;
-}
 /** What a dose was and is. */
 type Less = Dose & { fromHold: number; fromReps: number; fromSets: number; fromAddedWeight: number };
 
@@ -24,9 +19,6 @@ export function sayReason({ rule, facts }: { rule: Rule; facts: RuleFacts[Rule] 
 
 const s = (seconds: number): number => seconds * 1000;
 const lb = (words: Sayer, lbf: number): string => words.weight(lbf, 'imperial');
-/** Weight rises by this at most every two weeks, and to this at most in all, pounds-force. */
-const WEIGHT_STEP_LBF = 2;
-const WEIGHT_LIMIT_LBF = 5;
 
 type Sentences = { [R in Rule]: (facts: RuleFacts[R], words: Sayer) => string };
 const sentences: Sentences = {
@@ -102,7 +94,7 @@ const sentences: Sentences = {
     const base = { title, weight: lb(w, addedWeight), wished: lb(w, wished) };
     return most === undefined
       ? w.say('reason.weightWaits', { ...base, step: lb(w, WEIGHT_STEP_LBF) })
-      : w.say('reason.weightMost', { ...base, most: lb(w, most), limit: lb(w, WEIGHT_LIMIT_LBF) });
+      : w.say('reason.weightMost', { ...base, most: lb(w, most), limit: lb(w, MOST_ADDED_LBF) });
   },
   age: (f, w) => w.say(f.ageYears < 12 ? 'reason.ageChild' : 'reason.ageYouth'),
   ageWeight: (f, w) => w.say('reason.ageWeight', { title: f.title, weight: lb(w, f.fromLbf) }),
