@@ -1,4 +1,5 @@
 import { readFile } from 'node:fs/promises';
+import { deflateRawSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, inject, it } from 'vitest';
 import { arrive, leaveAll } from './archer.ts';
@@ -53,6 +54,9 @@ async function run(page: Page, title: string): Promise<number> {
     .textContent();
   return Number(/of\s(\d+)/.exec(words ?? '')?.[1]);
 }
+
+/** Packed by node's own zlib, not by the app. */
+const linkOf = (text: string | Buffer) => `${inject('address')}#/open/${deflateRawSync(text).toString('base64url')}`;
 
 describe.concurrent('the bench and sharing', () => {
   afterAll(leaveAll);
@@ -132,6 +136,26 @@ describe.concurrent('the bench and sharing', () => {
     await Promise.all([byFile(), byLink()]);
   });
 
+  it('pastes a link or a program onto the rack', async () => {
+    const { page, faults, leave } = await arrive('#/rack');
+    const text = holdsFile(2, 1, 'Attic evening');
+    const paste = (words: string) =>
+      page.evaluate((pasted) => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData('text/plain', pasted);
+        window.dispatchEvent(new ClipboardEvent('paste', { clipboardData }));
+      }, words);
+    await page.getByRole('heading', { name: 'Rack' }).waitFor();
+    await paste('bread and milk');
+    await page.getByText('That is neither a program nor a link to one.').waitFor();
+    await paste(text);
+    await page.getByRole('link', { name: 'Attic evening' }).waitFor();
+    await paste(linkOf(text));
+    await page.getByText('From a link').waitFor();
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
   it('opens a file that the system hands to the installed app', async () => {
     const manifest = await (await fetch(`${inject('address')}manifest.webmanifest`)).json();
     expect(manifest.file_handlers).toEqual([
@@ -166,6 +190,38 @@ describe.concurrent('the bench and sharing', () => {
       holdsFile(2, 1, 'From the desktop'),
     );
     await page.getByRole('link', { name: 'From the desktop' }).waitFor();
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it('answers hostile links with words, runs nothing and keeps everything', async () => {
+    const { page, faults, leave } = await arrive('#/rack');
+    const good = linkOf(holdsFile(2, 1));
+    const scripted = holdsFile(2, 1, '<img src=x onerror=alert(1)><script>alert(1)</script>');
+    for (const [link, words] of [
+      [linkOf('').replace(/open.*/, 'open/'), 'There is no program in this link'],
+      [`${good}****`, 'characters in it that do not belong'],
+      [good.slice(0, -40), 'cut off or was changed'],
+      [linkOf(Buffer.alloc(100_000_000)), 'more than 1 MiB'],
+      [linkOf('{"format":"larkhold/program","version":99}'), 'version 99'],
+      [linkOf(scripted), '<img src=x onerror=alert(1)>'],
+    ] as const) {
+      await page.goto(link);
+      await page.getByText(words).first().waitFor();
+    }
+    await page.goto(`${inject('address')}#/rack`);
+    await page.getByRole('link', { name: 'Club starter' }).waitFor();
+    expect(await page.getByRole('link', { name: /img/ }).count()).toBe(0);
+    expect(faults).toEqual([]);
+    await leave();
+  });
+
+  it.each(['dark', 'light'] as const)('fits a narrow page in the %s theme', async (colorScheme) => {
+    const { page, faults, leave } = await arrive('#/bench/new', { colorScheme, viewport: { width: 320, height: 640 } });
+    await page.getByRole('button', { name: 'Add a block' }).click();
+    await page.getByRole('heading', { name: '2. New block' }).waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
+    expect(await axeFaults(page)).toEqual([]);
     expect(faults).toEqual([]);
     await leave();
   });

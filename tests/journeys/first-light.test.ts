@@ -144,6 +144,25 @@ describe.concurrent('first light', () => {
     expect(faults).toEqual([]);
   });
 
+  it('shows every problem of a broken file and leaves the rack as it was', async ({ expect }) => {
+    const { page, leave } = await arrive('#/rack');
+    const names = () => page.locator('lark-rack li').allInnerTexts();
+    await page.locator('lark-rack li').first().waitFor();
+    const before = await names();
+    await openFile(page, fixture('broken.drill.json'));
+    const dialog = page.getByRole('dialog');
+    await dialog.waitFor();
+    const said = await dialog.textContent();
+    expect(said).toContain('Line 11, column 15');
+    expect(said).toContain('/blocks/0/reps');
+    expect(said).toContain('Expected at least 1. Found 0.');
+    expect(said).toContain('/blocks/0/sparkle');
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    await expect.poll(names).toEqual(before);
+    await leave();
+  });
+
   it('drills without storage, says so, and offers the record as a file', async ({ expect }) => {
     const { context, leave } = await arrive();
     await context.addInitScript(() => {
